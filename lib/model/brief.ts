@@ -1,0 +1,93 @@
+import type { ActivityId } from '../vocabulary/activities.ts';
+import type { DressCode } from '../vocabulary/dress-codes.ts';
+import type { Need } from '../vocabulary/needs.ts';
+import type { NamedColour } from './colour.ts';
+import type { ClockTime, IsoDate } from './measure.ts';
+import type { SourceFile } from './piece.ts';
+
+export interface Weather {
+  readonly lowC: number;
+  readonly highC: number;
+  /** Wind at head height, metres a second. */
+  readonly windMs: number;
+  /** Relative humidity, percent. */
+  readonly humidityPercent: number;
+  /** Chance of rain, percent. */
+  readonly rainPercent: number;
+  /** For people: forecast, monthly normal, entered by the stylist. */
+  readonly source: string;
+}
+
+/** One stay. Stays may overlap on the day of travel; the later one then gives the evening's weather. */
+export interface TripPlace {
+  readonly name: string;
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly at?: { readonly latitude: number; readonly longitude: number };
+  readonly timeZone?: string;
+  readonly weather?: Weather;
+  /** Weather of single days, where known better. */
+  readonly days: Readonly<Record<IsoDate, Weather>>;
+}
+
+export type DayPart = 'morning' | 'day' | 'evening' | 'night';
+
+export type Setting =
+  | { readonly where: 'indoors'; readonly airC: number }
+  | { readonly where: 'outdoors'; readonly sun: 'sun' | 'shade' };
+
+export interface Occasion {
+  /** Unique in the brief, from its date and name: `2027-10-03-chamber-concert`. */
+  readonly id: string;
+  readonly what: string;
+  readonly on: IsoDate;
+  readonly part: DayPart;
+  /** Clock time when given. */
+  readonly at?: ClockTime;
+  readonly dress: DressCode;
+  readonly setting: Setting;
+  readonly activity: ActivityId;
+  readonly needs: readonly Need[];
+  /** A journey with the luggage: what is worn on it is not in the bag. */
+  readonly transit: boolean;
+  /** Names of the travellers it concerns; all when empty. */
+  readonly travellers: readonly string[];
+  /** Line in the brief, for findings. */
+  readonly line?: number;
+}
+
+export interface Bag {
+  readonly name: string;
+  readonly role: 'cabin' | 'personal' | 'hold';
+  /** Outer size, centimetres, longest first. */
+  readonly cm?: readonly [number, number, number];
+  readonly litres: number;
+  /** Its own weight, grams. */
+  readonly ownGrams: number;
+  /** Limit including its own weight, kilograms; undefined when there is none. */
+  readonly limitKg?: number;
+}
+
+export interface Brief extends SourceFile {
+  /** Folder name of the trip. */
+  readonly id: string;
+  readonly title: string;
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly travellers: readonly { readonly name: string; readonly wardrobe: string }[];
+  readonly places: readonly TripPlace[];
+  /** In order of date and time. */
+  readonly occasions: readonly Occasion[];
+  readonly bags: readonly Bag[];
+  readonly washDays: readonly IsoDate[];
+  readonly piecesAtMost?: number;
+  readonly avoid: {
+    readonly colours: readonly NamedColour[];
+    readonly fabrics: readonly string[];
+    readonly heelCmOver?: number;
+  };
+  /** Allergies and other cautions in the client's words; shown with the usual deferral to a doctor. */
+  readonly cautions: readonly string[];
+  /** Markdown, published. */
+  readonly introduction: string;
+}

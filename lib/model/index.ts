@@ -1,0 +1,13 @@
+export type { Bag, Brief, DayPart, Occasion, Setting, TripPlace, Weather } from './brief.ts';
+export type { Capsule, FixedLook } from './capsule.ts';
+export type { NamedColour, PieceColour } from './colour.ts';
+export type { CloRange, LayerStep, LookComfort } from './comfort.ts';
+export type { HouseRuleSettings, RuleSeverity } from './house-rules.ts';
+export type { ListLine, PackingListPlan, Sundry } from './list.ts';
+export type { Look, LookCounts, WornPiece } from './look.ts';
+export type { ClockTime, IsoDate, Measure } from './measure.ts';
+export type { PackedBag, PackedPiece, PackedSundry, Packing } from './packing.ts';
+export type { DressInterval, Piece, SourceFile } from './piece.ts';
+export type { Plan, PlanMend, PlannedDay, PlannedOccasion, UnservedOccasion, WeakPoint } from './plan.ts';
+export type { Finding, Problem } from './problem.ts';
+export type { Studio } from './studio.ts';

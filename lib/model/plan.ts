@@ -1,0 +1,65 @@
+import type { Phrase } from '../words/phrase.ts';
+import type { Weather } from './brief.ts';
+import type { Look } from './look.ts';
+import type { IsoDate } from './measure.ts';
+
+export interface PlannedOccasion {
+  /** Occasion id. */
+  readonly occasion: string;
+  /** Undefined when no look serves. */
+  readonly look?: Look;
+  /** Layers worn, and layers to take along; piece ids. */
+  readonly layersOn: readonly string[];
+  readonly layersCarried: readonly string[];
+  /** Against the look before it on the same day. */
+  readonly change: 'first' | 'goes on' | 'layers only' | 'changes clothes';
+  /** Air temperature that was planned for, °C, lowest and highest. */
+  readonly airC?: { readonly low: number; readonly high: number };
+  readonly uvIndex?: number;
+  readonly reasons: readonly Phrase[];
+  readonly cautions: readonly Phrase[];
+}
+
+export interface PlannedDay {
+  readonly date: IsoDate;
+  readonly place?: string;
+  readonly weather?: Weather;
+  readonly occasions: readonly PlannedOccasion[];
+  /** Pieces washed at the end of this day, and when each is dry. */
+  readonly wash: readonly { readonly piece: string; readonly dryBy: IsoDate }[];
+}
+
+/** One change that would let an occasion be served, smallest first. */
+export interface PlanMend {
+  readonly what: Phrase;
+  readonly serves: readonly string[];
+}
+
+export interface UnservedOccasion {
+  readonly occasion: string;
+  readonly nearest?: Look;
+  readonly lacks: readonly Phrase[];
+  readonly mends: readonly PlanMend[];
+}
+
+/** What happens to the plan when one piece is spoilt, or a day turns wet. */
+export interface WeakPoint {
+  readonly what: Phrase;
+  /** Piece id, when it is about a piece. */
+  readonly piece?: string;
+  readonly loses: readonly string[];
+}
+
+/** The plan of one traveller: every occasion with its look. */
+export interface Plan {
+  readonly traveller: string;
+  readonly days: readonly PlannedDay[];
+  readonly served: number;
+  readonly of: number;
+  /** True when no plan with these pieces serves more. */
+  readonly proven: boolean;
+  readonly unserved: readonly UnservedOccasion[];
+  readonly weakPoints: readonly WeakPoint[];
+  /** Times each piece is worn, by piece id. */
+  readonly wears: Readonly<Record<string, number>>;
+}

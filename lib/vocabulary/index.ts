@@ -1,0 +1,9 @@
+export { ACTIVITIES, type ActivityId } from './activities.ts';
+export { COVERAGE, type Coverage } from './coverage.ts';
+export { CUTS, type Cut, LENGTHS, type Length } from './cuts.ts';
+export { DRESS_CODES, type DressCode, dressIndex } from './dress-codes.ts';
+export { FABRICS, type Fabric, type FabricId, SURFACES, type Surface } from './fabrics.ts';
+export { KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
+export { NEEDS, type Need } from './needs.ts';
+export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
+export { JEWELLERY_SITES, type JewellerySite, PLACES, type Place, SLOTS, type Slot } from './places.ts';

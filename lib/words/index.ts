@@ -1,0 +1,3 @@
+export { type English, english } from './english/index.ts';
+export { createFormats, type Formats } from './formats.ts';
+export { type Language, type Phrase, phrase, say } from './phrase.ts';
