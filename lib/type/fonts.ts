@@ -1,0 +1,124 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { create } from 'fontkit';
+import { FACES, type Face, type FontStyle } from './faces.ts';
+import { plainText, UncoveredTextError } from './text.ts';
+import { unwrapWoff } from './unwrap.ts';
+
+/** A font as satori takes it. */
+export interface SatoriFont {
+  readonly name: string;
+  readonly data: ArrayBuffer;
+  readonly weight: 300 | 400 | 500 | 600;
+  readonly style: 'normal' | 'italic';
+}
+
+/** Text in one face, for painters that set one font at a time. */
+export interface Run {
+  readonly face: Face;
+  readonly text: string;
+}
+
+/** The house's fonts. Files are read when first asked for and kept as long as this record is. */
+export interface Fonts {
+  /** The plain sfnt of a face. */
+  sfnt(face: Face): Uint8Array<ArrayBuffer>;
+  /** Characters of a text that no font has, each once, in order; they must be reported. Empty for Latin, Greek and Cyrillic text. */
+  uncovered(text: string): readonly string[];
+  /** Splits text into runs of one face. Throws `UncoveredTextError`. */
+  runs(text: string, style: FontStyle): readonly Run[];
+  /** CSS font-family for satori: only the faces this text needs, in order. Throws `UncoveredTextError`. */
+  stack(text: string, style: FontStyle): string;
+  /** Fonts for satori to set these texts; the same array again for the same faces, so that satori parses each once. */
+  satori(texts: readonly { readonly text: string; readonly style: FontStyle }[]): readonly SatoriFont[];
+}
+
+const require = createRequire(import.meta.url);
+
+const readFace = (face: Face): Uint8Array<ArrayBuffer> => unwrapWoff(readFileSync(require.resolve(face.file)));
+
+const isLetter = (character: string): boolean => /\p{L}/u.test(character);
+
+/** Makes the house's fonts ready: one source for cards, pictures and PDF. Reads files on demand; throws when one is missing. */
+export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFace): Fonts => {
+  const files = new Map<string, Uint8Array<ArrayBuffer>>();
+  const covers = new Map<string, ReadonlySet<number>>();
+  const families = new Map<string, readonly SatoriFont[]>();
+
+  const sfnt = (face: Face): Uint8Array<ArrayBuffer> => {
+    const bytes = files.get(face.file) ?? read(face);
+    files.set(face.file, bytes);
+    return bytes;
+  };
+  const covered = (face: Face): ReadonlySet<number> => {
+    const known = covers.get(face.file);
+    if (known !== undefined) return known;
+    const opened = create(Buffer.from(sfnt(face)));
+    const set = new Set('characterSet' in opened ? opened.characterSet : []);
+    covers.set(face.file, set);
+    return set;
+  };
+  const faceFor = (character: string, faces: readonly Face[]): Face | undefined => {
+    const code = character.codePointAt(0) ?? 0;
+    return faces.find((face) => covered(face).has(code));
+  };
+
+  /** A title mostly in a script the serif lacks is set in the sans throughout, digits and stops included. */
+  const order = (text: string, style: FontStyle): readonly Face[] => {
+    const faces = FACES[style];
+    const letters = [...text].filter(isLetter);
+    const foreign = letters.filter((letter) => faceFor(letter, faces)?.serif === false);
+    return foreign.length * 2 > letters.length ? faces.filter((face) => !face.serif) : faces;
+  };
+  const uncovered = (text: string): readonly string[] => [
+    ...new Set([...plainText(text)].filter((character) => faceFor(character, FACES.text) === undefined)),
+  ];
+
+  const runs = (text: string, style: FontStyle): readonly Run[] => {
+    const plain = plainText(text);
+    const faces = order(plain, style);
+    const missing: string[] = [];
+    const found: { face: Face; text: string }[] = [];
+    for (const character of plain) {
+      const last = found.at(-1);
+      const face =
+        last !== undefined && character === ' ' && covered(last.face).has(32) ? last.face : faceFor(character, faces);
+      if (face === undefined) missing.push(character);
+      else if (last?.face === face) last.text += character;
+      else found.push({ face, text: character });
+    }
+    if (missing.length > 0) throw new UncoveredTextError(text, [...new Set(missing)]);
+    return found;
+  };
+  const needed = (text: string, style: FontStyle): readonly Face[] => {
+    const used = new Set(runs(text, style).map((run) => run.face));
+    const faces = order(plainText(text), style);
+    return faces.filter((face, index) => used.has(face) || index === 0);
+  };
+
+  return {
+    sfnt,
+    uncovered,
+    runs,
+    stack: (text, style) =>
+      needed(text, style)
+        .map((face) => `'${face.name}'`)
+        .join(', '),
+    satori: (texts) => {
+      const faces = new Map(texts.flatMap(({ text, style }) => needed(text, style)).map((face) => [face.file, face]));
+      const key = [...faces.keys()].sort().join('\n');
+      const made =
+        families.get(key) ??
+        [...faces.values()].map(
+          (face): SatoriFont => ({
+            name: face.name,
+            data: sfnt(face).buffer,
+            weight: face.weight,
+            style: face.italic ? 'italic' : 'normal',
+          }),
+        );
+      families.set(key, made);
+      return made;
+    },
+  };
+};
