@@ -2,6 +2,17 @@ export { ACTIVITIES, type ActivityId } from './activities.ts';
 export { COVERAGE, type Coverage } from './coverage.ts';
 export { CUTS, type Cut, LENGTHS, type Length } from './cuts.ts';
 export { DRESS_CODES, type DressCode, dressIndex } from './dress-codes.ts';
+export {
+  estimateClo,
+  estimateDryHours,
+  estimateGrams,
+  estimateLitres,
+  estimateWears,
+  FABRIC_WORDS,
+  fabricNamed,
+  given,
+  UNCERTAINTY,
+} from './estimate.ts';
 export { FABRICS, type Fabric, type FabricId, SURFACES, type Surface } from './fabrics.ts';
 export { KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
 export { NEEDS, type Need } from './needs.ts';

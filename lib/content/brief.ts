@@ -1,0 +1,204 @@
+import * as v from 'valibot';
+import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
+import type { FrontMatter } from './front-matter.ts';
+import { toProblems } from './problems.ts';
+import type { Read } from './result.ts';
+import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
+import { fieldsOf } from './schema/fields.ts';
+import { isDate } from './schema/parts.ts';
+
+const PART_ORDER: Readonly<Record<DayPart, string>> = {
+  morning: '08:00',
+  day: '13:00',
+  evening: '19:00',
+  night: '23:00',
+};
+
+/** Words of a title as they stand in an address: lower case, accents off, hyphens between. */
+export const slug = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '') || 'untitled';
+
+const weatherOf = (written: WrittenWeather): Weather => ({
+  lowC: written.low,
+  highC: written.high,
+  windMs: written.wind,
+  humidityPercent: written.humidity,
+  rainPercent: written.rain,
+  source: written.source ?? 'entered by the stylist',
+});
+
+const placeOf = (written: WrittenBrief['places'][number]): TripPlace => ({
+  name: written.name,
+  from: written.from,
+  to: written.to,
+  ...(written.at === undefined ? {} : { at: written.at }),
+  ...(written['time zone'] === undefined ? {} : { timeZone: written['time zone'] }),
+  ...(written.weather === undefined ? {} : { weather: weatherOf(written.weather) }),
+  days: Object.fromEntries(Object.entries(written.days).map(([date, weather]) => [date, weatherOf(weather)])),
+});
+
+const sortKey = (occasion: Occasion): string => `${occasion.on} ${occasion.at ?? PART_ORDER[occasion.part]}`;
+
+const occasionsOf = (written: WrittenBrief, lineOf: FrontMatter['lineOf']): readonly Occasion[] => {
+  const taken = new Map<string, number>();
+  return written.occasions
+    .map((entry, index): Occasion => {
+      const base = `${entry.on}-${slug(entry.what)}`;
+      const before = taken.get(base) ?? 0;
+      taken.set(base, before + 1);
+      return {
+        id: before === 0 ? base : `${base}-${before + 1}`,
+        what: entry.what,
+        on: entry.on,
+        part: entry.at.part,
+        ...(entry.at.at === undefined ? {} : { at: entry.at.at }),
+        dress: entry.dress,
+        setting: entry.where,
+        activity: entry.activity,
+        needs: entry.needs,
+        transit: entry.transit,
+        travellers: entry.travellers,
+        line: lineOf(['occasions', index]),
+      };
+    })
+    .toSorted((a, b) => (sortKey(a) < sortKey(b) ? -1 : sortKey(a) > sortKey(b) ? 1 : 0));
+};
+
+const LITRES_A_CUBIC_CM = 0.001;
+/** A soft cabin case weighs about this. common practice, no source */
+const USUAL_OWN_GRAMS = { cabin: 2200, personal: 500, hold: 3800 } as const;
+/** Share of the outer box that can be filled: wheels, handle and walls take the rest. common practice, no source */
+const FILLABLE = 0.8;
+
+const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag => {
+  const role = written.role ?? (index === 0 ? 'cabin' : 'personal');
+  const box = written.cm;
+  const fromBox = box === undefined ? 40 : box[0] * box[1] * box[2] * LITRES_A_CUBIC_CM * FILLABLE;
+  const own = written['own kg'];
+  return {
+    name: written.name ?? (role === 'cabin' ? 'Cabin case' : role === 'personal' ? 'Day bag' : 'Suitcase'),
+    role,
+    ...(box === undefined ? {} : { cm: box }),
+    litres: written.litres ?? Math.round(fromBox * 10) / 10,
+    ownGrams: own === undefined ? USUAL_OWN_GRAMS[role] : own * 1000,
+    ...(written.kg === undefined ? {} : { limitKg: written.kg }),
+  };
+};
+
+type Say = (path: readonly (string | number)[], wrong: string, mend: string) => void;
+
+const checkDates = (written: WrittenBrief, say: Say): void => {
+  const { from, to } = written;
+  if (to < from) say(['to'], `the trip ends (${to}) before it begins (${from})`, 'swap the two dates or mend one');
+  const inTrip = (date: string): boolean => date >= from && date <= to;
+  const span = `between ${from} and ${to}`;
+  for (const [index, place] of written.places.entries()) {
+    if (place.to < place.from)
+      say(['places', index, 'to'], `the stay in ${place.name} ends before it begins`, 'swap the two dates or mend one');
+    if (!inTrip(place.from) || !inTrip(place.to))
+      say(['places', index], `the stay in ${place.name} leaves the trip`, `write dates ${span}`);
+    for (const date of Object.keys(place.days)) {
+      if (!isDate(date))
+        say(['places', index, 'days', date], `there is no ${date} in the calendar`, 'write a date that exists');
+    }
+  }
+  for (const [index, occasion] of written.occasions.entries()) {
+    if (!inTrip(occasion.on))
+      say(
+        ['occasions', index, 'on'],
+        `"${occasion.what}" is on ${occasion.on}, outside the trip`,
+        `write a date ${span}`,
+      );
+  }
+  for (const [index, date] of written['wash days'].entries()) {
+    if (!inTrip(date)) say(['wash days', index], `the wash day ${date} is outside the trip`, `write a date ${span}`);
+  }
+};
+
+const checkPlaces = (written: WrittenBrief, say: Say): void => {
+  for (const [index, { low, high }] of written.places.map(({ weather }) => weather ?? { low: 0, high: 0 }).entries()) {
+    if (low > high)
+      say(['places', index, 'weather', 'low'], `the low (${low} °C) is above the high (${high} °C)`, 'swap the two');
+  }
+};
+
+const checkPeople = (written: WrittenBrief, say: Say): void => {
+  const names = written.travellers.map(({ name }) => name);
+  const twice = names.find((name, index) => names.indexOf(name) !== index);
+  if (twice !== undefined) say(['travellers'], `two travellers are called ${twice}`, 'give each a name of their own');
+  for (const [index, occasion] of written.occasions.entries()) {
+    const stranger = occasion.travellers.find((name) => !names.includes(name));
+    if (stranger !== undefined) {
+      say(
+        ['occasions', index, 'travellers'],
+        `"${stranger}" does not travel`,
+        `write ${names.map((name) => `"${name}"`).join(' or ')}`,
+      );
+    }
+  }
+};
+
+const checkHours = (written: WrittenBrief, say: Say): void => {
+  const names = written.travellers.map(({ name }) => name);
+  const taken = new Map<string, string>();
+  for (const [index, { on, at, what, travellers }] of written.occasions.entries()) {
+    for (const traveller of travellers.length > 0 ? travellers : names) {
+      const hour = `${on} ${at.at ?? at.part} ${traveller}`;
+      const other = taken.get(hour);
+      if (other !== undefined && at.at !== undefined) {
+        say(
+          ['occasions', index],
+          `"${what}" is at the same time as "${other}" for ${traveller}`,
+          'give one of them another time, or name its travellers',
+        );
+        break;
+      }
+      taken.set(hour, what);
+    }
+  }
+};
+
+/** Reads a brief. Every date, place and person in it is checked against the trip. */
+export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
+  const parsed = v.safeParse(briefSchema, matter.data);
+  if (!parsed.success) return { problems: toProblems(matter, parsed.issues, fieldsOf(briefSchema)) };
+  const written = parsed.output;
+  const problems: Problem[] = [];
+  const say: Say = (path, wrong, mend) => problems.push({ file: matter.file, line: matter.lineOf(path), wrong, mend });
+  checkDates(written, say);
+  checkPlaces(written, say);
+  checkPeople(written, say);
+  checkHours(written, say);
+  if (written.bag !== undefined && written.bags !== undefined) {
+    say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');
+  }
+  const bags = written.bags ?? [written.bag ?? {}];
+  return {
+    value: {
+      id,
+      file: matter.file,
+      title: written.title,
+      from: written.from,
+      to: written.to,
+      travellers: written.travellers,
+      places: written.places.map(placeOf),
+      occasions: occasionsOf(written, matter.lineOf),
+      bags: bags.map(bagOf),
+      washDays: written['wash days'].toSorted(),
+      ...(written['pieces at most'] === undefined ? {} : { piecesAtMost: written['pieces at most'] }),
+      avoid: {
+        colours: written.avoid.colours ?? [],
+        fabrics: written.avoid.fabrics ?? [],
+        ...(written.avoid['heel cm over'] === undefined ? {} : { heelCmOver: written.avoid['heel cm over'] }),
+      },
+      cautions: written.cautions,
+      introduction: matter.body,
+    },
+    problems,
+  };
+};

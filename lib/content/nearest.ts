@@ -1,0 +1,31 @@
+import { distance } from 'fastest-levenshtein';
+
+/** Share of a word's letters that may differ before another word stops being a likely slip of the pen. */
+const LARGEST_SLIP = 0.4;
+
+/** The valid words nearest to a misspelt one, best first; empty when none is near. */
+export const nearestWords = (word: string, valid: readonly string[], most = 3): readonly string[] => {
+  const typed = word.trim().toLowerCase();
+  const near = (candidate: string): number => {
+    const plain = candidate.toLowerCase();
+    if (typed.length > 2 && (plain.startsWith(typed) || typed.startsWith(plain) || plain.split(' ').includes(typed)))
+      return 0.5;
+    return distance(typed, plain);
+  };
+  return valid
+    .map((candidate) => ({ candidate, away: near(candidate) }))
+    .filter(({ candidate, away }) => away <= Math.max(1, LARGEST_SLIP * Math.max(candidate.length, typed.length)))
+    .sort((a, b) => a.away - b.away || (a.candidate < b.candidate ? -1 : 1))
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
+};
+
+const quoted = (words: readonly string[]): string =>
+  new Intl.ListFormat('en-GB', { type: 'disjunction' }).format(words.map((word) => `"${word}"`));
+
+/** What to write instead of a word that is not valid: the nearest words, or all of them when they are few. */
+export const writeInstead = (word: string, valid: readonly string[], see = 'README.md lists them all'): string => {
+  const near = nearestWords(word, valid);
+  if (near.length > 0) return `write ${quoted(near)}`;
+  return valid.length <= 20 ? `write ${quoted(valid)}` : see;
+};

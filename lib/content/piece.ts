@@ -1,0 +1,145 @@
+import * as v from 'valibot';
+import type { Measure, Piece, PieceColour, Problem } from '../model/index.ts';
+import {
+  dressIndex,
+  estimateClo,
+  estimateDryHours,
+  estimateGrams,
+  estimateLitres,
+  estimateWears,
+  FABRIC_WORDS,
+  FABRICS,
+  type FabricId,
+  fabricNamed,
+  given,
+  KINDS,
+  type Kind,
+} from '../vocabulary/index.ts';
+import type { FrontMatter } from './front-matter.ts';
+import { writeInstead } from './nearest.ts';
+import { toProblems } from './problems.ts';
+import type { Read } from './result.ts';
+import { fieldsOf } from './schema/fields.ts';
+import type { WrittenColour } from './schema/parts.ts';
+import { pieceSchema, type WrittenPiece } from './schema/piece.ts';
+
+/** Shares as written; what is left over goes to the colours without one, the ground taking the larger part. */
+const shareOut = (colours: readonly WrittenColour[]): readonly PieceColour[] => {
+  const written = colours.reduce((sum, { share }) => sum + (share ?? 0), 0);
+  const open = colours.filter(({ share }) => share === undefined);
+  const left = Math.max(0, 1 - written);
+  const weights = open.map((colour) => (colour === colours[0] && colours.length > 1 ? 2 : 1));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const shares = colours.map(({ share }, index) => {
+    if (share !== undefined) return share;
+    const place = open.indexOf(colours[index] as WrittenColour);
+    return (left * (weights[place] ?? 1)) / total;
+  });
+  const sum = shares.reduce((a, b) => a + b, 0);
+  return colours.map(({ name, hex, oklch, neutral }, index) => ({
+    name,
+    hex,
+    oklch,
+    ...(neutral === undefined ? {} : { neutral }),
+    share: sum > 0 ? (shares[index] ?? 0) / sum : 1 / colours.length,
+  }));
+};
+
+const GUESSED = [
+  'cut',
+  'length',
+  'fabric',
+  'grams',
+  'litres',
+  'clo',
+  'dress',
+  'covers',
+  'suits',
+  'wears',
+  'places',
+] as const;
+
+const dressOf = (written: WrittenPiece, kind: Kind, fabric: FabricId): Piece['dress'] => {
+  if (written.dress !== undefined) return written.dress;
+  const [low, high] = [dressIndex(kind.dress[0]), dressIndex(kind.dress[1])];
+  if (written.fabric === undefined) return { low, high };
+  return { low, high: Math.max(low, Math.min(high, FABRICS[fabric].dressHigh)) };
+};
+
+const measure = (value: number | undefined, estimated: () => Measure): Measure =>
+  value === undefined ? estimated() : given(value);
+
+const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: FrontMatter, fabric: FabricId): Piece => {
+  const kind = KINDS[written.kind];
+  const dryHours = written.care?.['dry hours'];
+  const machine = kind.group === 'shoes' || kind.group === 'bags' || kind.group === 'jewellery' ? 'wipe' : 30;
+  return {
+    id,
+    wardrobe,
+    file: matter.file,
+    name: written.name,
+    kind: written.kind,
+    places: written.places ?? kind.places,
+    ...(kind.site === undefined ? {} : { site: kind.site }),
+    colours: shareOut(written.colours),
+    pattern: written.pattern ?? { type: 'plain', scale: 'medium' },
+    cut: written.cut ?? kind.cut,
+    length: written.length ?? kind.length,
+    ...(written['length cm'] === undefined ? {} : { lengthCm: written['length cm'] }),
+    heelCm: written['heel cm'] ?? kind.heelCm,
+    fabric,
+    fabricText: written.fabric ?? fabric,
+    grams: measure(written.grams, () => estimateGrams(kind, fabric)),
+    litres: measure(written.litres, () => estimateLitres(kind, fabric)),
+    clo: measure(written.clo, () => estimateClo(kind, fabric)),
+    dress: dressOf(written, kind, fabric),
+    covers: written.covers ?? kind.covers,
+    suits: written.suits ?? kind.suits,
+    care: {
+      wash: written.care?.wash ?? machine,
+      dryHours: measure(dryHours, () => estimateDryHours(kind, fabric)),
+    },
+    wears: measure(written.wears, () => estimateWears(kind)),
+    status: written.status ?? 'owned',
+    ...(written.price === undefined ? {} : { price: written.price }),
+    ...(written.size === undefined ? {} : { size: written.size }),
+    ...(written.photo === undefined ? {} : { photo: written.photo }),
+    statement: written.statement ?? false,
+    note: matter.body,
+    ...(written['note to self'] === undefined ? {} : { noteToSelf: written['note to self'] }),
+    estimated: [
+      ...GUESSED.filter((name) => written[name] === undefined),
+      ...(written.care?.wash === undefined ? ['care wash'] : []),
+      ...(dryHours === undefined ? ['dry hours'] : []),
+      ...(written['heel cm'] === undefined && kind.group === 'shoes' ? ['heel cm'] : []),
+    ],
+  };
+};
+
+/** Reads a piece's file: three fields are needed, the others come from the kind and are listed in `estimated`. */
+export const readPiece = (id: string, wardrobe: string, matter: FrontMatter): Read<Piece> => {
+  const parsed = v.safeParse(pieceSchema, matter.data);
+  if (!parsed.success) return { problems: toProblems(matter, parsed.issues, fieldsOf(pieceSchema)) };
+  const written = parsed.output;
+  const problems: Problem[] = [];
+  const fabric = written.fabric === undefined ? KINDS[written.kind].fabric : fabricNamed(written.fabric);
+  if (fabric === undefined) {
+    problems.push({
+      file: matter.file,
+      line: matter.lineOf(['fabric']),
+      wrong: `"fabric" names no cloth that Wayfold knows: "${written.fabric ?? ''}"`,
+      mend: writeInstead(written.fabric?.split(' ').at(-1) ?? '', FABRIC_WORDS),
+    });
+  }
+  const sum = written.colours.reduce((total, { share }) => total + (share ?? 0), 0);
+  if (sum > 1.001) {
+    problems.push({
+      file: matter.file,
+      line: matter.lineOf(['colours']),
+      wrong: `the shares of the colours add up to ${Math.round(sum * 100)} %`,
+      mend: 'write shares that add up to 1 or less',
+    });
+  }
+  if (fabric === undefined || problems.length > 0) return { problems };
+  return { value: resolve(id, wardrobe, written, matter, fabric), problems: [] };
+};

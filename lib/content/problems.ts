@@ -1,0 +1,86 @@
+import type * as v from 'valibot';
+import type { Problem } from '../model/index.ts';
+import type { FrontMatter } from './front-matter.ts';
+import { writeInstead } from './nearest.ts';
+
+/** Message of a check that knows both what is wrong and what would be right. */
+export const wrongAndMend = (wrong: string, mend: string): string => `${wrong}\n${mend}`;
+
+type Issue = v.BaseIssue<unknown>;
+
+const shown = (value: unknown): string => {
+  const text = typeof value === 'string' ? `"${value}"` : JSON.stringify(value);
+  return text !== undefined && text.length > 60 ? `${text.slice(0, 57)}…` : (text ?? 'nothing');
+};
+
+const pathOf = (issue: Issue): (string | number)[] =>
+  (issue.path ?? []).map((item) => (typeof item.key === 'number' ? item.key : String(item.key)));
+
+const field = (path: readonly (string | number)[]): string => {
+  const named = path.filter((step) => typeof step === 'string');
+  return named.length === 0 ? 'the front matter' : `"${named.join(' → ')}"`;
+};
+
+const KIND_OF_VALUE: Readonly<Record<string, string>> = {
+  string: 'text',
+  number: 'a number',
+  boolean: 'true or false',
+  array: 'a list, [like, this]',
+  strict_object: 'a group of fields',
+  record: 'a group of fields',
+};
+
+/** Fields by the dotted path of their group, for the nearest field to a misspelt one. */
+export type FieldNames = (path: readonly (string | number)[]) => readonly string[];
+
+const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: string } => {
+  const path = pathOf(issue);
+  const name = field(path);
+  const last = String(path.at(-1) ?? '');
+  if (issue.type === 'strict_object' && issue.expected === 'never') {
+    return {
+      wrong: `there is no field ${shown(last)}${path.length > 1 ? ` in ${field(path.slice(0, -1))}` : ''}`,
+      mend: writeInstead(last, fields(path.slice(0, -1))),
+    };
+  }
+  if (issue.received === 'undefined' || (issue.input === null && issue.type !== 'null')) {
+    return { wrong: `${name} is missing`, mend: `add ${last}: …` };
+  }
+  const [wrong = '', mend] = issue.message.split('\n');
+  if (mend !== undefined) return { wrong: `${name}: ${wrong}`, mend };
+  if (issue.type === 'picklist') {
+    const requirement = (issue as v.PicklistIssue & { requirement?: unknown }).expected ?? '';
+    const words = [...requirement.matchAll(/"([^"]*)"/g)].map((match) => match[1] ?? '');
+    return { wrong: `${name} cannot be ${shown(issue.input)}`, mend: writeInstead(String(issue.input), words) };
+  }
+  if (issue.type in KIND_OF_VALUE) {
+    return { wrong: `${name} cannot be ${shown(issue.input)}`, mend: `write ${KIND_OF_VALUE[issue.type]}` };
+  }
+  if (issue.type === 'min_value' || issue.type === 'gt_value') {
+    return {
+      wrong: `${name} is ${shown(issue.input)}, which is too small`,
+      mend: `write at least ${String(issue.requirement)}`,
+    };
+  }
+  if (issue.type === 'max_value') {
+    return {
+      wrong: `${name} is ${shown(issue.input)}, which is too large`,
+      mend: `write at most ${String(issue.requirement)}`,
+    };
+  }
+  if (issue.type === 'max_length') {
+    return { wrong: `${name} is too long`, mend: `keep it to ${String(issue.requirement)}` };
+  }
+  if (issue.type === 'min_length' || issue.type === 'non_empty') {
+    return { wrong: `${name} is empty`, mend: 'write something there' };
+  }
+  return { wrong: `${name} cannot be ${shown(issue.input)}`, mend: wrong };
+};
+
+/** Turns the issues of a schema into problems with file, line, what is wrong and what would be right. */
+export const toProblems = (
+  matter: Pick<FrontMatter, 'file' | 'lineOf'>,
+  issues: readonly Issue[],
+  fields: FieldNames,
+): readonly Problem[] =>
+  issues.map((issue) => ({ file: matter.file, line: matter.lineOf(pathOf(issue)), ...describe(issue, fields) }));

@@ -1,0 +1,96 @@
+import type { Brief, Capsule, Piece, Problem } from '../model/index.ts';
+import { slug } from './brief.ts';
+import type { FrontMatter } from './front-matter.ts';
+import { writeInstead } from './nearest.ts';
+
+/** What a capsule may refer to. */
+export interface Known {
+  readonly wardrobes: ReadonlyMap<string, readonly Piece[]>;
+  readonly lists: readonly string[];
+}
+
+type Path = readonly (string | number)[];
+
+/** Occasion ids an occasion's name in a capsule can mean: the id itself, or the words of its name. */
+export const occasionsNamed = (brief: Brief, name: string): readonly string[] =>
+  brief.occasions
+    .filter(
+      ({ id, what }) => id === name || what.toLowerCase() === name.trim().toLowerCase() || slug(what) === slug(name),
+    )
+    .map(({ id }) => id);
+
+const pieceReferences = (capsule: Capsule): { path: Path; id: string }[] => {
+  const list = (path: Path, ids: readonly string[]) => ids.map((id, index) => ({ path: [...path, index], id }));
+  return [
+    ...list(['pieces'], capsule.pieces),
+    ...list(['choose', 'keep'], capsule.choose?.keep ?? []),
+    ...list(['choose', 'leave out'], capsule.choose?.leaveOut ?? []),
+    ...capsule.never.flatMap((ids, index) => list(['never', index], ids)),
+    ...capsule.always.flatMap((ids, index) => list(['always', index], ids)),
+    ...capsule.favourites.flatMap((look, index) => list(['favourites', index, 'pieces'], look.pieces)),
+    ...capsule.fixed.flatMap((look, index) => list(['fixed', index, 'pieces'], look.pieces)),
+  ];
+};
+
+/** Checks every name a capsule uses against the wardrobe, the lists and the brief. */
+export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matter: FrontMatter): readonly Problem[] => {
+  const problems: Problem[] = [];
+  const say = (path: Path, wrong: string, mend: string): void => {
+    problems.push({ file: matter.file, line: matter.lineOf(path), wrong, mend });
+  };
+  const names = brief.travellers.map(({ name }) => name);
+  if (!names.includes(capsule.traveller)) {
+    say(['traveller'], `nobody called "${capsule.traveller}" travels`, writeInstead(capsule.traveller, names));
+  }
+  if (!known.lists.includes(capsule.list)) {
+    say(
+      ['list'],
+      `there is no list "${capsule.list}"`,
+      known.lists.length > 0 ? writeInstead(capsule.list, known.lists) : 'add a file to the folder lists',
+    );
+  }
+  const wardrobe = known.wardrobes.get(capsule.wardrobe);
+  if (wardrobe === undefined) {
+    const all = [...known.wardrobes.keys()];
+    say(
+      ['wardrobe'],
+      `there is no wardrobe "${capsule.wardrobe}"`,
+      all.length > 0 ? writeInstead(capsule.wardrobe, all) : 'add a folder to wardrobes',
+    );
+    return problems;
+  }
+  const ids = wardrobe.map(({ id }) => id);
+  const owned = new Set(ids);
+  for (const { path, id } of pieceReferences(capsule)) {
+    if (!owned.has(id)) {
+      say(
+        path,
+        `the wardrobe "${capsule.wardrobe}" has no piece "${id}"`,
+        writeInstead(id, ids, `name a file of wardrobes/${capsule.wardrobe}`),
+      );
+    }
+  }
+  const seen = new Set<string>();
+  for (const [index, id] of capsule.pieces.entries()) {
+    if (seen.has(id)) say(['pieces', index], `"${id}" is named twice`, 'leave it out once');
+    seen.add(id);
+  }
+  if (capsule.pieces.length === 0 && capsule.choose === undefined) {
+    say(
+      ['pieces'],
+      'the capsule has no pieces',
+      'list some under pieces:, or ask Wayfold to choose them with choose: {}',
+    );
+  }
+  for (const [index, { occasion }] of capsule.fixed.entries()) {
+    const options = brief.occasions.map(({ what }) => what);
+    if (occasionsNamed(brief, occasion).length === 0) {
+      say(
+        ['fixed', index, 'occasion'],
+        `the brief has no occasion "${occasion}"`,
+        writeInstead(occasion, options, 'name an occasion of the brief'),
+      );
+    }
+  }
+  return problems;
+};

@@ -1,0 +1,7 @@
+import type { Problem } from '../model/index.ts';
+
+/** A record that was read, or the problems that stopped it; both together when the record is usable all the same. */
+export interface Read<T> {
+  readonly value?: T;
+  readonly problems: readonly Problem[];
+}

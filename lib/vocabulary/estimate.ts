@@ -1,0 +1,69 @@
+import type { Measure } from '../model/measure.ts';
+import { FABRICS, type FabricId } from './fabrics.ts';
+import type { Kind } from './kinds.ts';
+
+/** How far a kind's usual figure can be from the piece in hand, as a share. Own figures; a weighed piece has none. */
+export const UNCERTAINTY = { grams: 0.25, litres: 0.3, clo: 0.2, wears: 0.34, dryHours: 0.4 } as const;
+
+const ratio = (fabric: FabricId, kind: Kind, of: 'weight' | 'warmth' | 'dries'): number =>
+  FABRICS[fabric][of] / FABRICS[kind.fabric][of];
+
+const estimate = (value: number, spread: number, source: string, digits: number): Measure => {
+  const scale = 10 ** digits;
+  const round = (x: number): number => Math.round(x * scale) / scale;
+  return {
+    value: round(value),
+    low: round(value * (1 - spread)),
+    high: round(value * (1 + spread)),
+    basis: 'estimated',
+    source,
+  };
+};
+
+/** A figure the stylist wrote. */
+export const given = (value: number): Measure => ({
+  value,
+  low: value,
+  high: value,
+  basis: 'given',
+  source: 'entered by the stylist',
+});
+
+/** Mass of a piece of this kind in this cloth, grams. */
+export const estimateGrams = (kind: Kind, fabric: FabricId): Measure =>
+  estimate(kind.grams[0] * ratio(fabric, kind, 'weight'), UNCERTAINTY.grams, kind.grams[1], 0);
+
+/** Packed volume, litres. */
+export const estimateLitres = (kind: Kind, fabric: FabricId): Measure =>
+  estimate(kind.litres * ratio(fabric, kind, 'weight'), UNCERTAINTY.litres, 'own', 2);
+
+/** Insulation I_clu, clo: the table's value for the kind, scaled by how much warmer the cloth is than the kind's usual one. */
+export const estimateClo = (kind: Kind, fabric: FabricId): Measure =>
+  estimate(kind.clo[0] * ratio(fabric, kind, 'warmth'), UNCERTAINTY.clo, kind.clo[1], 3);
+
+/** Wears between washes. */
+export const estimateWears = (kind: Kind): Measure => estimate(kind.wears[0], UNCERTAINTY.wears, kind.wears[1], 0);
+
+/** Hours to dry indoors after washing. */
+export const estimateDryHours = (kind: Kind, fabric: FabricId): Measure =>
+  estimate(kind.dryHours * ratio(fabric, kind, 'dries'), UNCERTAINTY.dryHours, 'own', 0);
+
+const NAMES = (Object.keys(FABRICS) as FabricId[]).flatMap((id) =>
+  [id, ...FABRICS[id].words].map((word) => ({ id, word })),
+);
+
+/** Every word by which a fabric can be named. */
+export const FABRIC_WORDS: readonly string[] = [...new Set(NAMES.map(({ word }) => word))];
+
+/** The fabric a description names: the longest known word in it wins (`brushed cotton flannel` is flannel). */
+export const fabricNamed = (text: string): FabricId | undefined => {
+  const padded = ` ${text.toLowerCase().replaceAll(/[^\p{L}-]+/gu, ' ')} `;
+  const found = NAMES.filter(({ word }) => padded.includes(` ${word} `));
+  // The noun stands last in English, so of two equally long words the later one wins.
+  found.sort(
+    (a, b) =>
+      padded.lastIndexOf(` ${b.word} `) + b.word.length - (padded.lastIndexOf(` ${a.word} `) + a.word.length) ||
+      b.word.length - a.word.length,
+  );
+  return found[0]?.id;
+};
