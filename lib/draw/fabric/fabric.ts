@@ -1,0 +1,37 @@
+import { FABRICS, type Surface } from '../../vocabulary/index.ts';
+import type { Detail, DrawnPiece, Tile } from '../drawing.ts';
+import type { Cloth } from './cloth.ts';
+import { print } from './print.ts';
+import { clothTones } from './tones.ts';
+import { weave } from './weave.ts';
+
+const SHEER: Partial<Record<Surface, number>> = { chiffon: 0.22, lace: 0.15, 'open knit': 0.12 };
+
+const build = (surface: Surface, colours: readonly string[], pattern: DrawnPiece['pattern'], detail: Detail): Cloth => {
+  const ground = colours[0] ?? '#8d8478';
+  const tones = clothTones(ground, surface);
+  const tiles = [print(pattern, colours, detail), weave(tones, detail)].filter(
+    (tile): tile is Tile => tile !== undefined,
+  );
+  const face = tiles[0];
+  return {
+    ...tones,
+    accents: colours.slice(1),
+    sheer: SHEER[surface] ?? 0,
+    tiles,
+    swatch: face && { ...face, name: 'swatch', ground },
+  };
+};
+
+/** The cloth of a piece: its own colours, surface, pattern and scale. */
+export const fabric = (piece: DrawnPiece, detail: Detail): Cloth =>
+  build(
+    FABRICS[piece.fabric].surface,
+    piece.colours.map(({ hex }) => hex),
+    piece.pattern,
+    detail,
+  );
+
+/** A plain cloth of another colour or surface, for linings, ribs, trims and soles. */
+export const plainCloth = (hex: string, surface: Surface = 'smooth', detail: Detail = 'full'): Cloth =>
+  build(surface, [hex], { type: 'plain', scale: 'medium' }, detail);

@@ -1,0 +1,2 @@
+export type { Cloth, Drape } from './cloth.ts';
+export { fabric, plainCloth } from './fabric.ts';

@@ -1,0 +1,126 @@
+import type { Point } from '../drawing.ts';
+
+/** Cell of the raster the union is traced on, centimetres: under half a pixel on a card. */
+const CELL = 0.09;
+/** How far the traced line may stray when it is thinned, centimetres. */
+const STRAY = 0.03;
+
+const fillRow = (mask: Uint8Array, width: number, row: number, from: number, to: number): void => {
+  const first = Math.max(0, Math.ceil(from));
+  const last = Math.min(width - 1, Math.floor(to));
+  for (let x = first; x <= last; x++) mask[row * width + x] = 1;
+};
+
+const fillPolygon = (mask: Uint8Array, width: number, height: number, polygon: readonly Point[]): void => {
+  const low = Math.max(0, Math.ceil(Math.min(...polygon.map((p) => p[1]))));
+  const high = Math.min(height - 1, Math.floor(Math.max(...polygon.map((p) => p[1]))));
+  for (let row = low; row <= high; row++) {
+    const crossings: { at: number; turn: number }[] = [];
+    polygon.forEach(([x1, y1], i) => {
+      const [x2, y2] = polygon[(i + 1) % polygon.length] as Point;
+      if (y1 <= row === y2 <= row) return;
+      crossings.push({ at: x1 + ((row - y1) / (y2 - y1)) * (x2 - x1), turn: y2 > y1 ? 1 : -1 });
+    });
+    crossings.sort((a, b) => a.at - b.at);
+    let winding = 0;
+    for (let i = 0; i + 1 < crossings.length; i++) {
+      const here = crossings[i] as { at: number; turn: number };
+      winding += here.turn;
+      if (winding !== 0) fillRow(mask, width, row, here.at, (crossings[i + 1] as { at: number }).at);
+    }
+  }
+};
+
+/** Walks the border of the filled cells, keeping them on the right; `mask` has an empty margin. */
+const trace = (mask: Uint8Array, width: number, start: number): Point[] => {
+  const steps = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ] as const;
+  const filled = (x: number, y: number): boolean => mask[y * width + x] === 1;
+  let x = start % width;
+  let y = Math.floor(start / width);
+  let heading = 0;
+  const ring: Point[] = [];
+  const [x0, y0] = [x, y];
+  do {
+    ring.push([x, y]);
+    const [dx, dy] = steps[heading] as readonly [number, number];
+    x += dx;
+    y += dy;
+    const [left, right] = (
+      [
+        [filled(x, y - 1), filled(x, y)],
+        [filled(x, y), filled(x - 1, y)],
+        [filled(x - 1, y), filled(x - 1, y - 1)],
+        [filled(x - 1, y - 1), filled(x, y - 1)],
+      ] as const
+    )[heading] as readonly [boolean, boolean];
+    if (left) heading = (heading + 3) % 4;
+    else if (!right) heading = (heading + 1) % 4;
+  } while (x !== x0 || y !== y0 || heading !== 0);
+  return ring;
+};
+
+/** Weights of a moving average over the traced steps: takes the stairs out and keeps corners within a millimetre or two. */
+const SOFT = Array.from({ length: 13 }, (_, k) => Math.exp(-((k - 6) ** 2) / 14));
+const SOFT_SUM = SOFT.reduce((sum, weight) => sum + weight, 0);
+
+const soften = (ring: readonly Point[]): Point[] =>
+  ring.map((_, i) => {
+    let [x, y] = [0, 0];
+    SOFT.forEach((weight, k) => {
+      const [px, py] = ring[(i + k - 6 + 6 * ring.length) % ring.length] as Point;
+      x += px * weight;
+      y += py * weight;
+    });
+    return [x / SOFT_SUM, y / SOFT_SUM];
+  });
+
+/** Ramer, Douglas and Peucker: drops points that lie within `stray` of the line through their neighbours. */
+export const thin = (line: readonly Point[], stray: number): Point[] => {
+  if (line.length < 3) return [...line];
+  const [ax, ay] = line[0] as Point;
+  const [bx, by] = line[line.length - 1] as Point;
+  const length = Math.hypot(bx - ax, by - ay);
+  let worst = 0;
+  let at = 0;
+  line.forEach(([x, y], i) => {
+    const away =
+      length < 1e-9 ? Math.hypot(x - ax, y - ay) : Math.abs((bx - ax) * (ay - y) - (ax - x) * (by - ay)) / length;
+    if (away > worst) [worst, at] = [away, i];
+  });
+  if (worst <= stray) return [line[0] as Point, line[line.length - 1] as Point];
+  return [...thin(line.slice(0, at + 1), stray).slice(0, -1), ...thin(line.slice(at), stray)];
+};
+
+/**
+ * Outer contour of overlapping polygons that touch one another, as one ring. Traced on a fine raster, which neither
+ * slivers nor shared edges can upset; of separate islands the one that holds the topmost cell is returned.
+ */
+export const silhouette = (polygons: readonly (readonly Point[])[]): Point[] => {
+  const points = polygons.flat();
+  const left = Math.min(...points.map((p) => p[0])) - 4 * CELL;
+  const top = Math.min(...points.map((p) => p[1])) - 4 * CELL;
+  const width = Math.ceil((Math.max(...points.map((p) => p[0])) - left) / CELL) + 4;
+  const height = Math.ceil((Math.max(...points.map((p) => p[1])) - top) / CELL) + 4;
+  const mask = new Uint8Array(width * height);
+  for (const polygon of polygons)
+    fillPolygon(
+      mask,
+      width,
+      height,
+      polygon.map(([x, y]) => [(x - left) / CELL, (y - top) / CELL]),
+    );
+  const start = mask.indexOf(1);
+  if (start < 0) return [];
+  const ring = soften(trace(mask, width, start));
+  const half = ring.length >> 1;
+  const thinned = [
+    ...thin(ring.slice(0, half + 1), STRAY / CELL).slice(0, -1),
+    ...thin(ring.slice(half), STRAY / CELL),
+  ];
+  return thinned.map(([x, y]) => [left + (x - 0.5) * CELL, top + (y - 0.5) * CELL]);
+};

@@ -1,0 +1,76 @@
+const TOKEN = /[MLCQZ]|-?\d*\.?\d+(?:e-?\d+)?/g;
+const COORDINATES: Readonly<Record<string, number>> = { M: 2, L: 2, C: 6, Q: 4, Z: 0 };
+
+/** `-0.5` → `-.5`, at most three decimals. */
+export const shortNumber = (value: number): string => {
+  const text = String(Math.round(value * 1000) / 1000);
+  return text.replace(/^(-?)0\./, '$1.');
+};
+
+/**
+ * The same path in the shortest form: relative commands, no spare zeros or spaces, smooth quadratics as `t`.
+ * Absolute M, L, C, Q and Z in; no number moves by more than its own rounding.
+ */
+export const compactPath = (path: string): string => {
+  const tokens = path.match(TOKEN) ?? [];
+  let out = '';
+  let [x, y, startX, startY] = [0, 0, 0, 0];
+  /** Where the last quadratic's control point was, as the reader of the path will reckon it. */
+  let control: readonly [number, number] | undefined;
+  let command = '';
+  let last = '';
+  const put = (letter: string, numbers: readonly number[]) => {
+    let text = letter === last && letter !== 'm' && letter !== 'z' ? '' : letter;
+    // after a letter no gap is needed; nor before a minus, nor before a point when the number before has one
+    let before = text === '' ? '0' : undefined;
+    for (const value of numbers) {
+      const short = shortNumber(value);
+      const joins = before === undefined || short.startsWith('-') || (short.startsWith('.') && before.includes('.'));
+      text += joins ? short : ` ${short}`;
+      before = short;
+    }
+    last = letter;
+    out += text;
+  };
+  for (let i = 0; i < tokens.length; ) {
+    const token = tokens[i] ?? '';
+    if (token in COORDINATES) {
+      command = token;
+      i++;
+      if (command === 'Z') {
+        put('z', []);
+        [x, y] = [startX, startY];
+        control = undefined;
+        continue;
+      }
+    }
+    const count = COORDINATES[command] ?? 2;
+    const at = tokens.slice(i, i + count).map(Number);
+    i += count;
+    const endX = at[count - 2] ?? x;
+    const endY = at[count - 1] ?? y;
+    const relative = at.map((value, k) => value - (k % 2 === 0 ? x : y));
+    if (command === 'M') {
+      put(out === '' ? 'M' : 'm', relative);
+      [startX, startY] = [endX, endY];
+      command = 'L';
+      control = undefined;
+      last = 'l';
+    } else if (command === 'Q') {
+      const [cx = x, cy = y] = at;
+      const mirrored = control && ([2 * x - control[0], 2 * y - control[1]] as const);
+      if (mirrored && Math.abs(mirrored[0] - cx) < 0.025 && Math.abs(mirrored[1] - cy) < 0.025) {
+        put('t', relative.slice(2));
+        control = mirrored;
+      } else {
+        put('q', relative);
+        control = [cx, cy];
+      }
+    } else {
+      put(command === 'C' ? 'c' : 'l', relative);
+      control = undefined;
+    }
+    [x, y] = [endX, endY];
+  }
+  return out;
+};
