@@ -1,0 +1,165 @@
+import { type Board, createBoard, measureClearance, put, tryAt } from './board.ts';
+import { type Body, CELL } from './body.ts';
+import { LAYING } from './laying.ts';
+import type { Lain, Stack } from './stack.ts';
+import { type Ground, targetOf } from './targets.ts';
+
+/** No piece may be covered more than this leaves to be seen, with some reserve on the share that is promised. */
+export const LEAST_SEEN = 0.62;
+/** Paper kept free along the edge of the frame, centimetres. */
+const EDGE = 0.6;
+/** Air a piece wants around it, in cells. */
+const AIR = 2;
+/** What standing too near costs, against a third of a metre from where it should lie. */
+const CROWDING = 0.9;
+
+/** All pieces put down, and how much a stylist would mind: lower is better. */
+export interface Arrangement {
+  readonly lain: readonly Lain[];
+  readonly cost: number;
+}
+
+interface Spot {
+  readonly column: number;
+  readonly row: number;
+  readonly cost: number;
+}
+
+const sides = (lain: readonly Lain[]) => ({
+  left: Math.min(...lain.map(({ x }) => x)),
+  top: Math.min(...lain.map(({ y }) => y)),
+  right: Math.max(...lain.map(({ x, body }) => x + body.width)),
+  bottom: Math.max(...lain.map(({ y, body }) => y + body.height)),
+});
+
+/** What a place costs: a quick least cost first, the whole cost only where that could still win; undefined when forbidden. */
+interface Judge {
+  least(x: number, y: number): number;
+  cost(column: number, row: number, least: number): number | undefined;
+}
+
+/** The cheapest place on the grid at which a body stays inside the frame. */
+const cheapest = (board: Board, body: Body, { width, height }: Ground, judge: Judge): Spot | undefined => {
+  const lastColumn = Math.min(board.columns, Math.floor((width - EDGE - body.width) / CELL));
+  const lastRow = Math.min(board.rows, Math.floor((height - EDGE - body.height) / CELL));
+  const first = Math.ceil(EDGE / CELL);
+  let found: Spot | undefined;
+  for (let row = first; row <= lastRow; row++) {
+    for (let column = first; column <= lastColumn; column++) {
+      const least = judge.least(column * CELL, row * CELL);
+      if (found !== undefined && least >= found.cost) continue;
+      const cost = judge.cost(column, row, least);
+      if (cost !== undefined && (found === undefined || cost < found.cost)) found = { column, row, cost };
+    }
+  }
+  return found;
+};
+
+/** A layer goes behind what lies there already, just touching it, at the same height. */
+const layerJudge = (board: Board, body: Body, { worn }: Ground, order: number): Judge => {
+  const wanted = order === 0 ? 0.06 : 0.14;
+  const dropCost = order === 0 ? 0.03 : 0.012;
+  return {
+    least: (x, y) => {
+      if (x < worn.left + 8 || (order === 0 && y > worn.top + 30)) return Number.POSITIVE_INFINITY;
+      const beyond = x - worn.right;
+      return Math.abs(y - worn.top + 2) * dropCost + Math.max(0, beyond) * 0.12 + beyond * 0.004;
+    },
+    cost: (column, row, least) => {
+      if (least === Number.POSITIVE_INFINITY) return undefined;
+      const hidden = tryAt(board, body.mask, column, row, 0).met / body.mask.area;
+      return 1 - hidden < LEAST_SEEN ? undefined : least + Math.abs(hidden - wanted) * 5;
+    },
+  };
+};
+
+/** An extra goes on top, near its target, clear of other extras. */
+const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySet<number>): Judge => {
+  const { over } = LAYING[body.item.slot];
+  const [targetX, targetY] = targetOf(body, ground);
+  return {
+    least: (x, y) => Math.hypot(x + body.width / 2 - targetX, y + body.height / 2 - targetY) / 30,
+    cost: (column, row, least) => {
+      const trial = tryAt(board, body.mask, column, row, AIR);
+      const met = trial.met / body.mask.area;
+      if (met > over || trial.leastSeen < LEAST_SEEN) return undefined;
+      if (trial.met > 0 && trial.over.some((cells, piece) => cells > 0 && extras.has(piece))) return undefined;
+      return least + met * 3 + (trial.crowded / body.mask.area) * CROWDING;
+    },
+  };
+};
+
+const laid = (body: Body, spot: Spot): Lain => ({ body, x: spot.column * CELL, y: spot.row * CELL });
+
+/** How far the weight of the clothes lies from the middle, and how tightly they fill the paper. */
+const imbalance = (lain: readonly Lain[], board: Board, width: number, height: number): number => {
+  let [x, y, seen] = [0, 0, 0];
+  board.top.forEach((owner, at) => {
+    if (owner < 0) return;
+    seen++;
+    x += (at % board.columns) + 0.5;
+    y += Math.floor(at / board.columns) + 0.5;
+  });
+  if (seen === 0) return 0;
+  const extent = sides(lain);
+  const middleX = (extent.left + extent.right) / 2;
+  const middleY = (extent.top + extent.bottom) / 2;
+  const full = (seen * CELL * CELL) / (width * height);
+  return (
+    (Math.abs((x / seen) * CELL - middleX) / width) * 4 +
+    (Math.abs((y / seen) * CELL - middleY) / height) * 2 +
+    Math.max(0, full - 0.6) * 10
+  );
+};
+
+/** Puts everything down on paper of this size, or says that it does not fit. Centimetres. */
+export const arrange = (
+  stack: Stack,
+  layers: readonly Body[],
+  extras: readonly Body[],
+  width: number,
+  height: number,
+): Arrangement | undefined => {
+  const small = extras.filter(({ item }) => LAYING[item.slot].part === 'small');
+  const free = width - 2 * EDGE - stack.width;
+  if (free < 0 || stack.height > height - 2 * EDGE) return undefined;
+  const margin = Math.min(free, small.length > 0 ? Math.max(5, Math.min(13, free * 0.12)) : 2);
+  const board = createBoard(width, height, CELL, stack.lain.length + layers.length + extras.length);
+  const lain: Lain[] = [];
+  const worn = stack.lain.map(({ body, x, y }) => ({
+    body,
+    x: Math.round((x + EDGE + margin) / CELL) * CELL,
+    y: Math.round((y + EDGE + 1) / CELL) * CELL,
+  }));
+  if (worn.some(({ body, x, y }) => x + body.width > width - EDGE || y + body.height > height - EDGE)) return undefined;
+  for (const { body, x, y } of [...worn].sort(
+    (a, b) => LAYING[a.body.item.slot].level - LAYING[b.body.item.slot].level,
+  )) {
+    put(board, body.index, body.mask, x / CELL, y / CELL, true);
+  }
+  lain.push(...worn);
+  const wornSides = worn.length > 0 ? sides(worn) : { left: 0, right: 0, top: 2, bottom: 2 };
+  let ground: Ground = { width, height, worn: wornSides, layers: undefined };
+  let cost = 0;
+  let order = 0;
+  for (const body of layers) {
+    const spot = cheapest(board, body, ground, layerJudge(board, body, ground, order));
+    if (spot === undefined) return undefined;
+    put(board, body.index, body.mask, spot.column, spot.row, false);
+    lain.push(laid(body, spot));
+    ground = { ...ground, layers: sides(lain.filter(({ body: { item } }) => LAYING[item.slot].part === 'layer')) };
+    cost += spot.cost;
+    order++;
+  }
+  const placed = new Set<number>();
+  for (const body of extras) {
+    measureClearance(board);
+    const spot = cheapest(board, body, ground, extraJudge(board, body, ground, placed));
+    if (spot === undefined) return undefined;
+    put(board, body.index, body.mask, spot.column, spot.row, true);
+    lain.push(laid(body, spot));
+    placed.add(body.index);
+    cost += spot.cost * 0.5;
+  }
+  return { lain, cost: cost + imbalance(lain, board, width, height) };
+};

@@ -1,0 +1,54 @@
+import type { Matrix, Point } from '../drawing.ts';
+import { type Random, turned } from '../kit/index.ts';
+import type { Frame, LayItem } from './item.ts';
+import { LAYING } from './laying.ts';
+import { extentOf, type Mask, maskOf } from './mask.ts';
+
+/** Side of a cell while places are looked for, centimetres. */
+export const CELL = 2;
+
+/** A piece turned and ready to be put down: its rings start at the origin, centimetres. */
+export interface Body {
+  readonly index: number;
+  readonly item: LayItem;
+  readonly turn: number;
+  readonly width: number;
+  readonly height: number;
+  readonly rings: readonly (readonly Point[])[];
+  readonly mask: Mask;
+  /** A named point of the drawing after the turn. */
+  anchor(name: string): Point | undefined;
+  /** From the picture's centimetres to pixels, when the body's upper left corner lies at `at`. */
+  matrix(at: Point, scale: number, frame: Frame): Matrix;
+}
+
+export const bodyOf = (item: LayItem, index: number, random: Random): Body => {
+  const { box, outline, anchors } = item.picture;
+  const [from, to] = LAYING[item.slot].turn;
+  const turn = from + (to - from) * random();
+  const centre: Point = [box.x + box.width / 2, box.y + box.height / 2];
+  const swung = outline.map((ring) => ring.map((point) => turned(point, turn, centre)));
+  const extent = extentOf(swung);
+  const shift = ([x, y]: Point): Point => [x - extent.x, y - extent.y];
+  const rings = swung.map((ring) => ring.map(shift));
+  return {
+    index,
+    item,
+    turn,
+    width: extent.width,
+    height: extent.height,
+    rings,
+    mask: maskOf(rings, CELL, [0, 0]),
+    anchor: (name) => {
+      const point = anchors[name];
+      return point === undefined ? undefined : shift(turned(point, turn, centre));
+    },
+    matrix: (at, scale, frame) => {
+      const cos = Math.cos((turn * Math.PI) / 180);
+      const sin = Math.sin((turn * Math.PI) / 180);
+      const x = centre[0] - cos * centre[0] + sin * centre[1] - extent.x + at[0];
+      const y = centre[1] - sin * centre[0] - cos * centre[1] - extent.y + at[1];
+      return [scale * cos, scale * sin, -scale * sin, scale * cos, frame.x + scale * x, frame.y + scale * y];
+    },
+  };
+};

@@ -1,0 +1,2 @@
+export type { Cutout, FlatLay, Frame, LayItem, Placed } from './item.ts';
+export { layFlat, VISIBLE_AT_LEAST } from './lay.ts';

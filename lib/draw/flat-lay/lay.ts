@@ -1,0 +1,103 @@
+import type { Point } from '../drawing.ts';
+import { random, seedOf } from '../kit/index.ts';
+import { type Arrangement, arrange } from './arrange.ts';
+import { createBoard, put } from './board.ts';
+import { type Body, bodyOf } from './body.ts';
+import type { FlatLay, Frame, LayItem, Placed } from './item.ts';
+import { LAYING } from './laying.ts';
+import { maskOf } from './mask.ts';
+import { type Lain, stackOf } from './stack.ts';
+
+/** Share of its area that every piece shows at least. */
+export const VISIBLE_AT_LEAST = 0.55;
+
+/** The paper is never less than this high, so that a few small pieces are not blown up; centimetres. */
+const LEAST_HEIGHT = 104;
+/** Each try is this much smaller than the one before. */
+const STEP = 0.965;
+/** Smaller tries after the first that fits: one may look much better. */
+const FURTHER_TRIES = 3;
+const MOST_TRIES = 90;
+/** What a larger scale is worth against the cost of an arrangement. */
+const WORTH_OF_SCALE = 4;
+/** Side of a cell when the finished lay is measured, centimetres. */
+const FINE_CELL = 0.5;
+
+/** Share of each piece that is seen, measured on a fine grid; in the order of `lain`. */
+const visibleShares = (lain: readonly Lain[], width: number, height: number): readonly number[] => {
+  const board = createBoard(width, height, FINE_CELL, lain.length);
+  lain.forEach(({ body, x, y }, index) => {
+    const column = Math.floor(x / FINE_CELL);
+    const row = Math.floor(y / FINE_CELL);
+    const origin: Point = [column * FINE_CELL - x, row * FINE_CELL - y];
+    put(board, index, maskOf(body.rings, FINE_CELL, origin), column, row, true);
+  });
+  return board.area.map((area, index) => (board.seen[index] ?? 0) / area);
+};
+
+/** Brings the whole composition to the middle of the frame. */
+const centred = (lain: readonly Lain[], width: number, height: number): readonly Lain[] => {
+  const left = Math.min(...lain.map(({ x }) => x));
+  const top = Math.min(...lain.map(({ y }) => y));
+  const right = Math.max(...lain.map(({ x, body }) => x + body.width));
+  const bottom = Math.max(...lain.map(({ y, body }) => y + body.height));
+  const [dx, dy] = [(width - left - right) / 2, (height - top - bottom) / 2];
+  return lain.map(({ body, x, y }) => ({ body, x: x + dx, y: y + dy }));
+};
+
+const byLevel = (a: Lain, b: Lain): number => {
+  const [one, other] = [LAYING[a.body.item.slot], LAYING[b.body.item.slot]];
+  return one.level - other.level || other.rank - one.rank || a.body.index - b.body.index;
+};
+
+const finish = (arrangement: Arrangement, scale: number, frame: Frame): FlatLay | undefined => {
+  const [width, height] = [frame.width / scale, frame.height / scale];
+  const lain = [...centred(arrangement.lain, width, height)].sort(byLevel);
+  const visible = visibleShares(lain, width, height);
+  if (visible.some((share) => share < VISIBLE_AT_LEAST)) return undefined;
+  const placed = lain.map(
+    ({ body, x, y }, index): Placed => ({
+      item: body.item,
+      transform: body.matrix([x, y], scale, frame),
+      turn: body.turn,
+      extent: {
+        x: frame.x + x * scale,
+        y: frame.y + y * scale,
+        width: body.width * scale,
+        height: body.height * scale,
+      },
+      visible: visible[index] ?? 0,
+    }),
+  );
+  return { scale, frame, placed };
+};
+
+/**
+ * Lays pieces out as a hand lays clothes on a bed, all at one true scale, the largest that suits them: the outfit as worn on
+ * the left, layers turned behind it on the right, extras in the gaps, small things far left. Every piece shows at least
+ * 55 % of itself, nothing leaves the frame. The same pieces always lie the same way.
+ */
+export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
+  const turns = random(seedOf(items.map(({ id }) => id).join('+')));
+  const bodies = items
+    .map((item, index): Body => bodyOf(item, index, turns))
+    .sort((a, b) => LAYING[a.item.slot].rank - LAYING[b.item.slot].rank || a.index - b.index);
+  const part = (...parts: readonly string[]) => bodies.filter(({ item }) => parts.includes(LAYING[item.slot].part));
+  const stack = stackOf(part('worn'), turns);
+  const layers = part('layer');
+  const extras = part('beside', 'small');
+  const largest = frame.height / LEAST_HEIGHT;
+  let chosen: { lay: FlatLay; worth: number } | undefined;
+  let further = FURTHER_TRIES;
+  for (let attempt = 0; attempt < MOST_TRIES && further > 0; attempt++) {
+    if (chosen !== undefined) further--;
+    const scale = largest * STEP ** attempt;
+    const arrangement = arrange(stack, layers, extras, frame.width / scale, frame.height / scale);
+    const lay = arrangement && finish(arrangement, scale, frame);
+    if (arrangement === undefined || lay === undefined) continue;
+    const worth = WORTH_OF_SCALE * Math.log(scale / largest) - arrangement.cost;
+    if (chosen === undefined || worth > chosen.worth) chosen = { lay, worth };
+  }
+  if (chosen === undefined) throw new Error(`no room for ${items.length} pieces in ${frame.width} × ${frame.height}`);
+  return chosen.lay;
+};

@@ -1,0 +1,82 @@
+import type { Slot } from '../../vocabulary/index.ts';
+import type { Point } from '../drawing.ts';
+import type { Body } from './body.ts';
+
+interface Side {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Where the clothes lie on the paper, centimetres. */
+export interface Ground {
+  readonly width: number;
+  readonly height: number;
+  /** The outfit as worn. */
+  readonly worn: Side;
+  /** The layers beside it; undefined when there are none. */
+  readonly layers: Side | undefined;
+}
+
+/** Free breadth on the right from which the extras make a column of their own. */
+const THIRD_COLUMN = 26;
+/** How far from the clothes the middle of that column lies at most. */
+const COLUMN_AWAY = 30;
+/** How far the handle of a bag reaches up over a hem. */
+const HANDLE_OVER_HEM = 13;
+
+/** Shares of the height at which small pieces are looked for at the far left. */
+const FAR_LEFT: Partial<Readonly<Record<Slot, number>>> = {
+  eyewear: 0.07,
+  'jewellery neck': 0.5,
+  'jewellery ears': 0.62,
+  'jewellery wrist': 0.76,
+  'jewellery lapel': 0.4,
+  'jewellery finger': 0.86,
+  tie: 0.6,
+};
+
+/** Shares of the height for the extras in a column of their own, hat to shoes. */
+const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: number]>>> = {
+  headwear: [3, 0.15],
+  scarf: [-4, 0.36],
+  belt: [-4, 0.45],
+  gloves: [6, 0.5],
+  bag: [4, 0.6],
+  legwear: [-6, 0.74],
+  shoes: [-5, 0.9],
+};
+
+/** Where a stylist would first try to put a piece: its centre, centimetres. */
+export const targetOf = (body: Body, { width, height, worn, layers }: Ground): Point => {
+  const { slot } = body.item;
+  const [w, h] = [body.width / 2, body.height / 2];
+  const inside = (x: number, y: number): Point => [
+    Math.min(width - w - 1.5, Math.max(w + 1.5, x)),
+    Math.min(height - h - 1, Math.max(h + 1, y)),
+  ];
+  const left = FAR_LEFT[slot];
+  if (left !== undefined) return inside(0, Math.max(left * height, slot === 'eyewear' ? worn.top + 4 : 0));
+  const edge = layers?.right ?? worn.right;
+  const column = COLUMN[slot] ?? [0, 0.5];
+  if (layers === undefined || width - edge > THIRD_COLUMN) {
+    const centre = Math.min((edge + width) / 2, edge + COLUMN_AWAY);
+    return inside(centre + column[0], column[1] * height);
+  }
+  const below = height - layers.bottom;
+  switch (slot) {
+    case 'bag':
+      return inside(layers.right - w * 0.7, layers.bottom + h - HANDLE_OVER_HEM);
+    case 'shoes':
+      return inside(worn.right + w * 0.85, height);
+    case 'headwear':
+      return inside(width, layers.bottom + below * 0.55);
+    case 'scarf':
+      return inside(worn.right + w + 8, layers.bottom + h + 4);
+    case 'belt':
+      return inside(worn.right + w + 6, layers.bottom + below * 0.4);
+    default:
+      return inside(worn.right + w + 6, height - below * 0.5);
+  }
+};
