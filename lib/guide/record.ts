@@ -19,7 +19,7 @@ export interface GuideLook {
   readonly number: number;
   /** For addresses: `look-07`. */
   readonly slug: string;
-  readonly title: string;
+  readonly title: Phrase;
   readonly look: Look;
   readonly dress: DressInterval;
   readonly outdoors: LookComfort;

@@ -1,0 +1,115 @@
+import { accentOf } from '../colour/index.ts';
+import type {
+  Brief,
+  Capsule,
+  Finding,
+  HouseRuleSettings,
+  Look,
+  PackingListPlan,
+  Piece,
+  Plan,
+  Studio,
+} from '../model/index.ts';
+import { createWardrobeEngine, type WardrobeEngine } from '../outfit/index.ts';
+import { planTrip, type Solver } from '../plan/index.ts';
+import { describeLooks, type ShownLook } from './looks.ts';
+import { inGroupOrder } from './order.ts';
+import type { Guide, GuidePair, GuidePiece } from './record.ts';
+
+/** What a guide is computed from; all of it plain data but the solver. */
+export interface GuideQuestion {
+  readonly studio: Studio;
+  readonly houseRules: HouseRuleSettings;
+  readonly brief: Brief;
+  readonly capsule: Capsule;
+  /** Every piece of the capsule's wardrobe. */
+  readonly wardrobe: readonly Piece[];
+  readonly list: PackingListPlan | undefined;
+  readonly solver: Solver;
+}
+
+/** The pieces a capsule names, in the order of the kind groups. */
+export const piecesOfCapsule = (capsule: Capsule, wardrobe: readonly Piece[]): readonly Piece[] => {
+  const byId = new Map(wardrobe.map((piece) => [piece.id, piece]));
+  return inGroupOrder(capsule.pieces.flatMap((id) => byId.get(id) ?? []));
+};
+
+/** The engine of a capsule: its pieces under the studio's rules and its own. */
+export const engineFor = (pieces: readonly Piece[], capsule: Capsule, houseRules: HouseRuleSettings): WardrobeEngine =>
+  createWardrobeEngine({
+    pieces,
+    rules: { ...houseRules, ...capsule.rules },
+    never: capsule.never,
+    always: capsule.always,
+  });
+
+const stylistsLooks = (capsule: Capsule, engine: WardrobeEngine): readonly ShownLook[] =>
+  [...capsule.favourites, ...capsule.fixed].flatMap(({ pieces, title, note }): ShownLook[] => {
+    const { look } = engine.explain([...pieces]);
+    return look === undefined
+      ? []
+      : [{ look, favourite: true, ...(title === undefined ? {} : { title }), ...(note === undefined ? {} : { note }) }];
+  });
+
+const plannedLooks = (plan: Plan): readonly ShownLook[] =>
+  plan.days
+    .flatMap(({ occasions }) => occasions)
+    .flatMap(({ look }) => (look === undefined ? [] : [{ look, favourite: false }]));
+
+const once = (looks: readonly ShownLook[]): readonly ShownLook[] =>
+  [...new Map(looks.toReversed().map((shown) => [shown.look.id, shown])).values()].toReversed();
+
+/** The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown. */
+const chooseLooks = (capsule: Capsule, plan: Plan, engine: WardrobeEngine, shown: number): readonly ShownLook[] => {
+  const fixed = once([...stylistsLooks(capsule, engine), ...plannedLooks(plan)]);
+  const keep: Look[] = fixed.map(({ look }) => look);
+  const varied = engine.varied(Math.max(shown, keep.length), { keep });
+  return once([...fixed, ...varied.map(({ look }) => ({ look, favourite: false }))]);
+};
+
+const pairsOf = (engine: WardrobeEngine, looks: readonly Look[]): readonly GuidePair[] =>
+  engine.pairs().map(({ top, bottom, goes, reasons }) => ({
+    top,
+    bottom,
+    goes,
+    reasons: reasons.map(({ message }) => message),
+    looks: looks.flatMap(({ worn }, index) => {
+      const in_ = (id: string, slot: string): boolean => worn.some((seat) => seat.piece === id && seat.slot === slot);
+      return in_(top, 'top') && in_(bottom, 'bottom') ? [index + 1] : [];
+    }),
+  }));
+
+const earningsOf = (engine: WardrobeEngine, looks: readonly Look[], plan: Plan): readonly GuidePiece[] =>
+  engine.contributions().map(({ piece, layered, complete }) => ({
+    piece,
+    layeredLooks: layered,
+    completeLooks: complete,
+    shownIn: looks.flatMap(({ worn }, index) => (worn.some((seat) => seat.piece === piece) ? [index + 1] : [])),
+    wears: plan.wears[piece] ?? 0,
+  }));
+
+/** Computes the whole guide of one capsule of one trip. Draws nothing, writes nothing. */
+export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
+  const { studio, houseRules, brief, capsule, wardrobe, solver } = question;
+  const pieces = piecesOfCapsule(capsule, wardrobe);
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const engine = engineFor(pieces, capsule, houseRules);
+  const plan = await planTrip({ brief, traveller: capsule.traveller, capsule, pieces, wardrobe, engine, solver });
+  const looks = describeLooks(chooseLooks(capsule, plan, engine, studio.looksShown), capsule, brief, plan, byId);
+  const shown = looks.map(({ look }) => look);
+  const findings: Finding[] = [];
+  return {
+    id: `${brief.id}/${capsule.id}`,
+    studio,
+    brief,
+    capsule,
+    pieces,
+    accent: accentOf(pieces),
+    counts: engine.count(),
+    looks,
+    pairs: pairsOf(engine, shown),
+    earnings: earningsOf(engine, shown, plan),
+    plan,
+    findings,
+  } as unknown as Guide;
+};

@@ -1,0 +1,3 @@
+export { buildGuide, engineFor, type GuideQuestion, piecesOfCapsule } from './build.ts';
+export { inGroupOrder } from './order.ts';
+export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';

@@ -1,0 +1,98 @@
+import { lookComfort } from '../comfort/index.ts';
+import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
+import { DRESS_CODES } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { neighboursOf } from './neighbours.ts';
+import type { GuideLook } from './record.ts';
+
+/** A look that will be shown, and what is known of it before it is numbered. */
+export interface ShownLook {
+  readonly look: Look;
+  readonly title?: string;
+  readonly note?: string;
+  readonly favourite: boolean;
+}
+
+const piecesOf = (look: Look, byId: ReadonlyMap<string, Piece>): readonly Piece[] =>
+  look.worn.flatMap(({ piece }) => byId.get(piece) ?? []);
+
+/** What all pieces of a look have in common on the dress scale. */
+export const dressOf = (look: Look, byId: ReadonlyMap<string, Piece>): DressInterval => {
+  const pieces = piecesOf(look, byId);
+  return {
+    low: Math.max(0, ...pieces.map(({ dress }) => dress.low)),
+    high: Math.min(DRESS_CODES.length - 1, ...pieces.map(({ dress }) => dress.high)),
+  };
+};
+
+const CORE_SLOTS = new Set(['one-piece', 'top', 'bottom', 'swim']);
+const LAYER_SLOTS = new Set(['mid layer', 'outer layer', 'cover-up']);
+
+/** A name for a look nobody has named: its core, and where a one-piece stands alone the layer over it. */
+const nameOf = (look: Look, byId: ReadonlyMap<string, Piece>): Phrase => {
+  const named = (slots: ReadonlySet<string>): string[] =>
+    look.worn.filter(({ slot }) => slots.has(slot)).flatMap(({ piece }) => byId.get(piece)?.name ?? []);
+  const [first = '', second = named(LAYER_SLOTS)[0]] = named(CORE_SLOTS);
+  return second === undefined
+    ? phrase('guide', 'look of one', { first })
+    : phrase('guide', 'look of two', { first, second });
+};
+
+const wearIt = (
+  occasions: readonly string[],
+  dress: DressInterval,
+  outdoors: GuideLook['outdoors'],
+  indoors: GuideLook['indoors'],
+): readonly Phrase[] => [
+  ...(occasions.length > 0 ? [phrase('guide', 'wear it for', { occasions: [...occasions] })] : []),
+  phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
+  phrase('guide', 'wear it outdoors', { low: outdoors.lowC, high: outdoors.highC }),
+  phrase('guide', 'wear it indoors', { low: indoors.lowC, high: indoors.highC }),
+];
+
+/** Occasion ids by the look the plan gives them. */
+const plannedFor = (plan: Plan): ReadonlyMap<string, readonly string[]> => {
+  const found = new Map<string, string[]>();
+  for (const { look, occasion } of plan.days.flatMap(({ occasions }) => occasions)) {
+    if (look !== undefined) found.set(look.id, [...(found.get(look.id) ?? []), occasion]);
+  }
+  return found;
+};
+
+/** Numbers the shown looks and says of each what a reader needs to wear it. */
+export const describeLooks = (
+  shown: readonly ShownLook[],
+  capsule: Capsule,
+  brief: Brief,
+  plan: Plan,
+  byId: ReadonlyMap<string, Piece>,
+): readonly GuideLook[] => {
+  const planned = plannedFor(plan);
+  const neighbours = neighboursOf(shown.map(({ look }) => look));
+  const titleOf = new Map(brief.occasions.map(({ id, what }) => [id, what]));
+  const digits = String(shown.length).length;
+  return shown.map(({ look, title, note, favourite }, index): GuideLook => {
+    const occasions = planned.get(look.id) ?? [];
+    const names = occasions.flatMap((id) => titleOf.get(id) ?? []);
+    const text = title ?? names[0];
+    const dress = dressOf(look, byId);
+    const outdoors = lookComfort(look, byId, 'strolling', 'outdoors');
+    const indoors = lookComfort(look, byId, 'sitting', 'indoors');
+    return {
+      number: index + 1,
+      slug: `look-${String(index + 1).padStart(Math.max(2, digits), '0')}`,
+      title: text === undefined ? nameOf(look, byId) : phrase('guide', 'as written', { text }),
+      look,
+      dress,
+      outdoors,
+      indoors,
+      occasions,
+      favourite:
+        favourite ||
+        capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
+      wearIt: wearIt(names, dress, outdoors, indoors),
+      note: note ?? '',
+      neighbours: neighbours[index] ?? [],
+    };
+  });
+};

@@ -1,0 +1,17 @@
+import type { Formats } from '../formats.ts';
+
+const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
+/** English sentences of the guide itself: names of looks and when to wear them. */
+export const guide = {
+  'as written': (v: { text: string }) => v.text,
+  'look of one': (v: { first: string }) => v.first,
+  'look of two': (v: { first: string; second: string }) => `${v.first}, ${lower(v.second)}`,
+  'wear it for': (v: { occasions: string[] }, f: Formats) => `For ${f.list(v.occasions)}.`,
+  'wear it anywhere': (v: { low: string; high: string }) =>
+    v.low === v.high ? `Right wherever the dress is ${v.low}.` : `Right from ${v.low} to ${v.high}.`,
+  'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
+    `Outdoors on foot from ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
+    `Indoors, sitting, from ${f.celsiusRange(v.low, v.high)}.`,
+} satisfies Record<string, (values: never, formats: Formats) => string>;
