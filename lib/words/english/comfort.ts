@@ -1,6 +1,68 @@
 import type { Formats } from '../formats.ts';
 
+const WHILE: Readonly<Record<string, string>> = {
+  resting: 'resting',
+  sitting: 'sitting',
+  travelling: 'travelling',
+  standing: 'standing',
+  'strolling indoors': 'strolling indoors',
+  strolling: 'strolling',
+  walking: 'walking',
+  'brisk walking': 'walking briskly',
+  dancing: 'dancing',
+  swimming: 'swimming',
+};
+const doing = (activity: string): string => WHILE[activity] ?? activity;
+
+const METHODS: Readonly<Record<string, string>> = {
+  'ISO 7730': 'ISO 7730',
+  'ISO 11079': 'ISO 11079',
+  joined: 'our own curve between ISO 11079 and ISO 7730',
+  lightest: 'the lightest clothes the dress code allows, our own limit',
+  none: 'no clothing asked for beyond swimwear',
+};
+
+const PARTS: Readonly<Record<string, string>> = { thighs: 'thighs', calves: 'lower legs' };
+
+interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
 /** English sentences of the comfort room. */
 export const comfort = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'comfortable outdoors': (v: Span & { activity: string }, f: Formats) =>
+    `comfortable from ${f.celsius(v.low)} to ${f.celsius(v.high)} while ${doing(v.activity)}`,
+  'comfortable indoors': (v: Span & { activity: string }, f: Formats) =>
+    `comfortable in rooms from ${f.celsius(v.low)} to ${f.celsius(v.high)} while ${doing(v.activity)}`,
+  'step without layers': (v: Span, f: Formats) => `without layers: ${f.celsiusRange(v.low, v.high)}`,
+  'step with layers': (v: Span & { layers: readonly string[] }, f: Formats) =>
+    `with ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,
+  'how degrees are found': () =>
+    'Degrees are estimates from published garment tables, give or take a quarter of the insulation: ISO 7730 in rooms and in warmth, ISO 11079 in the cold; the join between 10 and 20 °C is our own. People differ; go by how you feel.',
+  'clo range': (v: { off: number; on: number }, f: Formats) =>
+    `${f.number(v.off, 2)} clo with layers off, ${f.number(v.on, 2)} clo with all on (estimated)`,
+  'required clo': (v: { min: number; max: number; method: string }, f: Formats) =>
+    `asks for ${f.number(v.min, 2)} to ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
+  'sun caution': (v: { index: number; band: string }, f: Formats) =>
+    `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
+  'take a hat': () => 'This look does not shade the face: take a hat with a brim.',
+  'take sunglasses': () => 'Take sunglasses.',
+  'bare to the sun': (v: { parts: readonly string[] }, f: Formats) =>
+    `Bare to the sun: ${f.list(v.parts.map((part) => PARTS[part] ?? part))}.`,
+  'cold caution': (v: { low: number }, f: Formats) =>
+    `It may be as cold as ${f.celsius(v.low)}. Keep head, hands and feet covered and dry, warm up indoors often, and follow local cold warnings; with a heart, lung or circulation condition, ask a doctor first.`,
+  'beyond travel clothes': (v: { low: number }, f: Formats) =>
+    `At ${f.celsius(v.low)} no clothes in a travel bag are enough. Stay indoors, or get cold-weather clothing and advice from people who know the place; follow local warnings. Frostbite is a medical emergency.`,
+  'heat caution': (v: { high: number }, f: Formats) =>
+    `It may reach ${f.celsius(v.high)}. Drink water, keep to the shade, rest in the hottest hours and follow local heat warnings; with a medical condition, ask a doctor first.`,
+  'wet ground': () => 'The ground may be wet and slippery: wear soles that grip and take your time.',
+  'wet and uneven': () =>
+    'Wet, uneven ground: wear shoes that grip, turn back in bad weather and follow local mountain and path warnings.',
+  'heels on bad ground': () => 'These heels are not safe on such ground: carry them and change when you are there.',
+  'band low': () => 'low',
+  'band moderate': () => 'moderate',
+  'band high': () => 'high',
+  'band very high': () => 'very high',
+  'band extreme': () => 'extreme',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,0 +1,63 @@
+import type { Look, Occasion, Piece, Weather } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import type { Air } from './required.ts';
+import { sunCover, uvBand } from './sun.ts';
+
+/** Below this outdoors the guide speaks of cold, and of no city clothes at all. Own choice, on the careful side. */
+export const COLD_CAUTION_C = 0;
+export const BEYOND_TRAVEL_CLOTHES_C = -20;
+/** From here outdoors the guide speaks of heat. Own choice, on the careful side. */
+export const HEAT_CAUTION_C = 30;
+
+export interface CautionQuestion {
+  readonly occasion: Pick<Occasion, 'setting' | 'needs'>;
+  readonly air?: Air;
+  readonly weather?: Weather;
+  readonly uvIndex?: number;
+  readonly look?: Look;
+  readonly pieces: ReadonlyMap<string, Piece>;
+}
+
+const sunCautions = ({ look, pieces, uvIndex = 0 }: CautionQuestion): readonly Phrase[] => {
+  const band = uvBand(uvIndex);
+  if (band === 'low') return [];
+  const cautions = [phrase('comfort', 'sun caution', { index: Math.round(uvIndex), band })];
+  if (look === undefined) return cautions;
+  const cover = sunCover(look, pieces);
+  if (!cover.hat) cautions.push(phrase('comfort', 'take a hat', {}));
+  if (!cover.eyewear) cautions.push(phrase('comfort', 'take sunglasses', {}));
+  const skin = cover.bare.filter((part) => part !== 'head' && part !== 'face shaded');
+  if (skin.length > 0) cautions.push(phrase('comfort', 'bare to the sun', { parts: skin }));
+  return cautions;
+};
+
+const heelOf = ({ look, pieces }: CautionQuestion): number =>
+  Math.max(
+    0,
+    ...(look?.worn ?? []).filter(({ slot }) => slot === 'shoes').map(({ piece }) => pieces.get(piece)?.heelCm ?? 0),
+  );
+
+/** Heels above this are not for uneven or wet ground. common practice, no source */
+const FIRM_HEEL_CM = 4;
+
+/** Cautions for cold, heat, sun and wet ground, each deferring to local warnings and medical advice. */
+export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
+  const { occasion, air, weather } = question;
+  if (occasion.setting.where === 'indoors') return [];
+  const cautions: Phrase[] = [];
+  if (air !== undefined && air.lowC <= BEYOND_TRAVEL_CLOTHES_C) {
+    cautions.push(phrase('comfort', 'beyond travel clothes', { low: air.lowC }));
+  } else if (air !== undefined && air.lowC <= COLD_CAUTION_C) {
+    cautions.push(phrase('comfort', 'cold caution', { low: air.lowC }));
+  }
+  if (air !== undefined && air.highC >= HEAT_CAUTION_C) {
+    cautions.push(phrase('comfort', 'heat caution', { high: air.highC }));
+  }
+  cautions.push(...sunCautions(question));
+  const wet = occasion.needs.includes('rain') || occasion.needs.includes('snow') || (weather?.rainPercent ?? 0) >= 50;
+  const rough = occasion.needs.includes('uneven ground');
+  if (wet && rough) cautions.push(phrase('comfort', 'wet and uneven', {}));
+  else if (wet) cautions.push(phrase('comfort', 'wet ground', {}));
+  if ((wet || rough) && heelOf(question) > FIRM_HEEL_CM) cautions.push(phrase('comfort', 'heels on bad ground', {}));
+  return cautions;
+};

@@ -1,0 +1,79 @@
+import type { DayPart, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { Air } from './required.ts';
+
+/** Local clock hours of the parts of a day, from and to; `night` runs past midnight. Own choice. */
+const PART_HOURS: Readonly<Record<DayPart, readonly [from: number, to: number]>> = {
+  morning: [8, 12],
+  day: [10, 17],
+  evening: [18, 23],
+  night: [22, 30],
+};
+/** Hours an occasion with a clock time is taken to last. Own choice. */
+const HOURS_OF_AN_OCCASION = 2;
+
+/** Coldest and warmest hour of a day. common practice, no source: shortly before sunrise and mid-afternoon. */
+const COLDEST_HOUR = 5;
+const WARMEST_HOUR = 15;
+
+/** Local clock hours of an occasion, from and to; the second may pass 24. */
+export const hoursOf = (occasion: Pick<Occasion, 'part' | 'at'>): readonly [from: number, to: number] => {
+  if (occasion.at === undefined) return PART_HOURS[occasion.part];
+  const [hours, minutes] = occasion.at.split(':').map(Number);
+  const from = (hours ?? 0) + (minutes ?? 0) / 60;
+  return [from, from + HOURS_OF_AN_OCCASION];
+};
+
+/** Hour of the day by which an occasion with no clock time is sorted and its end reckoned. */
+export const startHour = (occasion: Pick<Occasion, 'part' | 'at'>): number => hoursOf(occasion)[0];
+export const endHour = (occasion: Pick<Occasion, 'part' | 'at'>): number => hoursOf(occasion)[1];
+
+/** Air temperature at an hour: half a cosine up from the coldest to the warmest hour, and down again. */
+const temperatureAt = (weather: Pick<Weather, 'lowC' | 'highC'>, hour: number): number => {
+  const clock = ((hour % 24) + 24) % 24;
+  const rising = clock >= COLDEST_HOUR && clock <= WARMEST_HOUR;
+  const sinceWarmest = clock > WARMEST_HOUR ? clock - WARMEST_HOUR : clock + 24 - WARMEST_HOUR;
+  const share = rising
+    ? (1 - Math.cos((Math.PI * (clock - COLDEST_HOUR)) / (WARMEST_HOUR - COLDEST_HOUR))) / 2
+    : (1 + Math.cos((Math.PI * sinceWarmest) / (24 - WARMEST_HOUR + COLDEST_HOUR))) / 2;
+  return weather.lowC + (weather.highC - weather.lowC) * share;
+};
+
+/** Lowest and highest air temperature outdoors during an occasion, °C, to the tenth. */
+export const temperaturesDuring = (
+  weather: Pick<Weather, 'lowC' | 'highC'>,
+  occasion: Pick<Occasion, 'part' | 'at'>,
+): { readonly low: number; readonly high: number } => {
+  const [from, to] = hoursOf(occasion);
+  const samples = [to];
+  for (let hour = from; hour < to; hour += 0.5) samples.push(hour);
+  const temperatures = samples.map((hour) => temperatureAt(weather, hour));
+  const tenth = (c: number): number => Math.round(c * 10) / 10;
+  return { low: tenth(Math.min(...temperatures)), high: tenth(Math.max(...temperatures)) };
+};
+
+/** Where the client is: on a day of travel the later stay takes the evening and the night. */
+export const placeOn = (places: readonly TripPlace[], date: IsoDate, part: DayPart): TripPlace | undefined => {
+  const stays = places
+    .filter((place) => place.from <= date && date <= place.to)
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
+  return part === 'evening' || part === 'night' ? stays.at(-1) : stays[0];
+};
+
+/** The weather of a place on a day; undefined when the brief does not say. */
+export const weatherOn = (place: TripPlace | undefined, date: IsoDate): Weather | undefined =>
+  place?.days[date] ?? place?.weather;
+
+/** Air in a room when nobody said how dry it is. Source: ISO 7730:2005 calls 30 to 70 % usual. */
+const ROOM_HUMIDITY_PERCENT = 50;
+
+/** The air of an occasion: the room's when indoors, else the day's at its hours. Undefined without weather. */
+export const airOf = (occasion: Occasion, places: readonly TripPlace[]): Air | undefined => {
+  if (occasion.setting.where === 'indoors') {
+    const { airC } = occasion.setting;
+    return { lowC: airC, highC: airC, windMs: 0, humidityPercent: ROOM_HUMIDITY_PERCENT };
+  }
+  const weather = weatherOn(placeOn(places, occasion.on, occasion.part), occasion.on);
+  if (weather === undefined) return undefined;
+  const { low, high } = temperaturesDuring(weather, occasion);
+  return { lowC: low, highC: high, windMs: weather.windMs, humidityPercent: weather.humidityPercent };
+};

@@ -1,0 +1,16 @@
+export { type CautionQuestion, cautionsFor } from './cautions.ts';
+export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
+export { airOf, endHour, hoursOf, placeOn, startHour, temperaturesDuring, weatherOn } from './day-weather.ts';
+export { type ColdExposure, requiredGarments, requiredInsulation } from './ireq.ts';
+export { comfortInWords, lookComfort, ORDINARY_AIR } from './look-comfort.ts';
+export { NORMALS_HEADER, type Normals, normalWeather, parseNormals } from './normals.ts';
+export { cloBandFromPmv, cloForPmv, pmv, ppd, relativeAirMs, type Surroundings } from './pmv.ts';
+export {
+  type Air,
+  type CloMethod,
+  type ComfortQuestion,
+  hoursAtAStretch,
+  type RequiredClo,
+  requiredClo,
+} from './required.ts';
+export { sunCover, sunDuring, sunElevation, sunNeverRises, type UvBand, uvBand, uvIndex } from './sun.ts';

@@ -1,0 +1,108 @@
+import { getPosition } from 'suncalc';
+import type { IsoDate, Look, Occasion, Piece, TripPlace } from '../model/index.ts';
+import type { Coverage } from '../vocabulary/index.ts';
+import { pieceOf } from './clo.ts';
+import { hoursOf } from './day-weather.ts';
+
+/** Ozone column when nobody knows better, Dobson units. Source: Madronich 2007 normalises to 300. */
+const USUAL_OZONE_DU = 300;
+
+/**
+ * Clear-sky UV index from the sun's elevation. Source: Madronich 2007, Photochem. Photobiol. 83(6):1537:
+ * 12.5 μ₀^2.42 (ozone/300)^−1.23. Sea level, no snow, no cloud; 0 with the sun down.
+ */
+export const uvIndex = (elevationDegrees: number, ozoneDu = USUAL_OZONE_DU): number => {
+  const cosineOfZenith = Math.sin((elevationDegrees * Math.PI) / 180);
+  return cosineOfZenith <= 0 ? 0 : 12.5 * cosineOfZenith ** 2.42 * (ozoneDu / 300) ** -1.23;
+};
+
+export type UvBand = 'low' | 'moderate' | 'high' | 'very high' | 'extreme';
+
+/** Band of an index. Source: WHO, WMO, UNEP, ICNIRP, Global Solar UV Index 2002: rounded first, then 0–2, 3–5, 6–7, 8–10, 11 and more. */
+export const uvBand = (index: number): UvBand => {
+  const whole = Math.round(index);
+  if (whole <= 2) return 'low';
+  if (whole <= 5) return 'moderate';
+  if (whole <= 7) return 'high';
+  return whole <= 10 ? 'very high' : 'extreme';
+};
+
+/** Sun's elevation in degrees at an instant, refraction included. */
+export const sunElevation = (instant: Date, latitude: number, longitude: number): number =>
+  getPosition(instant, latitude, longitude).altitude;
+
+/** Minutes by which a time zone is ahead of UTC at an instant. */
+const zoneMinutes = (instant: Date, timeZone: string): number => {
+  const parts = new Intl.DateTimeFormat('en-GB', {
+    timeZone,
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: 'numeric',
+    hourCycle: 'h23',
+  }).formatToParts(instant);
+  const part = (type: string): number => Number(parts.find((p) => p.type === type)?.value ?? 0);
+  const local = Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'));
+  return Math.round((local - instant.getTime()) / 60_000);
+};
+
+/** The instant of a local clock hour; without a time zone the sun's own time at the longitude stands in. */
+const instantOf = (
+  date: IsoDate,
+  hour: number,
+  place: { readonly longitude: number; readonly timeZone?: string },
+): Date => {
+  const asIfUtc = Date.parse(`${date}T00:00:00Z`) + hour * 3_600_000;
+  const minutes =
+    place.timeZone === undefined
+      ? Math.round(place.longitude / 15) * 60
+      : zoneMinutes(new Date(asIfUtc), place.timeZone);
+  return new Date(asIfUtc - minutes * 60_000);
+};
+
+/** How high the sun climbs during an occasion, degrees; undefined when the brief does not place it on the map. */
+export const sunDuring = (
+  occasion: Pick<Occasion, 'on' | 'part' | 'at'>,
+  place: TripPlace | undefined,
+): number | undefined => {
+  if (place?.at === undefined) return undefined;
+  const { latitude, longitude } = place.at;
+  const zone = place.timeZone === undefined ? { longitude } : { longitude, timeZone: place.timeZone };
+  const [from, to] = hoursOf(occasion);
+  let highest = -90;
+  for (let hour = from; hour <= to; hour += 0.5) {
+    highest = Math.max(highest, sunElevation(instantOf(occasion.on, hour, zone), latitude, longitude));
+  }
+  return highest;
+};
+
+/** True when the sun stays below the horizon from noon to noon at the place: polar night. */
+export const sunNeverRises = (date: IsoDate, place: TripPlace): boolean =>
+  (sunDuring({ on: date, part: 'day', at: '11:00' }, place) ?? 90) < 0;
+
+/** Skin that the sun reaches first, from the top down. */
+const EXPOSED: readonly Coverage[] = [
+  'head',
+  'face shaded',
+  'neck',
+  'shoulders',
+  'upper arms',
+  'forearms',
+  'thighs',
+  'calves',
+];
+
+/** What a look leaves to the sun. Its shade is fabric only: no garment here is rated for UV. */
+export const sunCover = (
+  look: Look,
+  pieces: ReadonlyMap<string, Piece>,
+): { readonly bare: readonly Coverage[]; readonly hat: boolean; readonly eyewear: boolean } => {
+  const worn = look.worn.map(({ piece, slot }) => ({ piece: pieceOf(pieces, piece), slot }));
+  const covered = new Set(worn.flatMap(({ piece }) => piece.covers));
+  return {
+    bare: EXPOSED.filter((part) => !covered.has(part)),
+    hat: covered.has('face shaded'),
+    eyewear: worn.some(({ piece, slot }) => slot === 'eyewear' && piece.suits.includes('sun')),
+  };
+};
