@@ -51,7 +51,7 @@ export const compactPath = (path: string): string => {
     const endY = at[count - 1] ?? y;
     const relative = at.map((value, k) => value - (k % 2 === 0 ? x : y));
     if (command === 'M') {
-      put(out === '' ? 'M' : 'm', relative);
+      put('m', relative);
       [startX, startY] = [endX, endY];
       command = 'L';
       control = undefined;
