@@ -31,6 +31,10 @@ export interface PanelOptions {
   readonly cast?: number;
   /** Whether the tiles of the cloth are laid on. Default true. */
   readonly weave?: boolean;
+  /** Whether the print is laid on; false where it is drawn as geometry. Default true. */
+  readonly print?: boolean;
+  /** Whether the panel has a contour of its own; false when `silhouette` was drawn beneath. Default true. */
+  readonly contour?: boolean;
 }
 
 /** Assembles a Drawing: parts of cloth with their folds, shade, seams and contour, from back to front. */
@@ -116,14 +120,13 @@ export class Garment {
     const edge = options.edge ?? 1;
     if (options.covers !== false) this.cover(outline);
     if (options.cast) this.add(this.castShade(path, cloth, options.cast));
-    const contour = this.small ? 0.22 : 0.2;
-    this.add(
-      group([{ path, fill: cloth.ink, stroke: cloth.ink, width: contour, round: true }], { move: [0.09, 0.12] }),
-      shape(path, options.fill ?? cloth.ground),
-    );
+    if (options.contour !== false) this.add(this.contourOf(path, cloth));
+    this.add(shape(path, options.fill ?? cloth.ground));
     const inside: Painted[] = [];
     if (options.weave !== false)
-      for (const tile of cloth.tiles) inside.push(shape(path, this.tilePaint(tile, options.turn, options.shift)));
+      for (const tile of cloth.tiles)
+        if (options.print !== false || tile.name !== 'print')
+          inside.push(shape(path, this.tilePaint(tile, options.turn, options.shift)));
     if (options.round) {
       const { from, to, strength = 1 } = options.round;
       inside.push(roundMarks(outline, from, to, strength, cloth, this.detail));
@@ -132,6 +135,17 @@ export class Garment {
     if (edge > 0) inside.push(...this.edgeShade(path, cloth, edge, options.rim !== false));
     this.add(group(inside, { clip: path }));
     return this;
+  }
+
+  /** The contour alone, to be drawn beneath parts that join without a line. */
+  silhouette(nodes: readonly Node[], cloth = this.cloth): this {
+    return this.add(this.contourOf(curvePath(nodes), cloth));
+  }
+
+  /** A dark silhouette a little off: where it shows, the line is thick or thin. */
+  private contourOf(path: string, cloth: Cloth): Painted {
+    const stroke = this.small ? cloth.deep : cloth.ink;
+    return group([{ path, fill: stroke, stroke, width: this.small ? 0.3 : 0.2, round: true }], { move: [0.09, 0.12] });
   }
 
   private edgeShade(path: string, cloth: Cloth, edge: number, rim: boolean): Painted[] {

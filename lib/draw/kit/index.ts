@@ -19,6 +19,7 @@ export {
   towards,
   turned,
 } from './geometry.ts';
+export { clampLength, type DrawnLength, FROM_SHOULDER } from './length.ts';
 export { buttonMark } from './notions.ts';
 export {
   cubics,

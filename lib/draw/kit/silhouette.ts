@@ -1,9 +1,12 @@
 import type { Point } from '../drawing.ts';
+import type { Node } from './geometry.ts';
 
 /** Cell of the raster the union is traced on, centimetres: under half a pixel on a card. */
 const CELL = 0.09;
 /** How far the traced line may stray when it is thinned, centimetres. */
-const STRAY = 0.03;
+const STRAY = 0.065;
+/** Degrees the line must turn at a point for it to stay a corner. */
+const CORNER = 52;
 
 const fillRow = (mask: Uint8Array, width: number, row: number, from: number, to: number): void => {
   const first = Math.max(0, Math.ceil(from));
@@ -96,11 +99,19 @@ export const thin = (line: readonly Point[], stray: number): Point[] => {
   return [...thin(line.slice(0, at + 1), stray).slice(0, -1), ...thin(line.slice(at), stray)];
 };
 
+const withCorners = (ring: readonly Point[]): Node[] =>
+  ring.map((p, i) => {
+    const [before, after] = [ring[(i + ring.length - 1) % ring.length] as Point, ring[(i + 1) % ring.length] as Point];
+    const turn = Math.atan2(after[1] - p[1], after[0] - p[0]) - Math.atan2(p[1] - before[1], p[0] - before[0]);
+    const degrees = Math.abs((((((turn * 180) / Math.PI + 540) % 360) + 360) % 360) - 180);
+    return degrees > CORNER ? [p[0], p[1], 'corner'] : [p[0], p[1]];
+  });
+
 /**
- * Outer contour of overlapping polygons that touch one another, as one ring. Traced on a fine raster, which neither
- * slivers nor shared edges can upset; of separate islands the one that holds the topmost cell is returned.
+ * Outer contour of overlapping polygons that touch one another, as nodes of one closed curve. Traced on a fine raster,
+ * which neither slivers nor shared edges can upset; of separate islands the one that holds the topmost cell is returned.
  */
-export const silhouette = (polygons: readonly (readonly Point[])[]): Point[] => {
+export const silhouette = (polygons: readonly (readonly Point[])[]): Node[] => {
   const points = polygons.flat();
   const left = Math.min(...points.map((p) => p[0])) - 4 * CELL;
   const top = Math.min(...points.map((p) => p[1])) - 4 * CELL;
@@ -122,5 +133,5 @@ export const silhouette = (polygons: readonly (readonly Point[])[]): Point[] => 
     ...thin(ring.slice(0, half + 1), STRAY / CELL).slice(0, -1),
     ...thin(ring.slice(half), STRAY / CELL),
   ];
-  return thinned.map(([x, y]) => [left + (x - 0.5) * CELL, top + (y - 0.5) * CELL]);
+  return withCorners(thinned.map(([x, y]) => [left + (x - 0.5) * CELL, top + (y - 0.5) * CELL]));
 };

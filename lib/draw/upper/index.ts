@@ -1,0 +1,3 @@
+import { TOPS } from './tops.ts';
+
+export const UPPER = { ...TOPS };
