@@ -1,3 +1,7 @@
+export { accentColour, accentOf, legibleOn, PAPER_DARK, PAPER_LIGHT } from './accent.ts';
+export { avoidedIn, isAvoided } from './avoid.ts';
+export { clothColour } from './cloth.ts';
+export { contrastOf, TEXT_CONTRAST } from './contrast.ts';
 export {
   type DifferenceDirection,
   type DifferenceWord,
@@ -7,12 +11,27 @@ export {
   NEARLY_THE_SAME,
   SAME_TO_THE_EYE,
 } from './difference.ts';
+export { type ColourWishes, colourFindings, lookVisionFindings } from './findings.ts';
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueFamily, wheelAngle } from './hue.ts';
 export { nameOf, nearestCloth } from './name-of.ts';
 export { COLOUR_NAMES } from './names/index.ts';
 export { isMetal, isNeutral, type NeutralName, neutralRegion } from './neutral.ts';
+export { type PaletteAddition, paletteAdditions, whatColourDoes } from './palette-additions.ts';
+export { type PaletteColour, type PaletteRole, paletteColours } from './palette-colours.ts';
+export { type Companions, companions, type PalettePair, palettePairs } from './palette-pairs.ts';
+export { type PaletteRelation, type PaletteReport, paletteReport, sayDifference } from './palette-report.ts';
+export {
+  PALETTE_SCHEMES,
+  type PaletteScheme,
+  type PaletteSuggestion,
+  suggestPalettes,
+  suggestPalettesFrom,
+} from './palette-suggestion.ts';
 export { colourNamed, parseColour, parseCssColour } from './parse.ts';
 export { type ColouredPiece, isNeutralPiece, relatePieces, seenColours } from './piece-relation.ts';
 export { type ColourRelation, RELATIONS, type Relation, relate } from './relation.ts';
 export { nearestColourNames } from './suggest-names.ts';
+export { fitHueTemplate, HUE_TEMPLATES, type HueTemplateFit, type HueTemplateType } from './templates.ts';
+export { type TooAlike, tooAlike } from './too-alike.ts';
+export { DICHROMACIES, type Dichromacy, type HardToTell, hardToTellApart, seenWith } from './vision.ts';

@@ -10,6 +10,59 @@ const pair = ({ one, two }: TwoColours): string => (one === two ? `two tones of 
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+interface Differing extends TwoColours {
+  readonly direction: string;
+}
+
+interface Addition {
+  readonly colour: string;
+  readonly as: string;
+  readonly count: number;
+  readonly of: number;
+}
+
+interface AdditionOfPieces extends Addition {
+  readonly pieces: readonly string[];
+}
+
+const article = (word: string): string => (/^[aeiou]/i.test(word) ? `an ${word}` : `a ${word}`);
+
+const others = ({ as }: Addition): { one: string; other: string } =>
+  as === 'top' ? { one: '# bottom', other: '# bottoms' } : { one: '# top', other: '# tops' };
+
+const goesWith = (v: Addition, f: Formats): string => {
+  const whole = f.plural(v.of, others(v));
+  return v.count === v.of
+    ? `${article(`${v.colour} ${v.as}`)} would go with all of ${whole}`
+    : `${article(`${v.colour} ${v.as}`)} would go with ${f.count(v.count)} of ${whole}`;
+};
+
+const VISIONS: Readonly<Record<string, string>> = {
+  protanopia: 'no red cones (protanopia)',
+  deuteranopia: 'no green cones (deuteranopia)',
+  tritanopia: 'no blue cones (tritanopia)',
+};
+
+const TEMPLATES: Readonly<Record<string, string>> = {
+  N: 'The palette is all neutrals.',
+  i: 'All its colours lie in one hue.',
+  I: 'Its colours lie in one hue and the one opposite.',
+  V: 'Its colours lie side by side on the colour wheel.',
+  L: 'Its colours gather round one hue, with a second a quarter of the wheel away.',
+  'L mirrored': 'Its colours gather round one hue, with a second a quarter of the wheel away.',
+  Y: 'Its colours lie side by side, with one opposite as a counterpoint.',
+  T: 'Its colours keep to one half of the colour wheel.',
+  X: 'Its colours lie in two groups that face each other on the colour wheel.',
+};
+
+const SCHEMES: Readonly<Record<string, string>> = {
+  'tone on tone': 'lighter and darker tones of it',
+  neighbouring: 'its neighbours on the colour wheel',
+  split: 'the two colours beside its opposite',
+  opposite: 'its opposite on the colour wheel',
+  triad: 'the two colours a third of the wheel away',
+};
+
 /** English sentences of the colour room. */
 export const colour = {
   'metal goes': (v: TwoColours) => sentence(`${pair(v)}: metal goes with everything.`),
@@ -35,4 +88,79 @@ export const colour = {
     sentence(`${pair(v)} are both vivid and equally light: the edge between them flickers.`),
   'shared colour': (v: TwoColours) =>
     v.one === v.two ? sentence(`${v.one} is in both and ties them.`) : sentence(`${pair(v)} pick each other up.`),
+  'same to the eye': (v: TwoColours) => sentence(`${pair(v)}: the same to the eye.`),
+  'nearly the same': (v: Differing) =>
+    sentence(
+      `${v.two} is nearly ${v.one}, ${v.direction === 'another hue' ? 'with a touch of another hue' : `barely ${v.direction}`}.`,
+    ),
+  'a shade apart': (v: Differing) =>
+    sentence(
+      v.direction === 'another hue'
+        ? `${v.two} leans to another hue than ${v.one}.`
+        : `${v.two} is a shade ${v.direction} than ${v.one}.`,
+    ),
+  'clearly different': (v: Differing) =>
+    sentence(
+      v.direction === 'another hue'
+        ? `${v.two} is clearly another colour than ${v.one}.`
+        : `${v.two} is clearly ${v.direction} than ${v.one}.`,
+    ),
+  'far apart': (v: Differing) => sentence(`${pair(v)} are far apart.`),
+
+  'palette base': (v: { colours: readonly string[] }, f: Formats) => `The base is ${f.list(v.colours)}.`,
+  'palette support': (v: { colours: readonly string[] }, f: Formats) =>
+    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
+  'palette accent': (v: { colours: readonly string[] }, f: Formats) =>
+    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
+  'palette pairs': (v: { going: number; of: number }, f: Formats) =>
+    v.going === v.of
+      ? `Every top goes with every bottom by colour: ${f.plural(v.of, { one: '# pair', other: '# pairs' })}.`
+      : `${f.count(v.going)} of ${f.plural(v.of, { one: '# pair', other: '# pairs' })} of top and bottom go together by colour.`,
+  'palette lonely': (v: { pieces: readonly string[] }, f: Formats) =>
+    `${f.list(v.pieces)} ${v.pieces.length === 1 ? 'goes' : 'go'} with nothing else here by colour.`,
+  'cohesion close': () => 'The palette is of one piece.',
+  'cohesion good': () => 'The palette holds together.',
+  'cohesion loose': () => 'The palette holds together loosely.',
+  'cohesion apart': () => 'The palette pulls apart.',
+  template: (v: { type: string }) => TEMPLATES[v.type] ?? '',
+  'addition goes': (v: Addition, f: Formats) => sentence(`${goesWith(v, f)}.`),
+  'addition ties': (v: AdditionOfPieces, f: Formats) =>
+    sentence(`${goesWith(v, f)} and pick up the colours of ${f.list(v.pieces)}.`),
+  'addition frees': (v: AdditionOfPieces, f: Formats) =>
+    sentence(`${goesWith(v, f)} and give ${f.list(v.pieces)} something to go with.`),
+  'suggested palette': (
+    v: { scheme: string; seed: string; colours: readonly string[]; bases: readonly string[] },
+    f: Formats,
+  ) => sentence(`${v.seed} with ${SCHEMES[v.scheme] ?? ''}, ${f.list(v.colours)}, on a base of ${f.list(v.bases)}.`),
+
+  lonely: (v: { piece: string }) => `${v.piece} goes with nothing else in the capsule by colour.`,
+  'lonely why': (v: { colour: string }) => sentence(`${v.colour} clashes or nearly matches wherever it is tried.`),
+  'lonely mend': () => 'Leave it at home, or add a neutral to wear it with.',
+  'lonely mend by': (v: { colour: string; as: string }) =>
+    `Leave it at home, or add ${article(`${v.colour} ${v.as}`)}.`,
+  'too alike': (v: { one: string; two: string; place: string; word: string }) =>
+    `${v.one} and ${v.two} are ${v.word === 'nearly the same' ? 'nearly the same colour' : 'the same colour to the eye'}, and both are worn as ${v.place === 'swim' ? 'swimwear' : v.place}.`,
+  'too alike mend': () => 'For more variety swap one for a lighter or darker shade.',
+  'near miss pair': (v: { top: string; bottom: string }) => `${v.top} with ${v.bottom} nearly match.`,
+  'few pairs': (v: { going: number; of: number }, f: Formats) =>
+    `Only ${f.count(v.going)} of ${f.plural(v.of, { one: '# pair', other: '# pairs' })} of top and bottom go together by colour.`,
+  'no neutral bottom': () => 'No bottom is a neutral, so each top has to be matched anew.',
+  'no neutral bottom mend': () => 'Pack at least one bottom in navy, grey, camel or another neutral.',
+  refused: (v: { piece: string; colour: string; avoided: string }) =>
+    v.colour === v.avoided
+      ? `${v.piece} is ${v.colour}, which the client does not wear.`
+      : `${v.piece} has ${v.colour}, and the client does not wear ${v.avoided}.`,
+  'refused mend': () => 'Choose another piece.',
+  'outside mood': (v: { piece: string; colour: string }) => `${v.piece} brings ${v.colour}, which is not in the mood.`,
+  'outside mood mend': (v: { mood: readonly string[] }, f: Formats) =>
+    `Keep to ${f.list(v.mood)}, or add the colour to the mood.`,
+  'hard to tell': (v: { one: string; two: string; visions: readonly string[] }, f: Formats) =>
+    `${v.one} and ${v.two} look alike to people with ${f.either(v.visions.map((vision) => VISIONS[vision] ?? vision))}.`,
+  'hard to tell mend': () => 'Keep their names beside the picture.',
+
+  'role name': (v: { role: string }) => sentence(v.role),
+  'relation name': (v: { relation: string }) => v.relation,
+  'vision name': (v: { vision: string }) => sentence(v.vision),
+  'vision plain': (v: { vision: string }) => VISIONS[v.vision] ?? v.vision,
+  'family name': (v: { family: string }) => v.family,
 } satisfies Record<string, (values: never, formats: Formats) => string>;
