@@ -64,7 +64,7 @@ export const TOPS = kinds(
       grams: [140, 'own'],
       litres: 0.7,
       fabric: 'crepe',
-      clo: [0.13, 'ashrae: sleeveless, scoop-neck blouse'],
+      clo: [0.12, 'ashrae: sleeveless, scoop-neck blouse'],
       dress: ['smart casual', 'cocktail'],
       dryHours: 6,
       covers: ['torso', 'shoulders'],

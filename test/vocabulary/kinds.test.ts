@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import {
+  ACTIVITIES,
+  CUTS,
+  DRESS_CODES,
+  dressIndex,
+  FABRICS,
+  fabricNamed,
+  KIND_IDS,
+  KINDS,
+  LENGTHS,
+  PLACES,
+} from '../../lib/vocabulary/index.ts';
+import { table } from '../reference/table.ts';
+
+const kinds = KIND_IDS.map((id) => ({ id, ...KINDS[id] }));
+
+/** Values a table gives for a garment; a garment can stand in it more than once, thin and thick, under two headings. */
+const valuesOf = (name: string, key: string, column: string): Map<string, number[]> => {
+  const found = new Map<string, number[]>();
+  for (const row of table(name)) {
+    const garment = row[key] ?? '';
+    found.set(garment, [...(found.get(garment) ?? []), Number(row[column])]);
+  }
+  return found;
+};
+
+describe('the kinds', () => {
+  it('are at least seventy, for every place', () => {
+    expect(kinds.length).toBeGreaterThanOrEqual(70);
+    const served = new Set(kinds.flatMap(({ places }) => places));
+    expect([...PLACES].filter((place) => !served.has(place))).toEqual([]);
+  });
+
+  it('have an insulation that stands in the handbook table they name', () => {
+    // ASHRAE Handbook Fundamentals ch. 9 table 9; ISO 9920 garment list. See the source column of each table.
+    const tables = {
+      ashrae: valuesOf('garment_clo_ashrae', 'garment', 'iclu_clo'),
+      iso: valuesOf('garment_clo_iso9920', 'garment', 'iclu_clo'),
+    };
+    let checked = 0;
+    for (const { id, clo } of kinds) {
+      const match = /^(ashrae|iso): (.+)$/.exec(clo[1]);
+      if (match === null) continue;
+      const values = tables[match[1] as 'ashrae' | 'iso'].get(match[2] ?? '');
+      expect(values, `${id} names "${match[2]}"`).toBeDefined();
+      expect(values, `${id}: ${clo[0]} clo`).toContain(clo[0]);
+      checked += 1;
+    }
+    expect(checked).toBeGreaterThan(100);
+  });
+
+  it('have a mass that stands in the table they name, or say that it is an estimate', () => {
+    // Public product masses; the masses are that project's defaults, see the source column.
+    const masses = valuesOf('garment_mass_volume_rewear', 'product_en', 'mass_kg');
+    for (const { id, grams } of kinds) {
+      const named = /^products: (.+)$/.exec(grams[1])?.[1];
+      if (named === undefined) expect(grams[1], id).toBe('own');
+      else
+        expect(
+          masses.get(named)?.map((kilograms) => Math.round(kilograms * 1000)),
+          id,
+        ).toContain(grams[0]);
+    }
+  });
+
+  it('have a number of wears that stands in the table they name, or say that it is an estimate', () => {
+    // Trade association advice (care) and public product table (products); see the source columns.
+    const care = new Map(table('rewear_aci').map((row) => [row.item ?? '', row]));
+    const products = valuesOf('garment_mass_volume_rewear', 'product_en', 'wears_per_wash');
+    for (const { id, wears } of kinds) {
+      const [, source, item = ''] = /^(care|products): (.+)$/.exec(wears[1]) ?? [];
+      if (source === undefined) expect(wears[1], id).toBe('own');
+      else if (source === 'products') expect(products.get(item), `${id}: ${item}`).toContain(wears[0]);
+      else {
+        expect(care.get(item), `${id}: ${item}`).toBeDefined();
+        expect(wears[0]).toBeGreaterThanOrEqual(Number(care.get(item)?.wears_before_wash_min));
+        expect(wears[0]).toBeLessThanOrEqual(Number(care.get(item)?.wears_before_wash_max));
+      }
+    }
+  });
+
+  it('are whole: known cloth, cut, length, an interval of the dress scale, positive figures', () => {
+    for (const { id, fabric, cut, length, dress, grams, litres, wears, places, site } of kinds) {
+      expect(Object.keys(FABRICS), id).toContain(fabric);
+      expect(Object.keys(CUTS), id).toContain(cut);
+      expect(LENGTHS, id).toContain(length);
+      expect(dressIndex(dress[0]), id).toBeLessThanOrEqual(dressIndex(dress[1]));
+      expect(Math.min(grams[0], litres, wears[0]), id).toBeGreaterThan(0);
+      expect(site !== undefined, id).toBe(places.includes('jewellery'));
+    }
+    expect(DRESS_CODES).toHaveLength(5);
+  });
+
+  it('keep activities at the rates of the handbook', () => {
+    // ASHRAE Handbook Fundamentals ch. 9 table 4
+    const rates = new Map(table('met_rates').map((row) => [row.activity ?? '', row.met ?? '']));
+    expect(ACTIVITIES.sitting.met).toBe(Number(rates.get('seated, quiet')));
+    expect(ACTIVITIES.standing.met).toBe(Number(rates.get('standing, relaxed')));
+    expect(ACTIVITIES.strolling.met).toBe(Number(rates.get('walking 3.2 km/h')));
+    expect(ACTIVITIES['brisk walking'].met).toBe(Number(rates.get('walking 6.4 km/h')));
+  });
+});
+
+describe('the fabrics', () => {
+  it.each([
+    ['brushed cotton flannel', 'flannel'],
+    ['cotton corduroy', 'corduroy'],
+    ['silk crepe de chine', 'silk'],
+    ['rigid denim', 'denim'],
+    ['Merino', 'fine wool'],
+    ['wool twill', 'cotton twill'],
+  ])('%s is %s', (text, id) => {
+    // The noun names the cloth; common practice, no source. "wool twill" is listed under wool cloth by name.
+    expect(fabricNamed(text)).toBe(id === 'cotton twill' ? 'wool cloth' : id);
+  });
+
+  it('do not guess a cloth they do not know', () => {
+    expect(fabricNamed('moonlight')).toBeUndefined();
+  });
+});
