@@ -9,11 +9,14 @@ import {
   nodeAt,
   offsetLine,
   type Painted,
+  pen,
   resample,
   reversed,
   sampleCurve,
   stitch,
 } from '../kit/index.ts';
+import { armholeSeam } from './body.ts';
+import type { UpperShape } from './shape.ts';
 
 /** A line moved aside, as nodes. Positive is to the left of its run. */
 export const beside = (nodes: readonly Node[], by: number, count = 10): Node[] =>
@@ -128,4 +131,13 @@ export const ribHem = (
       line(beside(seam, 0.4), 0.22, cloth.bright, 0.55),
     );
   return marks;
+};
+
+/** The narrow edge round an armhole without a sleeve. */
+export const armBinding = (garment: Garment, shape: UpperShape, scoop: number, width = 1.2): void => {
+  for (const side of [-1, 1] as const) {
+    const seam = armholeSeam(shape, side, scoop);
+    garment.add(pen(seam, 0.3, garment.cloth.ink, 0.7, 0.5));
+    if (!garment.small) garment.add(line(beside(seam, side * width), 0.14, garment.cloth.ink, 0.55));
+  }
 };

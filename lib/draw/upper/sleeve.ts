@@ -68,7 +68,10 @@ export const sleeveFrame = (shape: UpperShape, side: Side, bent = false): Sleeve
   const acrossFore: Point = [-fore[1], fore[0]];
   const shoulder: Point = [shape.shoulder / 2, shape.slope];
   const elbowOut = move(shoulder, upper, sleeve.length * 0.52);
-  const wristOut = move(elbowOut, fore, sleeve.length * 0.48);
+  const free = move(elbowOut, fore, sleeve.length * 0.48);
+  // a short sleeve on a wide body must still clear the underarm
+  const clear = sleeve.length < 30 ? (shape.chest / 2 + 2.2 - (free[0] + acrossFore[0] * sleeve.cuff)) / fore[0] : 0;
+  const wristOut = move(free, fore, Math.max(0, Math.min(12, clear)));
   const m = (p: Point): Point => (side === 1 ? p : [-p[0], p[1]]);
   return {
     shoulder: m(shoulder),
@@ -102,7 +105,7 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
   const spread = options.bishop ? options.bishop * 0.5 : 0;
   const outHem = move(outEnd, f.acrossFore, -spread);
   const inHem = move(inEnd, f.acrossFore, spread);
-  const head = move(f.shoulder, [-side * (options.over ? 0.9 : 2), options.over ? -0.15 : -0.5 - puff * 0.3]);
+  const head = move(f.shoulder, [-side * (options.over ? 0.9 : 2), options.over ? -0.15 : -0.2 - puff * 0.3]);
   const cap = move(move(f.shoulder, f.upper, Math.min(5, shape.sleeve.length * 0.2)), f.acrossUpper, -0.7 - puff);
   const outer: Node[] = [
     options.over ? cornerAt(head) : nodeAt(head),
