@@ -18,7 +18,7 @@ export const shape = (outline: readonly Node[] | string, fill: Paint, opacity = 
 
 /** A pen stroke that swells and tapers; width in centimetres. */
 export const pen = (nodes: readonly Node[], width: number, fill: string, opacity = 1, peak = 0.4): Mark => {
-  const points = resample(sampleCurve(nodes), 6);
+  const points = resample(sampleCurve(nodes), nodes.length > 3 ? 6 : 4);
   const half = swell(peak, 0.7);
   const reach = (t: number) => (width / 2) * half(t);
   return shape(ribbonPath(points, reach, reach), fill, opacity);

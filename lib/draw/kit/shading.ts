@@ -27,7 +27,7 @@ export const foldMarks = (
     at = peak,
   ): Mark => {
     const kept = points.slice(0, Math.max(5, Math.round(13 * share)));
-    const run = resample(offsetLine(kept, w * aside), 6);
+    const run = resample(offsetLine(kept, w * aside), 4);
     const b = swell(at, 1.15);
     return shape(
       ribbonPath(
@@ -51,8 +51,7 @@ export const foldMarks = (
     lens(1, 1.1, 0.5, 0.12, cloth.ink, 0.075 * dark, 0.45),
     lens(0.9, 0.7, 0.27, 0.07, cloth.ink, 0.11 * dark, 0.38),
     lens(0.72, 0.34, 0.12, 0.03, cloth.ink, 0.15 * dark),
-    lens(0.95, 0.55, 0.55, -0.95, cloth.bright, 0.1 * cloth.sheen * k, 0.42),
-    lens(0.8, 0.3, 0.3, -0.8, cloth.bright, 0.12 * cloth.sheen * k),
+    lens(0.92, 0.5, 0.5, -0.92, cloth.bright, 0.17 * cloth.sheen * k, 0.42),
     pen(
       points.slice(0, 7).map(([x, y]): Node => [x, y]),
       0.05 + Math.abs(w) * 0.1,
@@ -72,7 +71,7 @@ export const planeMarks = (
   peak: number,
   detail: Detail,
 ): Painted => {
-  const points = resample(sampleCurve(nodes), 6);
+  const points = resample(sampleCurve(nodes), 4);
   const b = swell(peak, 0.65);
   const layers = detail === 'small' ? [0.8] : [1, 0.75, 0.5, 0.25];
   const each = detail === 'small' ? opacity / 2 : opacity / 3.5;

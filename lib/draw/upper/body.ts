@@ -45,8 +45,10 @@ export const hemLine = (garment: Garment, shape: UpperShape, wave = 0.3): Node[]
 
 /** The whole front: `neck` runs from the left neck point to the right, both left out. */
 export const frontOutline = (garment: Garment, shape: UpperShape, neck: readonly Node[], scoop?: Scoop): Node[] => {
-  const right = sideLine(shape, scoop);
-  const left = mirrored(right);
+  const uneven = (nodes: Node[]): Node[] =>
+    nodes.map(([x, y, c], i) => [x + (i > 5 ? garment.jitter(0.5) : 0), y + (i > 8 ? garment.jitter(0.4) : 0), c]);
+  const right = uneven(sideLine(shape, scoop));
+  const left = uneven(mirrored(sideLine(shape, scoop)));
   return [
     [-shape.neck / 2, 0, 'corner'],
     ...neck,

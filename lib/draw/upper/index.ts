@@ -1,3 +1,4 @@
+import { KNITS } from './knits.ts';
 import { TOPS } from './tops.ts';
 
-export const UPPER = { ...TOPS };
+export const UPPER = { ...TOPS, ...KNITS };
