@@ -1,0 +1,1 @@
+export { SHOES } from './shoes.ts';
