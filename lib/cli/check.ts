@@ -1,0 +1,41 @@
+import { buildGuides } from '../guide/index.ts';
+import { loadSolver } from '../solver/index.ts';
+import { contentFor, tripNamed } from './content.ts';
+import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
+import { findingText, voiceOf } from './voice.ts';
+
+export const checkVerb: Verb = {
+  name: 'check',
+  words: '[trip]',
+  summary: 'Say what is wrong, doubtful or worth a thought in the content. Writes nothing.',
+  options: { json: JSON_OPTION, content: CONTENT_OPTION },
+  fewestWords: 0,
+  mostWords: 1,
+  async run([trip], options, world) {
+    const content = await contentFor(options.content, world);
+    if (content === undefined) return 1;
+    if (trip !== undefined) tripNamed(content, trip);
+    const guides = await buildGuides(content, await loadSolver(), trip === undefined ? {} : { trip });
+    const voice = voiceOf(content.studio);
+    const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));
+    if (options.json === true) {
+      const told = guides.map(({ id, findings }) => ({
+        guide: id,
+        findings: findings.map((finding) => ({
+          ...finding,
+          message: voice.say(finding.message),
+          ...(finding.reason === undefined ? {} : { reason: voice.say(finding.reason) }),
+          ...(finding.mend === undefined ? {} : { mend: voice.say(finding.mend) }),
+        })),
+      }));
+      world.out(JSON.stringify(told, null, 2));
+      return failed ? 1 : 0;
+    }
+    for (const { id, findings } of guides) {
+      world.out(`${id}: ${findings.length === 0 ? 'nothing to say' : ''}`.trimEnd());
+      for (const finding of findings) world.out(findingText(finding, voice));
+      world.out('');
+    }
+    return failed ? 1 : 0;
+  },
+};

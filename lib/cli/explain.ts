@@ -1,0 +1,49 @@
+import { writeInstead } from '../content/index.ts';
+import { engineFor, piecesOfCapsule } from '../guide/index.ts';
+import { capsuleNamed, contentFor } from './content.ts';
+import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
+import { voiceOf } from './voice.ts';
+
+export const explainVerb: Verb = {
+  name: 'explain',
+  words: '<trip>/<capsule> <piece>…',
+  summary: 'Say whether pieces make a look, and why or why not. With one piece: why it pairs with so few.',
+  options: { json: JSON_OPTION, content: CONTENT_OPTION },
+  fewestWords: 2,
+  mostWords: 40,
+  async run([name = '', ...ids], options, world) {
+    const content = await contentFor(options.content, world);
+    if (content === undefined) return 1;
+    const { capsule } = capsuleNamed(content, name);
+    const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+    const known = wardrobe.map(({ id }) => id);
+    for (const id of ids) {
+      if (!known.includes(id)) throw new UsageError(`the wardrobe has no piece "${id}"; ${writeInstead(id, known)}`);
+    }
+    // A piece of the wardrobe that is not in the capsule may be asked about: it is judged as if it were.
+    const asked = ids.filter((id) => !capsule.pieces.includes(id));
+    const pieces = piecesOfCapsule({ ...capsule, pieces: [...capsule.pieces, ...asked] }, wardrobe);
+    const engine = engineFor(pieces, capsule, content.houseRules);
+    const voice = voiceOf(content.studio);
+    const nameOf = (id: string): string => wardrobe.find((piece) => piece.id === id)?.name ?? id;
+    const [only] = ids;
+    if (ids.length === 1 && only !== undefined) {
+      const told = engine.explainPiece(only);
+      if (options.json === true)
+        world.out(JSON.stringify(told, (_k, v: unknown) => (typeof v === 'bigint' ? String(v) : v), 2));
+      else for (const line of told.reasons.map(({ message }) => voice.say(message))) world.out(line);
+      return 0;
+    }
+    const verdict = engine.explain(ids);
+    if (options.json === true) {
+      world.out(JSON.stringify(verdict, null, 2));
+      return 0;
+    }
+    world.out(verdict.goes ? `Yes: ${ids.map(nameOf).join(', ')}.` : `No: ${ids.map(nameOf).join(', ')}.`);
+    for (const { severity, message, rule } of verdict.reasons) {
+      world.out(`  ${severity === 'rules out' ? 'no' : 'but'}  ${voice.say(message)} [${rule}]`);
+    }
+    for (const id of asked) world.out(`  ${nameOf(id)} is in the wardrobe and not in this capsule.`);
+    return 0;
+  },
+};

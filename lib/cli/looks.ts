@@ -1,0 +1,75 @@
+import { engineFor, piecesOfCapsule } from '../guide/index.ts';
+import type { Look, LookCounts, Piece } from '../model/index.ts';
+import { capsuleNamed, contentFor } from './content.ts';
+import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
+import { voiceOf } from './voice.ts';
+
+const LEVELS = ['core', 'layered', 'complete'] as const;
+type Level = (typeof LEVELS)[number];
+
+/** The three counts, each with what it counts. */
+export const countLines = (counts: LookCounts, count: (value: bigint) => string): readonly string[] => {
+  const rows: readonly (readonly [bigint, string])[] = [
+    [counts.core, 'core looks: top and bottom, one-piece, or swimwear'],
+    [counts.layered, 'layered looks: cores with every choice of mid and outer layer; the figure the trade quotes'],
+    [counts.complete, 'complete looks: with legwear, shoes and accessories'],
+  ];
+  const width = Math.max(...rows.map(([value]) => count(value).length));
+  return rows.map(([value, what]) => `${count(value).padStart(width)}  ${what}`);
+};
+
+const lookText = (look: Look, byId: ReadonlyMap<string, Piece>): string =>
+  look.worn.map(({ piece }) => byId.get(piece)?.name ?? piece).join(', ');
+
+export const looksVerb: Verb = {
+  name: 'looks',
+  words: '<trip>/<capsule>',
+  summary: 'List the looks of a capsule in their fixed order, or count them.',
+  options: {
+    count: { type: 'boolean', help: 'print the three counts only' },
+    level: { type: 'string', value: 'level', help: 'core, layered or complete (layered)' },
+    first: { type: 'string', value: 'n', help: 'at most this many looks (50)' },
+    after: { type: 'string', value: 'look', help: 'go on after this look' },
+    json: JSON_OPTION,
+    content: CONTENT_OPTION,
+  },
+  fewestWords: 1,
+  mostWords: 1,
+  async run([name = ''], options, world) {
+    const level = String(options.level ?? 'layered') as Level;
+    if (!LEVELS.includes(level)) throw new UsageError(`there is no level "${level}"; write ${LEVELS.join(', ')}`);
+    const first = wholeNumber(options.first, 'first', 50);
+    const content = await contentFor(options.content, world);
+    if (content === undefined) return 1;
+    const { capsule } = capsuleNamed(content, name);
+    const pieces = piecesOfCapsule(capsule, content.wardrobes.get(capsule.wardrobe) ?? []);
+    const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+    const engine = engineFor(pieces, capsule, content.houseRules);
+    const counts = engine.count();
+    const { formats } = voiceOf(content.studio);
+    const looks: Look[] = [];
+    let more = false;
+    if (options.count !== true) {
+      const after = options.after === undefined ? {} : { after: String(options.after) };
+      for (const look of engine.enumerate({ level, ...after })) {
+        if (looks.length === first) {
+          more = true;
+          break;
+        }
+        looks.push(look);
+      }
+    }
+    if (options.json === true) {
+      const exact = Object.fromEntries(Object.entries(counts).map(([key, value]) => [key, String(value)]));
+      world.out(
+        JSON.stringify({ capsule: name, counts: exact, ...(options.count === true ? {} : { level, looks }) }, null, 2),
+      );
+      return 0;
+    }
+    for (const look of looks) world.out(lookText(look, byId));
+    if (looks.length > 0) world.out('');
+    if (more) world.out(`${looks.length} ${level} looks shown; go on with --after ${looks.at(-1)?.id ?? ''}\n`);
+    for (const line of countLines(counts, formats.count)) world.out(line);
+    return 0;
+  },
+};

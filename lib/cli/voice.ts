@@ -1,0 +1,24 @@
+import type { Finding, Studio } from '../model/index.ts';
+import { createFormats, english, type Formats, type Phrase, say } from '../words/index.ts';
+
+/** How the command line speaks: English sentences, the studio's units. */
+export interface Voice {
+  readonly formats: Formats;
+  say(phrase: Phrase): string;
+}
+
+export const voiceOf = (studio: Studio): Voice => {
+  const language = studio.language.startsWith('en') ? studio.language : 'en-GB';
+  const formats = createFormats({ ...studio, language });
+  return { formats, say: (phrase) => say(english, formats, phrase) };
+};
+
+/** A finding as lines of text: level, what, why, how to mend it. */
+export const findingText = (finding: Finding, voice: Voice): string => {
+  const where =
+    finding.file === undefined ? '' : ` (${finding.file}${finding.line === undefined ? '' : `:${finding.line}`})`;
+  const lines = [`${finding.level} [${finding.rule}] ${voice.say(finding.message)}${where}`];
+  if (finding.reason !== undefined) lines.push(`    ${voice.say(finding.reason)}`);
+  if (finding.mend !== undefined) lines.push(`    ${voice.say(finding.mend)}`);
+  return lines.join('\n');
+};

@@ -1,0 +1,31 @@
+import type { Content } from '../content/index.ts';
+import type { Solver } from '../plan/index.ts';
+import { buildGuide } from './build.ts';
+import type { Guide } from './record.ts';
+
+/** The guides of every capsule of a content folder, or of one trip, in order. */
+export const buildGuides = async (
+  content: Content,
+  solver: Solver,
+  options: { readonly trip?: string; readonly onGuide?: (done: number, of: number, id: string) => void } = {},
+): Promise<readonly Guide[]> => {
+  const wanted = content.trips
+    .filter(({ brief }) => options.trip === undefined || brief.id === options.trip)
+    .flatMap(({ brief, capsules }) => capsules.map((capsule) => ({ brief, capsule })));
+  const guides: Guide[] = [];
+  for (const { brief, capsule } of wanted) {
+    options.onGuide?.(guides.length + 1, wanted.length, `${brief.id}/${capsule.id}`);
+    guides.push(
+      await buildGuide({
+        studio: content.studio,
+        houseRules: content.houseRules,
+        brief,
+        capsule,
+        wardrobe: content.wardrobes.get(capsule.wardrobe) ?? [],
+        list: content.lists.find(({ id }) => id === capsule.list),
+        solver,
+      }),
+    );
+  }
+  return guides;
+};

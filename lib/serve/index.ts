@@ -1,0 +1,1 @@
+export { type LiveServer, startServer } from './server.ts';
