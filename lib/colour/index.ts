@@ -2,6 +2,7 @@ export { accentColour, accentOf, legibleOn, PAPER_DARK, PAPER_LIGHT } from './ac
 export { avoidedIn, isAvoided } from './avoid.ts';
 export { clothColour } from './cloth.ts';
 export { contrastOf, TEXT_CONTRAST } from './contrast.ts';
+export { cutGarment, type GarmentCut } from './cut-garment.ts';
 export {
   type DifferenceDirection,
   type DifferenceWord,
@@ -29,7 +30,9 @@ export {
   suggestPalettesFrom,
 } from './palette-suggestion.ts';
 export { colourNamed, parseColour, parseCssColour } from './parse.ts';
+export { coloursOfPixels, type PhotoColours } from './photo-colours.ts';
 export { type ColouredPiece, isNeutralPiece, relatePieces, seenColours } from './piece-relation.ts';
+export type { Pixels } from './pixels.ts';
 export { type ColourRelation, RELATIONS, type Relation, relate } from './relation.ts';
 export { nearestColourNames } from './suggest-names.ts';
 export { fitHueTemplate, HUE_TEMPLATES, type HueTemplateFit, type HueTemplateType } from './templates.ts';
