@@ -233,7 +233,7 @@ const joggers: TrouserRecipe = {
 };
 
 const leggings: TrouserRecipe = {
-  block: { waist: 29, hip: 39, rise: 27, band: 9 },
+  block: { waist: 30, hip: 38.5, rise: 27, band: 8 },
   roundness: 1,
   onLeg: (t, leg) => [
     t.garment.plane(leg.down(0.45, 14, t.measures.length), 2.2, t.garment.cloth.bright, 0.5),
@@ -246,9 +246,9 @@ const leggings: TrouserRecipe = {
 };
 
 /** A wide flat waistband cut in a shallow V at the front. */
-const highBand = ({ garment, measures: { waist, hip, band, rise } }: Trousers): void => {
+const highBand = ({ garment, measures: { waist, band, rise } }: Trousers): void => {
   const half = waist / 2;
-  const low = lerp(half, hip / 2, 0.42);
+  const low = half + 0.4;
   const seam: Node[] = [
     [low + 0.2, band - 0.6],
     [low * 0.5, band + 1],

@@ -27,7 +27,7 @@ const FLARE: Readonly<Record<Cut, number>> = {
   wide: 0.42,
   flared: 0.44,
   pleated: 0.34,
-  full: 0.56,
+  full: 0.46,
   oversized: 0.3,
   cocoon: 0.04,
 };
