@@ -11,7 +11,7 @@ const EDGE = 0.6;
 /** Air a piece wants around it, in cells. */
 const AIR = 2;
 /** What standing too near costs, against a third of a metre from where it should lie. */
-const CROWDING = 0.9;
+const CROWDING = 0.35;
 
 /** All pieces put down, and how much a stylist would mind: lower is better. */
 export interface Arrangement {
@@ -84,7 +84,7 @@ const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySe
       const met = trial.met / body.mask.area;
       if (met > over || trial.leastSeen < LEAST_SEEN) return undefined;
       if (trial.met > 0 && trial.over.some((cells, piece) => cells > 0 && extras.has(piece))) return undefined;
-      return least + met * 3 + (trial.crowded / body.mask.area) * CROWDING;
+      return least + met * 3 + (trial.crowded / Math.sqrt(body.mask.area)) * CROWDING;
     },
   };
 };

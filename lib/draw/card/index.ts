@@ -1,0 +1,3 @@
+export { type Card, cardSvg, drawCard } from './card.ts';
+export { CARD_SIZES, type CardFormat, type CardInput, type CardPiece } from './input.ts';
+export { INK, PAPER } from './palette.ts';

@@ -1,0 +1,187 @@
+import type { CardInput } from './input.ts';
+import type { CardColours } from './palette.ts';
+import { box, type Node, type TextSetter } from './tree.ts';
+
+/** Breadth of an average letter against its size: Fraunces Light and Noto Sans, measured on English text. */
+const LETTER = 0.5;
+
+/** The largest size at which a text is expected to take no more lines than its size allows. */
+const stepDown = (text: string, width: number, steps: readonly (readonly [size: number, lines: number])[]): number => {
+  const length = [...text].length;
+  const fits = steps.find(([size, lines]) => length * size * LETTER <= width * lines * 0.94);
+  return (fits ?? steps.at(-1) ?? [16, 1])[0];
+};
+
+const TITLE_STEPS = [
+  [50, 1],
+  [44, 2],
+  [36, 2],
+  [32, 3],
+  [26, 9],
+] as const;
+const NARROW_TITLE_STEPS = [
+  [38, 2],
+  [33, 3],
+  [28, 3],
+  [23, 5],
+  [19, 12],
+] as const;
+
+const longest = (texts: readonly string[]): number => Math.max(0, ...texts.map((text) => [...text].length));
+
+/** Size of the names beside the swatches. */
+const nameSize = (input: CardInput): number => {
+  const letters = longest(input.pieces.map(({ name }) => name));
+  const usual = input.format === 'portrait' ? 16.5 : 14;
+  return letters <= 90 ? usual : letters <= 160 ? 13 : 11.5;
+};
+
+/** A name and room for its swatch; the swatch itself is cut from the cloth after the layout. */
+const legendLine = (input: CardInput, index: number, size: number, colours: CardColours, text: TextSetter): Node => {
+  const name = input.pieces[index]?.name ?? '';
+  const [width, height] = input.format === 'portrait' ? [30, 22] : [25, 18];
+  return box({ alignItems: 'flex-start', marginBottom: size * 0.74, paddingRight: 16 }, [
+    box({ width, height, marginTop: 1, marginRight: 13, flexShrink: 0 }, [], `swatch ${index}`),
+    text.set(name, 'text', {
+      fontSize: size,
+      lineHeight: 1.3,
+      color: colours.ink,
+      flexGrow: 1,
+      flexShrink: 1,
+      flexBasis: 0,
+    }),
+  ]);
+};
+
+const legend = (input: CardInput, columns: number, colours: CardColours, text: TextSetter): Node => {
+  const size = nameSize(input);
+  const rows = Math.ceil(input.pieces.length / columns);
+  const used = Math.ceil(input.pieces.length / Math.max(1, rows));
+  const width = `${100 / columns}%`;
+  return box(
+    {},
+    Array.from({ length: used }, (_, column) =>
+      box(
+        { flexDirection: 'column', width },
+        Array.from({ length: Math.min(rows, input.pieces.length - column * rows) }, (_, row) =>
+          legendLine(input, column * rows + row, size, colours, text),
+        ),
+      ),
+    ),
+  );
+};
+
+const footer = (input: CardInput, colours: CardColours, text: TextSetter): Node =>
+  box({ justifyContent: 'space-between', alignItems: 'baseline' }, [
+    text.set(input.studio, 'serif italic', { fontSize: 15, lineHeight: 1.25, color: colours.soft, maxWidth: '60%' }),
+    text.set(input.footer, 'text', {
+      fontSize: 12.5,
+      lineHeight: 1.25,
+      letterSpacing: 0.6,
+      color: colours.soft,
+      maxWidth: '38%',
+      textAlign: 'right',
+    }),
+  ]);
+
+const number = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
+  text.set(input.number, 'title italic', {
+    fontSize: size,
+    lineHeight: 1.1,
+    color: colours.accent,
+    marginLeft: 36,
+    flexShrink: 0,
+  });
+
+const eyebrow = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
+  text.set(input.eyebrow, 'text', {
+    fontSize: size,
+    lineHeight: 1.35,
+    letterSpacing: size * 0.11,
+    color: colours.soft,
+  });
+
+const wear = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
+  text.set(input.wear, 'title italic', { fontSize: size, lineHeight: 1.35, color: colours.soft, marginTop: 5 });
+
+/** The portrait card from top to bottom; `art` is what the texts leave. */
+export const portraitTree = (input: CardInput, colours: CardColours, text: TextSetter): Node => {
+  const size = stepDown(input.title, 830, TITLE_STEPS);
+  const columns = input.pieces.length > 12 ? 4 : 3;
+  return box(
+    {
+      flexDirection: 'column',
+      width: 1080,
+      height: 1350,
+      paddingTop: 50,
+      paddingLeft: 72,
+      paddingRight: 72,
+      paddingBottom: 24,
+    },
+    [
+      eyebrow(input, 14, colours, text),
+      box({ marginTop: 4, justifyContent: 'space-between', alignItems: 'flex-start' }, [
+        text.set(input.title, 'title', {
+          fontSize: size,
+          lineHeight: 1.14,
+          letterSpacing: size * -0.011,
+          color: colours.ink,
+          marginLeft: -2,
+          flexGrow: 1,
+          flexShrink: 1,
+          flexBasis: 0,
+        }),
+        number(input, 50, colours, text),
+      ]),
+      wear(input, 20, colours, text),
+      box({ height: 34, flexShrink: 0 }, [], 'stitch'),
+      box({ flexGrow: 1, flexShrink: 1, flexBasis: 0, marginTop: 6, marginBottom: 8 }, [], 'art'),
+      box({ height: 36, flexShrink: 0 }, [], 'rule'),
+      legend(input, columns, colours, text),
+      box({ height: 22, flexShrink: 0, marginTop: -4 }, [], 'notch'),
+      box({ flexDirection: 'column', marginTop: 3 }, [footer(input, colours, text)]),
+    ],
+  );
+};
+
+/** The landscape card: words on the left, clothes on the right. */
+export const landscapeTree = (input: CardInput, colours: CardColours, text: TextSetter): Node => {
+  const size = stepDown(input.title, 320, NARROW_TITLE_STEPS);
+  const columns = input.pieces.length > 7 ? 2 : 1;
+  const column = box(
+    { flexDirection: 'column', width: 410, paddingTop: 38, paddingBottom: 22, justifyContent: 'space-between' },
+    [
+      box({ flexDirection: 'column' }, [
+        eyebrow(input, 12.5, colours, text),
+        box({ marginTop: 4, justifyContent: 'space-between', alignItems: 'flex-start' }, [
+          text.set(input.title, 'title', {
+            fontSize: size,
+            lineHeight: 1.16,
+            letterSpacing: size * -0.01,
+            color: colours.ink,
+            marginLeft: -2,
+            flexGrow: 1,
+            flexShrink: 1,
+            flexBasis: 0,
+          }),
+          number(input, 42, colours, text),
+        ]),
+        wear(input, 17, colours, text),
+        box({ height: 34, flexShrink: 0 }, [], 'stitch'),
+      ]),
+      box({ flexDirection: 'column' }, [
+        legend(input, columns, colours, text),
+        box({ height: 22, flexShrink: 0, marginTop: 2 }, [], 'notch'),
+        box({ flexDirection: 'column', marginTop: 3 }, [footer(input, colours, text)]),
+      ]),
+    ],
+  );
+  return box({ width: 1200, height: 630, paddingLeft: 58 }, [
+    column,
+    box(
+      { flexGrow: 1, flexShrink: 1, flexBasis: 0, marginTop: 30, marginBottom: 26, marginLeft: 30, marginRight: 26 },
+      [],
+      'art',
+    ),
+  ]);
+};

@@ -1,0 +1,39 @@
+import type { Point } from '../drawing.ts';
+import { thin } from '../kit/silhouette.ts';
+import { shortNumber } from '../svg-path.ts';
+import type { LayItem } from './item.ts';
+
+/** How far the line of a shade may stray from the outline, centimetres: it is never seen sharp. */
+const STRAY = 0.12;
+
+/** Copies of the outline: how far they are moved, how much wider they are drawn (centimetres), how strong they are. */
+const COPIES: readonly (readonly [away: number, wider: number, opacity: number])[] = [
+  [0.24, 0.25, 0.13],
+  [0.5, 0.8, 0.075],
+  [0.85, 1.6, 0.05],
+  [1.35, 2.8, 0.034],
+];
+const SHADE = '#35281c';
+
+const ringPath = (ring: readonly Point[]): string => {
+  const half = ring.length >> 1;
+  const line = [...thin(ring.slice(0, half + 1), STRAY).slice(0, -1), ...thin(ring.slice(half), STRAY)];
+  const text = line.map(([x, y]) => `${shortNumber(Math.round(x * 20) / 20)} ${shortNumber(Math.round(y * 20) / 20)}`);
+  return text.length === 0 ? '' : `M${text.join(' ')}z`;
+};
+
+const outlinePath = (item: LayItem): string => item.picture.outline.map(ringPath).join('');
+
+/** Contact shade: stacked copies of the outline under the piece, cheaper to paint than any blur. Centimetres. */
+export const shadeMarkup = (item: LayItem, prefix: string): string => {
+  const id = `${prefix}s`;
+  const copies = COPIES.map(
+    ([away, wider, opacity]) =>
+      `<use href="#${id}" transform="translate(${shortNumber(away * 0.62)} ${shortNumber(away)})" fill-opacity="${opacity}" stroke-opacity="${opacity}" stroke-width="${wider}"/>`,
+  );
+  return `<defs><path id="${id}" d="${outlinePath(item)}"/></defs><g fill="${SHADE}" stroke="${SHADE}" stroke-linejoin="round">${copies.join('')}</g>`;
+};
+
+/** A pale rim under the piece, so that dark cloth stands off a dark page. Centimetres. */
+export const rimMarkup = (item: LayItem, colour: string, width: number): string =>
+  `<path d="${outlinePath(item)}" fill="none" stroke="${colour}" stroke-opacity=".8" stroke-width="${shortNumber(width)}" stroke-linejoin="round"/>`;

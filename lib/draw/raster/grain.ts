@@ -1,0 +1,137 @@
+import { type Random, random } from '../kit/index.ts';
+
+/** Side of the tile of fine tooth; it repeats without a seam and without a pattern the eye could find. */
+const TILE = 384;
+/** Grain is grey around this value, which leaves a colour as it is. */
+const NEUTRAL = 128;
+
+/** Grain comes in steps of this many greys: not seen, and a palette picture is a third smaller. */
+const STEP = 7;
+
+/** Weights of the layers: single fibres, tooth, clouds of pigment, unevenness of the sheet. */
+const FIBRE = 0.2;
+const TOOTH = 0.25;
+const CLOUD = { cell: 42, weight: 0.2 };
+const SHEET = { cell: 130, weight: 0.17 };
+
+const bell = (hand: Random): number => ((hand() + hand() + hand() - 1.5) / 1.5) * 127;
+
+const bells = (length: number, hand: Random, weight = 1): Float32Array => {
+  const field = new Float32Array(length);
+  for (let index = 0; index < length; index++) field[index] = bell(hand) * weight;
+  return field;
+};
+
+/** Softens a square field that repeats: along rows, then along columns. */
+const soften = (field: Float32Array, side: number, middle: number): Float32Array => {
+  const edge = (1 - middle) / 2;
+  const rows = new Float32Array(field.length);
+  const result = new Float32Array(field.length);
+  for (let y = 0; y < side; y++) {
+    const row = y * side;
+    for (let x = 0; x < side; x++) {
+      const left = field[row + (x === 0 ? side - 1 : x - 1)] ?? 0;
+      const right = field[row + (x === side - 1 ? 0 : x + 1)] ?? 0;
+      rows[row + x] = (field[row + x] ?? 0) * middle + (left + right) * edge;
+    }
+  }
+  for (let y = 0; y < side; y++) {
+    const [above, row, below] = [(y === 0 ? side - 1 : y - 1) * side, y * side, (y === side - 1 ? 0 : y + 1) * side];
+    for (let x = 0; x < side; x++) {
+      result[row + x] = (rows[row + x] ?? 0) * middle + ((rows[above + x] ?? 0) + (rows[below + x] ?? 0)) * edge;
+    }
+  }
+  return result;
+};
+
+const fineTile = (hand: Random): Float32Array => {
+  const tile = soften(bells(TILE * TILE, hand), TILE, 0.82);
+  const side = TILE / 3;
+  const coarse = bells(side * side, hand);
+  const tooth = new Float32Array(TILE * TILE);
+  for (let y = 0; y < TILE; y++) {
+    const row = Math.floor(y / 3) * side;
+    for (let x = 0; x < TILE; x++) tooth[y * TILE + x] = coarse[row + Math.floor(x / 3)] ?? 0;
+  }
+  const soft = soften(soften(tooth, TILE, 0.5), TILE, 0.5);
+  for (let index = 0; index < tile.length; index++) {
+    tile[index] = (tile[index] ?? 0) * FIBRE + (soft[index] ?? 0) * TOOTH;
+  }
+  return tile;
+};
+
+const smooth = (t: number): number => t * t * (3 - 2 * t);
+
+/** Adds smooth noise with features of `cell` pixels. */
+const addClouds = (
+  sum: Float32Array,
+  width: number,
+  height: number,
+  cell: number,
+  weight: number,
+  hand: Random,
+): void => {
+  const columns = Math.ceil(width / cell) + 2;
+  const rows = Math.ceil(height / cell) + 2;
+  const knots = bells(columns * rows, hand, weight);
+  const shares = Float32Array.from({ length: width }, (_, x) => smooth((x % cell) / cell));
+  const line = new Float32Array(columns);
+  for (let y = 0; y < height; y++) {
+    const row = Math.floor(y / cell);
+    const share = smooth((y % cell) / cell);
+    for (let column = 0; column < columns; column++) {
+      const above = knots[row * columns + column] ?? 0;
+      line[column] = above + ((knots[(row + 1) * columns + column] ?? 0) - above) * share;
+    }
+    for (let x = 0; x < width; x++) {
+      const column = Math.floor(x / cell);
+      const left = line[column] ?? 0;
+      const index = y * width + x;
+      sum[index] = (sum[index] ?? 0) + left + ((line[column + 1] ?? 0) - left) * (shares[x] ?? 0);
+    }
+  }
+};
+
+/** Paper tooth and uneven pigment as grey values around 128, always the same for the same size. */
+export const paperGrain = (width: number, height: number): Uint8Array => {
+  const hand = random(77);
+  const tile = fineTile(hand);
+  const sum = new Float32Array(width * height);
+  for (let y = 0; y < height; y++) {
+    const row = (y % TILE) * TILE;
+    for (let x = 0; x < width; x++) sum[y * width + x] = tile[row + (x % TILE)] ?? 0;
+  }
+  addClouds(sum, width, height, CLOUD.cell, CLOUD.weight, hand);
+  addClouds(sum, width, height, SHEET.cell, SHEET.weight, hand);
+  const grain = new Uint8Array(sum.length);
+  for (let index = 0; index < sum.length; index++) {
+    const stepped = NEUTRAL + Math.round((sum[index] ?? 0) / STEP) * STEP;
+    grain[index] = Math.min(255, Math.max(0, stepped));
+  }
+  return grain;
+};
+
+/** `soft-light` of W3C Compositing and Blending Level 1, for backdrop and source from 0 to 1. */
+export const softLight = (backdrop: number, source: number): number => {
+  if (source <= 0.5) return backdrop - (1 - 2 * source) * backdrop * (1 - backdrop);
+  const light = backdrop <= 0.25 ? ((16 * backdrop - 12) * backdrop + 4) * backdrop : Math.sqrt(backdrop);
+  return backdrop + (2 * source - 1) * (light - backdrop);
+};
+
+/** Results of `softLight` for every grey (rows) and every value (columns). */
+export const softLightTable = (): Uint8Array =>
+  Uint8Array.from({ length: 65536 }, (_, index) => {
+    const grey = index >> 8;
+    if (grey === NEUTRAL) return index & 255;
+    return Math.round(softLight((index & 255) / 255, grey / 255) * 255);
+  });
+
+/** Lays grain over RGBA pixels (not premultiplied), in place. */
+export const layGrain = (pixels: Uint8Array, grain: Uint8Array, table: Uint8Array): void => {
+  for (let index = 0, at = 0; at < pixels.length; index++, at += 4) {
+    const row = (grain[index] ?? NEUTRAL) << 8;
+    pixels[at] = table[row | (pixels[at] ?? 0)] ?? 0;
+    pixels[at + 1] = table[row | (pixels[at + 1] ?? 0)] ?? 0;
+    pixels[at + 2] = table[row | (pixels[at + 2] ?? 0)] ?? 0;
+  }
+};
