@@ -31,7 +31,7 @@ export {
   sampleCurve,
   softPath,
 } from './paths.ts';
-export { group, line, linesBetween, type Painted, pen, shape, stitch } from './pens.ts';
+export { group, line, linesBetween, type Painted, pen, ribsBetween, shape, stitch } from './pens.ts';
 export { type Random, random, seedOf } from './random.ts';
 export { foldMarks, planeMarks, roundMarks } from './shading.ts';
 export { blend, fromOklch, oklch, tone } from './tone.ts';

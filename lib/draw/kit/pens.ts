@@ -1,6 +1,6 @@
 import type { Mark, MarkGroup, Paint, Point } from '../drawing.ts';
-import { type Node, resample, swell } from './geometry.ts';
-import { curvePath, ribbonPath, sampleCurve } from './paths.ts';
+import { type Node, resample, swell, towards } from './geometry.ts';
+import { curvePath, ribbonPath, sampleCurve, softPath } from './paths.ts';
 
 /** Anything that can be painted. */
 export type Painted = Mark | MarkGroup;
@@ -66,19 +66,42 @@ export const linesBetween = (
   from = 0,
   to = 1,
 ): Mark => {
-  const steps = Math.max(2, Math.min(6, edge.length));
+  const steps = edge.length <= 2 && other.length <= 2 ? 1 : Math.min(5, Math.max(edge.length, other.length));
   const a = resample(sampleCurve(edge), steps);
   const b = resample(sampleCurve(other), steps);
   let d = '';
   for (let i = 1; i < count; i++) {
     const t = from + ((to - from) * i) / count;
-    d += curvePath(
-      a.map((p, k) => {
-        const q = b[k] ?? p;
-        return [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t] as const;
-      }),
-      false,
-    );
+    d += softPath(a.map((p, k) => towards(p, b[k] ?? p, t)));
   }
   return { path: d, stroke, width: rounded(width), ...(opacity < 1 && { opacity: rounded(opacity) }) };
+};
+
+/** Ribs between two edges: a dark line and, a little to its right, a light one. */
+export const ribsBetween = (
+  edge: readonly Node[],
+  other: readonly Node[],
+  count: number,
+  cloth: { readonly ink: string; readonly bright: string },
+  options: {
+    readonly dark?: number;
+    readonly light?: number;
+    readonly width?: number;
+    readonly to?: number;
+    readonly small?: boolean;
+    readonly aside?: Point;
+  } = {},
+): MarkGroup => {
+  if (options.small)
+    return group([
+      linesBetween(edge, other, Math.max(3, Math.round(count / 3)), 0.4, cloth.ink, 0.15, 0, options.to ?? 1),
+    ]);
+  const width = options.width ?? 0.2;
+  const dark = linesBetween(edge, other, count, width, cloth.ink, options.dark ?? 0.2, 0, options.to ?? 1);
+  return group([
+    dark,
+    group([{ ...dark, stroke: cloth.bright, opacity: options.light ?? 0.5 }], {
+      move: options.aside ?? [width * 1.3, 0],
+    }),
+  ]);
 };

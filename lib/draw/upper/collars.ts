@@ -3,11 +3,11 @@ import {
   shape as flat,
   type Garment,
   line,
-  linesBetween,
   mirrored,
   type Node,
   type Painted,
   pen,
+  ribsBetween,
   stitch,
 } from '../kit/index.ts';
 import { bandNodes, beside } from './finish.ts';
@@ -119,13 +119,7 @@ export const rollCollar = (garment: Garment, shape: UpperShape, height: number, 
     [-w * 1.14, low + 1.5],
   ];
   const right = mirrored(left);
-  const count = garment.small ? 9 : ribbed ? 25 : 0;
-  const ribs: Painted[] = count
-    ? [
-        linesBetween(left, right, count, garment.small ? 0.4 : 0.2, cloth.ink, garment.small ? 0.14 : 0.22),
-        ...(garment.small ? [] : [linesBetween(left, right, count, 0.2, cloth.bright, 0.5, 0.015, 1.015)]),
-      ]
-    : [];
+  const ribs: Painted[] = ribbed ? [ribsBetween(left, right, 25, cloth, { dark: 0.22, small: garment.small })] : [];
   garment.panel(tube, {
     cast: 1.1,
     round: { from: [-w - 1, 0], to: [w + 1, 0], strength: 1 },
@@ -203,7 +197,6 @@ export const standCollar = (
     const s = (x: number, y: number, c?: 'corner'): Node => [side * x, y, c];
     const edgeIn: Node[] = [s(0, deep + 0.6), s(gap * 0.5, top * 0.55 + 2.4)];
     const edgeOut: Node[] = [s(half + 1.4, 1.4), s(half * 0.98, top * 0.95)];
-    const count = garment.small ? 4 : 10;
     garment.panel(
       [
         s(0, deep + 0.6, 'corner'),
@@ -223,12 +216,7 @@ export const standCollar = (
         turn: side * 20,
         round: { from: [side === 1 ? 0 : -half - 1, 0], to: [side === 1 ? half + 1 : 0, 0], strength: 0.5 },
         inner: [
-          ...(options.ribs
-            ? [
-                linesBetween(edgeIn, edgeOut, count, garment.small ? 0.4 : 0.24, cloth.ink, 0.26),
-                linesBetween(edgeIn, edgeOut, count, 0.2, cloth.bright, 0.45, 0.03, 1.03),
-              ]
-            : []),
+          ...(options.ribs ? [ribsBetween(edgeIn, edgeOut, 10, cloth, { dark: 0.26, small: garment.small })] : []),
           ...Array.from({ length: options.quilted ?? 0 }, (_, i): Painted => {
             const t = (i + 1) / ((options.quilted ?? 0) + 1);
             return pen(

@@ -3,8 +3,8 @@ import type { Cloth } from '../fabric/index.ts';
 import {
   curvePath,
   type Garment,
+  group,
   line,
-  linesBetween,
   type Node,
   nodeAt,
   offsetLine,
@@ -12,6 +12,7 @@ import {
   pen,
   resample,
   reversed,
+  ribsBetween,
   sampleCurve,
   stitch,
 } from '../kit/index.ts';
@@ -50,12 +51,11 @@ export const bandRibs = (
     })
     .join('');
   const dark = line(path, garment.small ? 0.35 : 0.2, cloth.ink, garment.small ? 0.2 : 0.32);
-  return garment.small ? [dark] : [dark, { ...line(path, 0.18, cloth.bright, 0.5), path: shifted(path) }];
+  if (garment.small) return [dark];
+  return [dark, group([{ ...dark, stroke: cloth.bright, opacity: 0.5 }], { move: [0.24, 0] })];
 };
 
 const round = (v: number) => Math.round(v * 100) / 100;
-const shifted = (path: string): string =>
-  path.replace(/([ML])(-?[\d.]+)/g, (_, letter: string, x: string) => `${letter}${round(Number(x) + 0.24)}`);
 
 /** A band of ribbing sewn along a neckline or an opening. */
 export const ribBand = (
@@ -97,7 +97,7 @@ export const ribHem = (
   bottom: number,
   cloth = garment.cloth,
 ): Painted[] => {
-  const count = Math.round((halfWidth * 2) / (garment.small ? 4 : 1.3));
+  const count = Math.round((halfWidth * 2) / 1.3);
   const seam: Node[] = [
     [-halfWidth - 3, top - 0.3],
     [0, top + 0.7],
@@ -123,13 +123,9 @@ export const ribHem = (
       0.34,
     ),
     line(seam, 0.26, cloth.ink, 0.55),
-    linesBetween(left, right, count, garment.small ? 0.4 : 0.28, cloth.ink, garment.small ? 0.12 : 0.17),
+    ribsBetween(left, right, count, cloth, { dark: 0.22, light: 0.42, width: 0.22, small: garment.small }),
   ];
-  if (!garment.small)
-    marks.push(
-      linesBetween(left, right, count, 0.22, cloth.bright, 0.4, 0.008, 1.008),
-      line(beside(seam, 0.4), 0.22, cloth.bright, 0.55),
-    );
+  if (!garment.small) marks.push(line(beside(seam, 0.4), 0.22, cloth.bright, 0.55));
   return marks;
 };
 

@@ -1,5 +1,5 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import { Garment, line, linesBetween, type Node, type Painted, pen, stitch } from '../kit/index.ts';
+import { Garment, line, type Node, type Painted, pen, ribsBetween, stitch } from '../kit/index.ts';
 import { armholeSeam, frontOutline, halfWidthAt, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
 import { bodyShade } from './folds.ts';
@@ -73,12 +73,8 @@ const bodyRibs = (garment: Garment, shape: UpperShape): Painted[] => {
     [side * halfWidthAt(shape, (shape.armhole + shape.length) / 2), (shape.armhole + shape.length) / 2],
     [side * (shape.hem / 2), shape.length],
   ];
-  const { cloth } = garment;
-  const count = Math.round(shape.chest / (garment.small ? 3.4 : 1.1));
-  if (garment.small) return [linesBetween(edge(-1), edge(1), count, 0.4, cloth.ink, 0.14)];
   return [
-    linesBetween(edge(-1), edge(1), count, 0.17, cloth.ink, 0.19),
-    linesBetween(edge(-1), edge(1), count, 0.22, cloth.bright, 0.5, 0.008, 1.008),
+    ribsBetween(edge(-1), edge(1), Math.round(shape.chest / 1.1), garment.cloth, { width: 0.18, small: garment.small }),
   ];
 };
 

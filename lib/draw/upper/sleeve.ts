@@ -6,13 +6,13 @@ import {
   type Garment,
   lerp,
   line,
-  linesBetween,
   move,
   type Node,
   nodeAt,
   type Painted,
   pen,
   reversed,
+  ribsBetween,
   stitch,
   towards,
 } from '../kit/index.ts';
@@ -194,10 +194,8 @@ const ribMarks = (
   const start = outer[0] ?? [0, 0];
   const under = inner[0] ?? [0, 0];
   const across: Node[] = [[lerp(start[0], under[0], 0.9), lerp(start[1], under[1], 0.9)], ...inner.slice(1)];
-  if (garment.small) return [linesBetween(outer, across, Math.round(count / 3), 0.3, cloth.ink, 0.14, 0, 1.2)];
   return [
-    linesBetween(outer, across, count, 0.17, cloth.ink, 0.2, 0, 1.2),
-    linesBetween(outer, across, count, 0.2, cloth.bright, 0.5, 0.02, 1.22),
+    ribsBetween(outer, across, count, cloth, { width: 0.17, to: 1.2, small: garment.small, aside: [0.24, 0.06] }),
   ];
 };
 
@@ -305,21 +303,14 @@ const drawCuff = (garment: Garment, f: SleeveFrame, side: Side, cuff: Cuff, heig
   const inside = (t: number, u: number): Node => nodeAt(towards(towards(a, b, t), towards(d, c, t), u));
   const marks: Painted[] = [];
   if (cuff === 'rib' || cuff === 'elastic') {
-    const count = garment.small ? 5 : cuff === 'rib' ? 13 : 8;
+    const ends = [[nodeAt(a), nodeAt(d)] as Node[], [nodeAt(b), nodeAt(c)] as Node[]] as const;
     marks.push(
-      linesBetween(
-        [nodeAt(a), nodeAt(d)],
-        [nodeAt(b), nodeAt(c)],
-        count,
-        garment.small ? 0.3 : 0.2,
-        ink,
-        garment.small ? 0.2 : 0.34,
-      ),
+      ribsBetween(ends[0], ends[1], cuff === 'rib' ? 13 : 8, cloth, {
+        dark: 0.34,
+        small: garment.small,
+        aside: [f.acrossFore[0] * 0.26, f.acrossFore[1] * 0.26],
+      }),
     );
-    if (!garment.small)
-      marks.push(
-        linesBetween([nodeAt(a), nodeAt(d)], [nodeAt(b), nodeAt(c)], count, 0.18, cloth.bright, 0.5, 0.03, 1.03),
-      );
   } else if (!garment.small) {
     marks.push(
       stitch([inside(0.04, 0.12), inside(0.96, 0.12)], ink, 0.75),
