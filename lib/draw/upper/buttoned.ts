@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import type { Cloth } from '../fabric/index.ts';
 import { Garment, line, type Node, type Painted, pen, stitch } from '../kit/index.ts';
+import { bodyBaffles, scalloped } from './baffles.ts';
 import { armholeSeam, frontOutline, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
 import { bodyShade } from './folds.ts';
@@ -20,6 +21,8 @@ export interface ButtonedDesign {
   readonly scoop?: number;
   readonly folds?: number;
   readonly lining?: string;
+  /** Height of the baffles of a down-filled garment; they bulge at the sides. */
+  readonly baffles?: number;
   readonly beneath?: (garment: Garment, shape: UpperShape) => void;
   readonly inner?: (garment: Garment, shape: UpperShape) => readonly Painted[];
   /** Closure, pockets, seams: under an arm that is laid over. */
@@ -53,17 +56,21 @@ export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: Buttoned
     [1, shape.neckDepth, 'corner'],
     [half * 0.6, shape.neckDepth * 0.42],
   ];
-  const outline = garment.wobble(frontOutline(garment, shape, neck, design.scoop), 0.12);
+  const sleeve: SleeveOptions = { ...design.sleeve, ...(design.baffles && { baffles: design.baffles }) };
+  const plain = frontOutline(garment, shape, neck, design.scoop);
+  const outline = garment.wobble(design.baffles ? scalloped(plain, shape, design.baffles) : plain, 0.1);
   garment.silhouette(outline);
-  drawSleeve(garment, shape, -1, design.sleeve);
-  if (!bent) drawSleeve(garment, shape, 1, design.sleeve);
+  drawSleeve(garment, shape, -1, sleeve);
+  if (!bent) drawSleeve(garment, shape, 1, sleeve);
   const until = design.hem === 'rib' ? shape.length - (design.ribHeight ?? 6) : shape.length;
   garment.panel(outline, {
     wobble: 0,
     contour: false,
     cast: shape.sleeve ? 0.3 : 0,
     round: { from: [-shape.chest / 2, 0], to: [shape.chest / 2, 0], strength: 0.75 },
+    weave: design.baffles === undefined,
     inner: [
+      ...(design.baffles ? bodyBaffles(garment, shape, design.baffles) : []),
       ...(design.inner?.(garment, shape) ?? []),
       ...bodyShade(garment, shape, design.folds ?? 0.95, until),
       ...(design.hem === 'rib' ? ribHem(garment, shape.hem / 2, until, shape.length, design.ribCloth?.(garment)) : []),
@@ -81,7 +88,7 @@ export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: Buttoned
       }),
     );
   design.front?.(garment, shape);
-  if (bent) drawSleeve(garment, shape, 1, { ...design.sleeve, over: true });
+  if (bent) drawSleeve(garment, shape, 1, { ...sleeve, over: true });
   design.collar?.(garment, shape);
   sideAnchors(garment, shape);
   return garment.finish();

@@ -16,6 +16,7 @@ import {
   stitch,
   towards,
 } from '../kit/index.ts';
+import { sleeveBaffles } from './baffles.ts';
 import type { UpperShape } from './shape.ts';
 
 export type Side = 1 | -1;
@@ -37,7 +38,8 @@ export interface SleeveOptions {
   readonly inner?: (frame: SleeveFrame) => readonly Painted[];
   /** Strength of the folds, 1 being usual. */
   readonly folds?: number;
-  readonly print?: boolean;
+  /** Height of the baffles of a down-filled sleeve, centimetres. */
+  readonly baffles?: number;
 }
 
 /** The skeleton of a sleeve: shoulder, underarm, outer and inner points at elbow and wrist, and their directions. */
@@ -144,8 +146,10 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
         ? { from: towards(f.elbowIn, f.elbowOut, -0.2), to: f.elbowOut, strength: 0.75 }
         : { from: f.elbowOut, to: towards(f.elbowIn, f.elbowOut, -0.2), strength: 0.75 },
     cast: options.over ? 0.6 : 0,
+    weave: options.baffles === undefined,
     inner: [
       ...(options.inner?.(f) ?? []),
+      ...(options.baffles ? sleeveBaffles(garment, f, shape.sleeve.length, options.baffles) : []),
       ...(options.ribs ? ribMarks(garment, cloth, outer, inner, options.ribs) : []),
       ...sleeveFolds(garment, f, side, cloth, {
         short,

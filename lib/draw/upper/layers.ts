@@ -1,0 +1,513 @@
+import type { DrawKind } from '../drawing.ts';
+import { plainCloth } from '../fabric/index.ts';
+import { type Garment, type Node, pen, stitch, tone } from '../kit/index.ts';
+import { belt, epaulette } from './belts.ts';
+import { armholeSeam, halfWidthAt } from './body.ts';
+import { type ButtonedDesign, drawButtoned } from './buttoned.ts';
+import { frontZip, placket, zip } from './closures.ts';
+import { flatCollar, shirtCollar, standCollar } from './collars.ts';
+import { armBinding, beside, ribBand } from './finish.ts';
+import { drawKimono } from './kimono.ts';
+import { patchPocket, seamLine, topStitch, weltPocket, zipPocket } from './pockets.ts';
+import type { UpperShape } from './shape.ts';
+import { drawShawl } from './shawl.ts';
+import { drawTailored, type TailoredDesign } from './tailored.ts';
+import { drawWaistcoat } from './waistcoat.ts';
+
+const buttoned =
+  (design: ButtonedDesign): DrawKind =>
+  (piece, detail) =>
+    drawButtoned(piece, detail, design);
+const tailored =
+  (design: TailoredDesign): DrawKind =>
+  (piece, detail) =>
+    drawTailored(piece, detail, design);
+
+const JACKET: UpperShape = {
+  chest: 52,
+  waist: 47.5,
+  hem: 54,
+  length: 71,
+  shoulder: 42.5,
+  slope: 4.2,
+  armhole: 24,
+  neck: 16.4,
+  neckDepth: 30,
+  hemDip: 1,
+  blouse: 0,
+  sleeve: { length: 60, elbow: 17, cuff: 13, upper: 19, fore: 5 },
+};
+
+const OVERSHIRT: UpperShape = {
+  ...JACKET,
+  chest: 56,
+  waist: 56,
+  hem: 56,
+  length: 70,
+  shoulder: 47,
+  slope: 5,
+  armhole: 25,
+  neck: 15.5,
+  neckDepth: 7.5,
+  hemDip: 0.5,
+  sleeve: { length: 58, elbow: 17.5, cuff: 12, upper: 23, fore: 10 },
+};
+
+const GOLD = '#b8964f';
+const STEEL = '#b9b6ae';
+
+const denimFront = (garment: Garment, shape: UpperShape): void => {
+  const { length, chest } = shape;
+  placket(garment, shape, { width: 4.2, buttons: 6, radius: 0.85, colour: '#a8794a', until: length - 3.4 });
+  garment.add(
+    ...topStitch(garment, [
+      [-chest / 2, 17.5],
+      [0, 19],
+      [chest / 2, 17.5],
+    ]),
+    seamLine(
+      garment,
+      [
+        [-chest / 2, 17],
+        [0, 18.4],
+        [chest / 2, 17],
+      ],
+      0.7,
+    ),
+  );
+  for (const side of [-1, 1] as const) {
+    const x = side * chest * 0.25;
+    garment.add(
+      ...[-4.6, 4.6].flatMap((away) => [
+        seamLine(
+          garment,
+          [
+            [x + away, 24],
+            [x + away * 0.8 - side * 1.4, length * 0.7],
+            [x + away * 0.5 - side * 3, length - 4],
+          ],
+          0.55,
+        ),
+        ...topStitch(garment, [
+          [x + away + 0.6, 24],
+          [x + away * 0.8 + 0.6 - side * 1.4, length * 0.7],
+          [x + away * 0.5 + 0.6 - side * 3, length - 4],
+        ]),
+      ]),
+    );
+    patchPocket(garment, x, 19, {
+      width: 11.5,
+      height: 9.6,
+      pointed: true,
+      flap: 5,
+      pointedFlap: true,
+      button: '#a8794a',
+    });
+  }
+};
+
+/** A band sewn to the waist: denim and leather jackets. */
+const waistBand = (garment: Garment, shape: UpperShape, height: number): void => {
+  const y = shape.length - height;
+  const half = halfWidthAt(shape, y);
+  garment.panel(
+    [
+      [-half, y - 0.4, 'corner'],
+      [0, y + 0.3],
+      [half, y - 0.4, 'corner'],
+      [shape.hem / 2 + 0.1, shape.length, 'corner'],
+      [0, shape.length + 0.4],
+      [-shape.hem / 2 - 0.1, shape.length, 'corner'],
+    ],
+    {
+      turn: 90,
+      edge: 0.4,
+      wobble: 0.06,
+      cast: 0.3,
+      inner: garment.small
+        ? []
+        : [
+            ...topStitch(garment, [
+              [-half, y + 0.5],
+              [0, y + 1.2],
+              [half, y + 0.5],
+            ]),
+            ...topStitch(garment, [
+              [-half, shape.length - 0.9],
+              [0, shape.length - 0.4],
+              [half, shape.length - 0.9],
+            ]),
+          ],
+    },
+  );
+};
+
+const biker = (garment: Garment, shape: UpperShape): void => {
+  const end = shape.length - 1.2;
+  zip(
+    garment,
+    [
+      [-8.6, 19],
+      [-8, 30],
+      [-6.6, end],
+    ],
+    { metal: STEEL, width: 1.1 },
+  );
+  zipPocket(garment, shape.hem * 0.27, shape.length - 18, 15, 26, STEEL);
+  zipPocket(garment, -shape.hem * 0.3, shape.length - 16, 12, -24, STEEL);
+  zipPocket(garment, shape.chest * 0.26, 27, 10, 62, STEEL);
+  for (const side of [-1, 1] as const) epaulette(garment, shape, side);
+  if (shape.length > 48) belt(garment, shape, shape.length - 3, 3.4, 'buckle');
+};
+
+export const LAYERS = {
+  overshirt: buttoned({
+    usual: OVERSHIRT,
+    sleeve: { cuff: 'shirt', cuffHeight: 6.2 },
+    mayBend: true,
+    hem: 'stitched',
+    front: (garment, shape) => {
+      placket(garment, shape, { width: 4.2, buttons: 6, radius: 0.82 });
+      const button = tone(garment.cloth.ground, -0.2, 0.6);
+      for (const side of [-1, 1])
+        patchPocket(garment, side * 13.4, 22, {
+          width: 12.6,
+          height: 14.6,
+          pointed: true,
+          flap: 6.4,
+          pointedFlap: true,
+          button,
+        });
+    },
+    collar: (garment, shape) => shirtCollar(garment, shape, { points: 10.6, spread: 1.2 }),
+  }),
+  blazer: tailored({
+    usual: JACKET,
+    lapel: { style: 'notch', breakY: 38, width: 9 },
+    breakY: 38,
+    overlap: 1.6,
+    cutaway: 6,
+    buttons: { rows: [0], from: 40, gap: 12, count: 2, radius: 1.05 },
+    pockets: 'flap',
+    pocketY: 51,
+    breast: 'welt',
+    cuffButtons: 3,
+  }),
+  'double-breasted blazer': tailored({
+    usual: { ...JACKET, chest: 53, waist: 49 },
+    lapel: { style: 'peak', breakY: 36, width: 10 },
+    breakY: 36,
+    overlap: 8.4,
+    cutaway: 0,
+    buttons: { rows: [-6, 6.4], from: 39, gap: 12, count: 2, radius: 1.15, colour: GOLD },
+    pockets: 'flap',
+    pocketY: 52,
+    breast: 'welt',
+    cuffButtons: 3,
+    front: (garment) => {
+      for (const x of [-8, 8.6]) garment.button(x, 28.6, 1.15, GOLD);
+    },
+  }),
+  'suit jacket': tailored({
+    usual: { ...JACKET, chest: 53, waist: 49, hem: 55, length: 74, shoulder: 44 },
+    lapel: { style: 'notch', breakY: 42, width: 8.4 },
+    breakY: 42,
+    overlap: 1.5,
+    cutaway: 8,
+    buttons: { rows: [0], from: 43.6, gap: 10.5, count: 2, radius: 1 },
+    pockets: 'jetted',
+    pocketY: 54,
+    breast: 'welt',
+    cuffButtons: 4,
+    mayBend: false,
+    folds: 0.42,
+  }),
+  'dinner jacket': tailored({
+    usual: { ...JACKET, chest: 53, waist: 48.5, hem: 54.5, length: 73, shoulder: 44 },
+    lapel: { style: 'shawl', breakY: 44, width: 9.4 },
+    facing: (garment) =>
+      plainCloth(tone(garment.cloth.ground, garment.cloth.depth === 0.75 ? -0.05 : -0.1), 'satin', garment.detail),
+    breakY: 44,
+    overlap: 1.5,
+    cutaway: 8,
+    buttons: { rows: [0], from: 46, gap: 10, count: 1, radius: 1.1 },
+    pockets: 'jetted',
+    pocketY: 54,
+    breast: 'welt',
+    cuffButtons: 4,
+    folds: 0.42,
+  }),
+  waistcoat: (piece, detail) =>
+    drawWaistcoat(piece, detail, {
+      ...JACKET,
+      chest: 47,
+      waist: 42,
+      hem: 44.5,
+      length: 54,
+      shoulder: 35,
+      slope: 4.4,
+      armhole: 26,
+      neck: 15,
+      neckDepth: 25,
+      sleeve: undefined,
+    }),
+  'knitted jacket': buttoned({
+    usual: {
+      ...OVERSHIRT,
+      chest: 54,
+      waist: 54,
+      hem: 54,
+      length: 60,
+      shoulder: 44,
+      neck: 17,
+      neckDepth: 8,
+      sleeve: { length: 56, elbow: 17.5, cuff: 13.5, upper: 22, fore: 9 },
+    },
+    sleeve: { cuff: 'none', inner: () => [] },
+    mayBend: true,
+    hem: 'edge',
+    backRise: 1,
+    folds: 0.6,
+    front: (garment, shape) => {
+      const trim = trimCloth(garment);
+      for (const side of [-1, 1]) {
+        for (const y of [23, shape.length - 17]) {
+          patchPocket(garment, side * shape.chest * 0.26, y, { width: y < 30 ? 10.5 : 13, height: y < 30 ? 9 : 11.5 });
+          ribBand(
+            garment,
+            [
+              [side * shape.chest * 0.26 - (y < 30 ? 5.4 : 6.6), y],
+              [side * shape.chest * 0.26 + (y < 30 ? 5.4 : 6.6), y],
+            ],
+            1,
+            -0.8,
+            0.6,
+            trim,
+          );
+        }
+        ribBand(
+          garment,
+          [
+            [side * 0.2, shape.neckDepth],
+            [side * 0.2, shape.length],
+          ],
+          side === 1 ? -1.6 : 0,
+          side === 1 ? 0 : 1.6,
+          0.6,
+          trim,
+        );
+      }
+      ribBand(
+        garment,
+        [
+          [-shape.hem / 2, shape.length - 0.6],
+          [0, shape.length - 0.2],
+          [shape.hem / 2, shape.length - 0.6],
+        ],
+        1.4,
+        -0.3,
+        0.6,
+        trim,
+      );
+      for (let i = 0; i < 5; i++)
+        garment.button(1.6, shape.neckDepth + 3 + i * ((shape.length - shape.neckDepth - 9) / 4), 0.9, GOLD);
+    },
+    collar: (garment, shape) => {
+      const half = shape.neck / 2;
+      const round: Node[] = [
+        [-half - 0.2, -0.4],
+        [-half * 0.82, shape.neckDepth * 0.5],
+        [-0.4, shape.neckDepth + 0.2],
+        [0.4, shape.neckDepth + 0.2],
+        [half * 0.82, shape.neckDepth * 0.5],
+        [half + 0.2, -0.4],
+      ];
+      ribBand(garment, round, 0.8, -1.2, 0.6, trimCloth(garment));
+    },
+  }),
+  'kimono jacket': (piece, detail) =>
+    drawKimono(piece, detail, {
+      ...JACKET,
+      chest: 56,
+      waist: 57,
+      hem: 62,
+      length: 82,
+      shoulder: 58,
+      slope: 4,
+      armhole: 30,
+      neck: 15,
+      sleeve: undefined,
+    }),
+  'denim jacket': buttoned({
+    usual: {
+      ...OVERSHIRT,
+      chest: 52,
+      waist: 49,
+      hem: 46.5,
+      length: 57,
+      shoulder: 45,
+      armhole: 24,
+      neck: 16,
+      neckDepth: 7,
+    },
+    sleeve: { cuff: 'barrel', cuffHeight: 5.4 },
+    mayBend: true,
+    hem: 'edge',
+    front: (garment, shape) => {
+      denimFront(garment, shape);
+      waistBand(garment, shape, 3.8);
+    },
+    collar: (garment, shape) => flatCollar(garment, shape, { points: 10.4, wide: 2.2 }),
+  }),
+  'leather jacket': tailored({
+    usual: {
+      ...JACKET,
+      chest: 49,
+      waist: 45,
+      hem: 44,
+      length: 56,
+      shoulder: 42,
+      armhole: 23.5,
+      neck: 16,
+      sleeve: { length: 61, elbow: 15.5, cuff: 10.5, upper: 22, fore: 8 },
+    },
+    lapel: { style: 'notch', breakY: 20, width: 11 },
+    breakY: 20,
+    overlap: 8.6,
+    cutaway: 0,
+    darts: false,
+    folds: 0.75,
+    stitched: true,
+    sleeve: {
+      cuff: 'hem',
+      inner: (f) => [
+        pen(
+          [
+            [
+              f.wristOut[0] + f.acrossFore[0] * 1.6 - f.fore[0] * 11,
+              f.wristOut[1] + f.acrossFore[1] * 1.6 - f.fore[1] * 11,
+            ],
+            [f.wristOut[0] + f.acrossFore[0] * 1.4, f.wristOut[1] + f.acrossFore[1] * 1.4],
+          ],
+          0.6,
+          STEEL,
+          1,
+          0.5,
+        ),
+      ],
+    },
+    front: biker,
+  }),
+  'bomber jacket': buttoned({
+    usual: {
+      ...OVERSHIRT,
+      chest: 57,
+      waist: 57,
+      hem: 47,
+      length: 61,
+      shoulder: 47,
+      slope: 5.4,
+      armhole: 26,
+      neck: 17,
+      neckDepth: 8.5,
+      blouse: 2.6,
+      sleeve: { length: 57, elbow: 19, cuff: 9.6, upper: 25, fore: 9 },
+    },
+    sleeve: {
+      cuff: 'rib',
+      cuffHeight: 6.4,
+      bishop: 1,
+      inner: (f) => [
+        pen(
+          [
+            [
+              f.shoulder[0] + f.upper[0] * 13 + f.acrossUpper[0] * 6,
+              f.shoulder[1] + f.upper[1] * 13 + f.acrossUpper[1] * 6,
+            ],
+            [
+              f.shoulder[0] + f.upper[0] * 24 + f.acrossUpper[0] * 5,
+              f.shoulder[1] + f.upper[1] * 24 + f.acrossUpper[1] * 5,
+            ],
+          ],
+          0.7,
+          STEEL,
+          0.9,
+          0.5,
+        ),
+      ],
+    },
+    hem: 'rib',
+    ribHeight: 6.4,
+    front: (garment, shape) => {
+      frontZip(garment, shape.neckDepth - 1, shape.length - 0.4, { metal: STEEL, width: 1.2 });
+      for (const side of [-1, 1] as const)
+        weltPocket(garment, side * shape.chest * 0.28, shape.length - 20, 15, 3, side * 24);
+    },
+    collar: (garment, shape) => {
+      const half = shape.neck / 2;
+      const run: Node[] = [
+        [-half - 0.4, -1.4],
+        [-half * 0.72, shape.neckDepth * 0.46],
+        [0, shape.neckDepth],
+        [half * 0.72, shape.neckDepth * 0.46],
+        [half + 0.4, -1.4],
+      ];
+      ribBand(garment, run.slice(0, 3), 3, -1.6, 0.6);
+      ribBand(garment, run.slice(2), 3, -1.6, 0.6);
+    },
+  }),
+  'linen jacket': tailored({
+    usual: { ...JACKET, chest: 53, waist: 50, hem: 55, length: 71 },
+    lapel: { style: 'notch', breakY: 34, width: 8.6 },
+    breakY: 34,
+    overlap: 1.6,
+    cutaway: 5,
+    buttons: { rows: [0], from: 36, gap: 10, count: 3, radius: 1.05 },
+    pockets: 'patch',
+    pocketY: 48,
+    breast: 'patch',
+    cuffButtons: 2,
+    folds: 0.85,
+    darts: false,
+    stitched: true,
+  }),
+  gilet: buttoned({
+    usual: {
+      ...OVERSHIRT,
+      chest: 52,
+      waist: 50.5,
+      hem: 51,
+      length: 64,
+      shoulder: 38,
+      slope: 4.4,
+      armhole: 26.5,
+      neck: 16.5,
+      neckDepth: 7,
+      sleeve: undefined,
+    },
+    hem: 'edge',
+    baffles: 6.2,
+    scoop: 1.6,
+    folds: 0.3,
+    front: (garment, shape) => {
+      armBinding(garment, shape, 1.6, 1.4);
+      for (const side of [-1, 1] as const)
+        garment.add(
+          ...(garment.small ? [] : [stitch(beside(armholeSeam(shape, side, 1.6), side * 0.7), garment.cloth.ink, 0.6)]),
+        );
+      frontZip(garment, shape.neckDepth - 3, shape.length - 0.6, { width: 1.1 });
+      for (const side of [-1, 1]) zipPocket(garment, side * shape.hem * 0.31, shape.length - 17, 14, side * 9);
+    },
+    collar: (garment, shape) => standCollar(garment, shape, 10, { gap: 3.2, quilted: 1 }),
+  }),
+  shawl: drawShawl,
+} satisfies Record<string, DrawKind>;
+
+/** Bands of a knitted jacket: the piece's second colour, or a darker tone. */
+const trimCloth = (garment: Garment): Garment['cloth'] =>
+  plainCloth(
+    garment.cloth.accents[0] ??
+      tone(garment.cloth.ground, garment.cloth.depth === 0.5 ? -0.42 : garment.cloth.depth === 0.75 ? 0.3 : -0.2),
+    'smooth',
+    garment.detail,
+  );
