@@ -1,10 +1,15 @@
 const TOKEN = /[MLCQZ]|-?\d*\.?\d+(?:e-?\d+)?/g;
 const COORDINATES: Readonly<Record<string, number>> = { M: 2, L: 2, C: 6, Q: 4, Z: 0 };
 
+const MINUS = 45;
+const POINT = 46;
+
 /** `-0.5` → `-.5`, at most three decimals. */
 export const shortNumber = (value: number): string => {
-  const text = String(Math.round(value * 1000) / 1000);
-  return text.replace(/^(-?)0\./, '$1.');
+  const thousandths = Math.round(value * 1000);
+  const text = String(thousandths / 1000);
+  if (thousandths > 0 && thousandths < 1000) return text.slice(1);
+  return thousandths < 0 && thousandths > -1000 ? `-${text.slice(2)}` : text;
 };
 
 /**
@@ -22,12 +27,14 @@ export const compactPath = (path: string): string => {
   const put = (letter: string, numbers: readonly number[]) => {
     let text = letter === last && letter !== 'm' && letter !== 'z' ? '' : letter;
     // after a letter no gap is needed; nor before a minus, nor before a point when the number before has one
-    let before = text === '' ? '0' : undefined;
+    let tight = text !== '';
+    let pointed = tight;
     for (const value of numbers) {
       const short = shortNumber(value);
-      const joins = before === undefined || short.startsWith('-') || (short.startsWith('.') && before.includes('.'));
-      text += joins ? short : ` ${short}`;
-      before = short;
+      const first = short.charCodeAt(0);
+      text += tight || first === MINUS || (pointed && first === POINT) ? short : ` ${short}`;
+      tight = false;
+      pointed = short.includes('.');
     }
     last = letter;
     out += text;
@@ -45,11 +52,12 @@ export const compactPath = (path: string): string => {
       }
     }
     const count = COORDINATES[command] ?? 2;
-    const at = tokens.slice(i, i + count).map(Number);
-    i += count;
+    const at: number[] = [];
+    for (const end = Math.min(tokens.length, i + count); i < end; i++) at.push(Number(tokens[i]));
     const endX = at[count - 2] ?? x;
     const endY = at[count - 1] ?? y;
-    const relative = at.map((value, k) => value - (k % 2 === 0 ? x : y));
+    const relative: number[] = [];
+    for (let k = 0; k < at.length; k++) relative.push((at[k] ?? 0) - (k % 2 === 0 ? x : y));
     if (command === 'M') {
       put('m', relative);
       [startX, startY] = [endX, endY];

@@ -1,3 +1,4 @@
 export { type Card, cardSvg, drawCard } from './card.ts';
 export { CARD_SIZES, type CardFormat, type CardInput, type CardPiece } from './input.ts';
 export { INK, PAPER } from './palette.ts';
+export { swatchMarkup } from './swatch.ts';

@@ -38,7 +38,7 @@ export const swatchMarkup = (
   box: Box,
   scale: number,
   prefix: string,
-  colours: CardColours,
+  colours: Pick<CardColours, 'ink'>,
 ): string => {
   const { tiles, cloth } = clothOf(piece);
   const path = pinkedPath(box.width / scale, box.height / scale, 1 / scale);

@@ -62,14 +62,15 @@ export const targetOf = (body: Body, { width, height, worn, layers }: Ground): P
   const column = COLUMN[slot] ?? [0, 0.5];
   if (layers === undefined || width - edge > THIRD_COLUMN) {
     const centre = Math.min((edge + width) / 2, edge + COLUMN_AWAY);
-    return inside(centre + column[0], column[1] * height);
+    const low = slot === 'shoes' ? worn.bottom - h : column[1] * height;
+    return inside(centre + column[0], low);
   }
   const below = height - layers.bottom;
   switch (slot) {
     case 'bag':
       return inside(layers.right - w * 0.7, layers.bottom + h - HANDLE_OVER_HEM);
     case 'shoes':
-      return inside(worn.right + w * 0.85, height);
+      return inside(worn.right + w * 0.85, Math.max(worn.bottom - h, layers.bottom + h * 1.4));
     case 'headwear':
       return inside(width, layers.bottom + below * 0.55);
     case 'scarf':
