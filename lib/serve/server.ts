@@ -72,7 +72,9 @@ export const startServer = async (folder: string, port: number): Promise<LiveSer
       const text = await readFile(path.resolve(page), 'utf8');
       return send(response, 'text/html', text.replace('</body>', `<script src="${LIVE_PATH}"></script></body>`));
     }
-    files(request, response, () => response.writeHead(404).end('There is no such page in this guide.'));
+    files(request, response, () => {
+      response.writeHead(404).end('There is no such page in this guide.');
+    });
   };
 
   const server = createServer((request, response) => {

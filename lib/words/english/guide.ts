@@ -14,4 +14,9 @@ export const guide = {
     `Outdoors on foot from ${f.celsiusRange(v.low, v.high)}.`,
   'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
     `Indoors, sitting, from ${f.celsiusRange(v.low, v.high)}.`,
+  'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
+  'card for a day': (v: { date: string; low: number; high: number }, f: Formats) =>
+    `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)}`,
+  'card for any day': (v: { low: number; high: number }, f: Formats) => `Any day, ${f.celsiusRange(v.low, v.high)}`,
+  'straight grain': () => 'straight grain',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,0 +1,63 @@
+import path from 'node:path';
+import { type PublishResult, publish } from '../publish/index.ts';
+import { printProblems } from './content.ts';
+import { CONTENT_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
+
+export const EDITIONS = ['client', 'stylist'] as const;
+
+export const OUT_OPTION = { type: 'string', value: 'folder', help: 'where the guide goes (_site)' } as const;
+export const TRIP_OPTION = { type: 'string', value: 'trip', help: 'this trip only' } as const;
+export const EDITION_OPTION = {
+  type: 'string',
+  value: 'edition',
+  help: "client or stylist; the stylist's has the findings (client)",
+} as const;
+export const CACHE_OPTION = {
+  type: 'string',
+  value: 'folder',
+  help: 'where finished pictures are kept (.cache)',
+} as const;
+
+/** What `build` and `serve` ask of the publisher, from their common options. */
+export const publishFrom = (
+  options: Readonly<Record<string, string | boolean | undefined>>,
+  world: Surroundings,
+): Promise<PublishResult> => {
+  const edition = String(options.edition ?? 'client') as (typeof EDITIONS)[number];
+  if (!EDITIONS.includes(edition))
+    throw new UsageError(`there is no edition "${edition}"; write ${EDITIONS.join(' or ')}`);
+  return publish({
+    contentFolder: path.resolve(world.folder, String(options.content ?? 'content')),
+    out: path.resolve(world.folder, String(options.out ?? '_site')),
+    cacheFolder: path.resolve(world.folder, String(options.cache ?? '.cache')),
+    edition,
+    ...(options.trip === undefined ? {} : { trip: String(options.trip) }),
+    ...(world.watched ? { watch: (text: string) => process.stderr.write(text) } : {}),
+  });
+};
+
+export const buildVerb: Verb = {
+  name: 'build',
+  words: '',
+  summary: 'Build the guides: lookbook site, cards and printable sheets.',
+  options: {
+    content: CONTENT_OPTION,
+    out: OUT_OPTION,
+    trip: TRIP_OPTION,
+    edition: EDITION_OPTION,
+    cache: CACHE_OPTION,
+  },
+  fewestWords: 0,
+  mostWords: 0,
+  async run(_words, options, world) {
+    const result = await publishFrom(options, world);
+    if (!result.ok) {
+      printProblems(result.problems, world);
+      return 1;
+    }
+    const { guides, pages, cards, sheets, seconds } = result.made;
+    world.out(`${guides} guides: ${pages} pages, ${cards} cards, ${sheets} sheets in ${seconds.toFixed(1)} s`);
+    world.out(path.relative(world.folder, result.out) || '.');
+    return 0;
+  },
+};

@@ -1,0 +1,47 @@
+import type { CardFormat, CardInput } from '../draw/card/index.ts';
+import type { Guide, GuideLook } from '../guide/index.ts';
+import { type Formats, type Phrase, phrase } from '../words/index.ts';
+import type { Motifs } from './items.ts';
+
+export interface CardVoice {
+  readonly formats: Formats;
+  say(phrase: Phrase): string;
+}
+
+/** What a card says and shows, in the studio's language. */
+export const cardInput = (
+  guide: Guide,
+  look: GuideLook,
+  format: CardFormat,
+  motifs: Motifs,
+  { say, formats }: CardVoice,
+): CardInput => {
+  const { studio, brief } = guide;
+  const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
+  const occasion = brief.occasions.find(({ id }) => id === look.occasions[0]);
+  const planned = guide.plan.days
+    .flatMap(({ occasions }) => occasions)
+    .find((entry) => entry.occasion === occasion?.id);
+  const degrees = planned?.airC ?? { low: look.outdoors.lowC, high: look.outdoors.highC };
+  return {
+    format,
+    number: formats.count(look.number),
+    title: say(look.title),
+    eyebrow:
+      occasion === undefined
+        ? say(phrase('guide', 'card for any day', degrees))
+        : say(phrase('guide', 'card for a day', { date: occasion.on, ...degrees })),
+    wear: look.wearIt.slice(0, 2).map(say).join(' '),
+    studio: studio.name,
+    footer: brief.title,
+    pieces: motifs.itemsOf(look.look, 'full').map((item) => {
+      const piece = byId.get(item.id);
+      return { ...item, name: piece?.name ?? item.id, colour: piece?.colours[0]?.hex ?? '#888888' };
+    }),
+    accent: guide.accent.light,
+    ...(studio.paperColour === undefined ? {} : { paper: studio.paperColour }),
+    ...(studio.inkColour === undefined ? {} : { ink: studio.inkColour }),
+    tape: { unit: studio.length, label: studio.length },
+    grain: say(phrase('guide', 'straight grain', {})),
+  };
+};

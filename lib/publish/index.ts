@@ -1,0 +1,1 @@
+export { type PublishOptions, type PublishResult, publish } from './publish.ts';

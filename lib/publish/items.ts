@@ -1,0 +1,91 @@
+import type { Cutout, LayItem } from '../draw/flat-lay/index.ts';
+import { type Detail, type Drawing, drawPiece } from '../draw/index.ts';
+import type { Guide } from '../guide/index.ts';
+import type { Finding, Look, Piece } from '../model/index.ts';
+import { cutOutPhoto } from '../photo/index.ts';
+import type { Slot } from '../vocabulary/index.ts';
+import { phrase } from '../words/index.ts';
+
+/** Longest side of a photo's cut-out, pixels: enough for a card. */
+const CUTOUT_SIDE = 900;
+
+/** How each piece of a guide looks: drawn, or cut out of its photo. */
+export interface Motifs {
+  item(piece: string, slot: Slot, detail: Detail): LayItem;
+  itemsOf(look: Look, detail: Detail): readonly LayItem[];
+  /** Photos that could not be used, with the reason. */
+  readonly findings: readonly Finding[];
+}
+
+/** A cut-out takes the size and the outline of the drawing it stands in for, so that it lies at the same scale. */
+const asCutout = (png: Uint8Array, width: number, height: number, drawing: Drawing): Cutout => {
+  const pxPerCm = height / drawing.box.height;
+  const box = { x: drawing.box.x, y: drawing.box.y, width: width / pxPerCm, height: drawing.box.height };
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  return {
+    png,
+    pxPerCm,
+    box,
+    outline: [
+      [
+        [box.x, box.y],
+        [right, box.y],
+        [right, bottom],
+        [box.x, bottom],
+      ],
+    ],
+    anchors: drawing.anchors,
+  };
+};
+
+/** Draws every piece of a guide, or cuts it out of its photo. */
+export const motifsOf = async (pieces: readonly Piece[], contentFolder: string): Promise<Motifs> => {
+  const cutouts = new Map<string, Cutout>();
+  const findings: Finding[] = [];
+  for (const piece of pieces) {
+    if (piece.photo === undefined) continue;
+    const cut = await cutOutPhoto(contentFolder, piece.photo, CUTOUT_SIDE);
+    if (cut.ok) {
+      cutouts.set(piece.id, asCutout(cut.value.png, cut.value.width, cut.value.height, drawPiece(piece, 'full')));
+    } else {
+      findings.push({
+        level: 'warning',
+        rule: 'photo',
+        message: phrase('guide', 'photo not used', { piece: piece.name, why: cut.trouble.wrong }),
+        mend: phrase('guide', 'as written', { text: cut.trouble.mend }),
+        file: piece.file,
+        about: [piece.id],
+      });
+    }
+  }
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const drawn = new Map<string, Drawing>();
+  const pictureOf = (id: string, detail: Detail): Drawing | Cutout => {
+    const cutout = cutouts.get(id);
+    if (cutout !== undefined) return cutout;
+    const key = `${detail} ${id}`;
+    const known = drawn.get(key);
+    if (known !== undefined) return known;
+    const piece = byId.get(id);
+    if (piece === undefined) throw new Error(`no piece ${id}`);
+    const drawing = drawPiece(piece, detail);
+    drawn.set(key, drawing);
+    return drawing;
+  };
+  const item: Motifs['item'] = (id, slot, detail) => ({ id, slot, picture: pictureOf(id, detail) });
+  return {
+    item,
+    itemsOf: (look, detail) => look.worn.map(({ piece, slot }) => item(piece, slot, detail)),
+    findings,
+  };
+};
+
+/** What the picture of a piece depends on. */
+export const motifKey = (piece: Piece): unknown => {
+  const { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, photo } = piece;
+  return { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, photo };
+};
+
+/** What the picture of a look depends on. */
+export const lookKey = (look: Look, guide: Guide): unknown =>
+  look.worn.map(({ piece, slot }) => [slot, motifKey(guide.pieces.find(({ id }) => id === piece) as Piece)]);

@@ -1,0 +1,129 @@
+import { readdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { readContent } from '../content/index.ts';
+import { createRasteriser } from '../draw/raster/index.ts';
+import { buildGuides, type Guide } from '../guide/index.ts';
+import type { Problem } from '../model/index.ts';
+import { renderSite, siteModel, writeAssets } from '../site/index.ts';
+import { loadSolver } from '../solver/index.ts';
+import { loadFonts } from '../type/index.ts';
+import { createFormats, languageOf, say } from '../words/index.ts';
+import { artworkOf, type Easel } from './artwork.ts';
+import { folderCache } from './cache.ts';
+import { codeHash } from './code-hash.ts';
+import { motifsOf } from './items.ts';
+import { type Progress, silent, terminalProgress } from './progress.ts';
+import { printSheets } from './sheets.ts';
+import { mayReplace, OUTPUT_MARK, swapIn } from './swap.ts';
+
+export interface PublishOptions {
+  /** Absolute paths. */
+  readonly contentFolder: string;
+  readonly out: string;
+  readonly cacheFolder: string;
+  readonly edition: 'client' | 'stylist';
+  /** One trip only. */
+  readonly trip?: string;
+  /** Writes progress to a terminal; absent when nobody watches. */
+  readonly watch?: (text: string) => void;
+}
+
+export interface Made {
+  readonly guides: number;
+  readonly pages: number;
+  readonly cards: number;
+  readonly sheets: number;
+  readonly seconds: number;
+}
+
+export type PublishResult =
+  | { readonly ok: true; readonly made: Made; readonly out: string }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const isEmpty = async (folder: string): Promise<boolean> => (await readdir(folder).catch(() => ['?'])).length === 0;
+
+const cannot = (file: string, wrong: string, mend: string): PublishResult => ({
+  ok: false,
+  problems: [{ file, wrong, mend }],
+});
+
+/** Nothing of the content may lie in the output, nor the output in the content. */
+const overlaps = (a: string, b: string): boolean =>
+  a === b || a.startsWith(`${b}${path.sep}`) || b.startsWith(`${a}${path.sep}`);
+
+/**
+ * Builds everything from a content folder: reads, computes, draws, prints, renders, and swaps the finished folder in. With
+ * problems in the content nothing is written and the last good output stays.
+ */
+export const publish = async (options: PublishOptions): Promise<PublishResult> => {
+  const started = performance.now();
+  const { contentFolder, out, edition, trip } = options;
+  if (overlaps(contentFolder, out))
+    return cannot(out, 'the guide would be written into the content', 'name another folder with --out');
+  if (!(await mayReplace(out, isEmpty))) {
+    return cannot(out, 'this folder holds something that Wayfold did not write', 'name a new folder with --out');
+  }
+  const { content, problems } = await readContent(contentFolder);
+  if (content === undefined) return { ok: false, problems };
+  if (trip !== undefined && !content.trips.some(({ brief }) => brief.id === trip)) {
+    return cannot(
+      `trips/${trip}`,
+      'there is no such trip',
+      `write ${content.trips.map(({ brief }) => `"${brief.id}"`).join(' or ')}`,
+    );
+  }
+  const progress: Progress = options.watch === undefined ? silent : terminalProgress(options.watch);
+  const guides = await buildGuides(content, await loadSolver(), {
+    ...(trip === undefined ? {} : { trip }),
+    onGuide: (done, of, id) => progress.step(`computing ${id}`, done, of),
+  });
+  const formats = createFormats(content.studio);
+  const language = languageOf(content.studio.language);
+  const voice = { formats, say: (phrase: Parameters<typeof say>[2]) => say(language, formats, phrase) };
+  const hash = await codeHash();
+  let drawn = 0;
+  let toDraw = 0;
+  const easel: Easel = {
+    rasteriser: createRasteriser(),
+    fonts: loadFonts(),
+    cache: folderCache(options.cacheFolder),
+    voice,
+    codeHash: hash,
+    onPicture: () => {
+      drawn += 1;
+      progress.step('drawing', drawn, toDraw);
+    },
+  };
+  const easelWork = await Promise.all(
+    guides.map(async (guide) => {
+      const motifs = await motifsOf(guide.pieces, contentFolder);
+      const withPhotos: Guide = { ...guide, findings: [...guide.findings, ...motifs.findings] };
+      return { guide: withPhotos, artwork: artworkOf(withPhotos, motifs, easel) };
+    }),
+  );
+  toDraw = easelWork.reduce((sum, { artwork }) => sum + artwork.count, 0);
+  let pages = 0;
+  let sheets = 0;
+  await swapIn(out, async (folder) => {
+    const parts = [];
+    for (const { guide, artwork } of easelWork) {
+      const guideFolder = path.join(folder, guide.id);
+      await artwork.paint(guideFolder);
+      progress.step(`printing ${guide.id}`);
+      const downloads = await printSheets(guide, guideFolder, easel);
+      sheets += downloads.length;
+      parts.push({ guide, pictures: artwork.index, downloads });
+    }
+    progress.step('setting the pages');
+    await writeAssets(folder);
+    pages = (await renderSite(siteModel({ parts, content, edition }), folder)).pages;
+    await writeFile(path.join(folder, OUTPUT_MARK), 'Wayfold wrote this folder and replaces it whole.\n');
+  });
+  progress.end();
+  const cards = guides.reduce((sum, { looks }) => sum + looks.length, 0);
+  return {
+    ok: true,
+    out,
+    made: { guides: guides.length, pages, cards, sheets, seconds: (performance.now() - started) / 1000 },
+  };
+};

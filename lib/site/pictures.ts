@@ -1,0 +1,45 @@
+/** A picture file: its address below the guide's folder, and its size in pixels. */
+export interface Picture {
+  readonly address: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One motif at several widths, widest first, for light pages and for dark ones. */
+export interface PictureSet {
+  readonly clear: readonly Picture[];
+  readonly night: readonly Picture[];
+}
+
+export interface PiecePictures extends PictureSet {
+  /** True size of what the picture shows, centimetres, margins included: for one scale on a page. */
+  readonly widthCm: number;
+  readonly heightCm: number;
+}
+
+export interface CardPictures {
+  /** 1080 × 1350, PNG. */
+  readonly portrait: Picture;
+  /** 1200 × 630, PNG, for link previews. */
+  readonly landscape: Picture;
+  /** Address of the card as SVG. */
+  readonly svg: string;
+}
+
+/** Every picture of one guide. */
+export interface PictureIndex {
+  /** By the look's slug. */
+  readonly looks: Readonly<Record<string, PictureSet>>;
+  readonly cards: Readonly<Record<string, CardPictures>>;
+  /** By piece id. */
+  readonly pieces: Readonly<Record<string, PiecePictures>>;
+  readonly cloth: Readonly<Record<string, Picture>>;
+}
+
+/** A file to download: `print/packing-list-a4.pdf`. */
+export interface Download {
+  readonly kind: 'packing list' | 'day plan' | 'wear table' | 'booklet' | 'booklet to fold' | 'card sheet';
+  readonly paper: 'A4' | 'A5' | 'Letter';
+  readonly address: string;
+  readonly bytes: number;
+}
