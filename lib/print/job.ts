@@ -1,4 +1,4 @@
-import type { Detail, DrawnPiece, Drawing } from '../draw/drawing.ts';
+import type { Detail, Drawing, DrawnPiece } from '../draw/drawing.ts';
 import type { Guide } from '../guide/record.ts';
 import type { Finding, Piece, Sundry } from '../model/index.ts';
 import type { Fonts } from '../type/index.ts';
@@ -34,7 +34,10 @@ export interface Printed {
 }
 
 type PrintWords = English['print'];
-export type SayPrint = <K extends keyof PrintWords & string>(key: K, values: Parameters<PrintWords[K]>[0]) => string;
+export type SayPrint = <K extends keyof PrintWords & string>(
+  key: K,
+  ...values: Parameters<PrintWords[K]> extends [] ? [] : [values: Parameters<PrintWords[K]>[0]]
+) => string;
 
 /** One document at work: the guide, the press and the studio's way of writing. */
 export interface Job {
@@ -56,15 +59,13 @@ export interface Job {
 /** A printed period under this many millimetres cannot be told from its mean colour at 600 dots an inch. */
 const FINEST_MILLIMETRES = 0.18;
 
-const fill = (values: object | undefined): object => values ?? {};
-
 export type DocumentName = 'packing title' | 'day plan title' | 'wear table title' | 'booklet title' | 'cards title';
 
 export const startJob = async (guide: Guide, sources: PrintSources, name: DocumentName): Promise<Job> => {
   const { studio, brief, capsule } = guide;
   const formats = createFormats(studio);
   const sayPhrase = (said: Phrase): string => say(sources.language, formats, said);
-  const sayPrint: SayPrint = (key, values) => sayPhrase(phrase('print', key, fill(values) as never));
+  const sayPrint: SayPrint = (key, ...[values]) => sayPhrase(phrase('print', key, (values ?? {}) as never));
   const inks = inksFor(guide.accent.light);
   const what = sayPrint(name, { traveller: capsule.traveller });
   const press = await createPress(sources.fonts, {

@@ -120,7 +120,8 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
 
     const paintMark = (mark: Mark, resources: Resources): string => {
       const segments = readPath(mark.path);
-      const state = mark.opacity === undefined || mark.opacity >= 1 ? '' : `/${opacities.use(resources, mark.opacity)} gs\n`;
+      const state =
+        mark.opacity === undefined || mark.opacity >= 1 ? '' : `/${opacities.use(resources, mark.opacity)} gs\n`;
       const filled = mark.fill === undefined ? '' : fillWith(mark.fill, segments, mark, resources);
       const dash = mark.dash === undefined ? '' : `[${nums(...mark.dash)}] 0 d\n`;
       const round = mark.round === true ? '1 J 1 j\n' : '';
@@ -132,14 +133,20 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     };
 
     const paintGroup = (group: MarkGroup, resources: Resources, box: Box): string => {
-      const move = group.transform === undefined ? '' : `${group.transform.map((value) => num(value, 5)).join(' ')} cm\n`;
+      const move =
+        group.transform === undefined ? '' : `${group.transform.map((value) => num(value, 5)).join(' ')} cm\n`;
       const clip = group.clip === undefined ? '' : `${pathOperators(readPath(group.clip))}\nW n\n`;
       if (group.opacity === undefined || group.opacity >= 1) {
         return `q\n${move}${clip}${paintMarks(group.marks, resources, box)}\nQ`;
       }
       const inner = createResources();
       const reach = Math.max(box.width, box.height);
-      const roomy = { x: box.x - reach, y: box.y - reach, width: box.width + 2 * reach, height: box.height + 2 * reach };
+      const roomy = {
+        x: box.x - reach,
+        y: box.y - reach,
+        width: box.width + 2 * reach,
+        height: box.height + 2 * reach,
+      };
       const form = writeForm(roomy, paintMarks(group.marks, inner, roomy), inner, true);
       return `q\n${move}${clip}/${opacities.use(resources, group.opacity)} gs /${objectName(resources, form)} Do\nQ`;
     };

@@ -3,7 +3,8 @@ import { pathRings, readPath, ringArea, ringLength } from './path.ts';
 
 type Channels = readonly [number, number, number];
 
-const channels = (hex: string): Channels => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)) as unknown as Channels;
+const channels = (hex: string): Channels =>
+  [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)) as unknown as Channels;
 
 const mix = (under: Channels, over: Channels, share: number): Channels => [
   under[0] + (over[0] - under[0]) * share,
@@ -13,7 +14,10 @@ const mix = (under: Channels, over: Channels, share: number): Channels => [
 
 const isGroup = (mark: Mark | MarkGroup): mark is MarkGroup => 'marks' in mark;
 
-const flatten = (marks: readonly (Mark | MarkGroup)[], opacity: number): readonly (Mark & { readonly opacity: number })[] =>
+const flatten = (
+  marks: readonly (Mark | MarkGroup)[],
+  opacity: number,
+): readonly (Mark & { readonly opacity: number })[] =>
   marks.flatMap((mark) =>
     isGroup(mark)
       ? flatten(mark.marks, opacity * (mark.opacity ?? 1))

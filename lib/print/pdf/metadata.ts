@@ -10,7 +10,7 @@ export interface DocumentFacts {
   readonly dated: string;
 }
 
-const escape = (text: string): string =>
+const escapeXml = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 /** XMP packet (ISO 16684-1) with the PDF/UA identifier (ISO 14289-1, clause 5). */
@@ -21,10 +21,10 @@ const xmp = ({ title, author, subject, language, dated }: DocumentFacts): string
     '<x:xmpmeta xmlns:x="adobe:ns:meta/">',
     '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">',
     '<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">',
-    `<dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escape(title)}</rdf:li></rdf:Alt></dc:title>`,
-    `<dc:creator><rdf:Seq><rdf:li>${escape(author)}</rdf:li></rdf:Seq></dc:creator>`,
-    `<dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escape(subject)}</rdf:li></rdf:Alt></dc:description>`,
-    `<dc:language><rdf:Bag><rdf:li>${escape(language)}</rdf:li></rdf:Bag></dc:language>`,
+    `<dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escapeXml(title)}</rdf:li></rdf:Alt></dc:title>`,
+    `<dc:creator><rdf:Seq><rdf:li>${escapeXml(author)}</rdf:li></rdf:Seq></dc:creator>`,
+    `<dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escapeXml(subject)}</rdf:li></rdf:Alt></dc:description>`,
+    `<dc:language><rdf:Bag><rdf:li>${escapeXml(language)}</rdf:li></rdf:Bag></dc:language>`,
     `<xmp:CreateDate>${moment}</xmp:CreateDate><xmp:ModifyDate>${moment}</xmp:ModifyDate>`,
     '<xmp:CreatorTool>Wayfold</xmp:CreatorTool><pdf:Producer>Wayfold</pdf:Producer>',
     '<pdfuaid:part>1</pdfuaid:part>',

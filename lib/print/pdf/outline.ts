@@ -58,10 +58,7 @@ export const writeOutline = (pdf: PDFDocument, bookmarks: readonly Bookmark[]): 
   const first = roots[0];
   const last = roots.at(-1);
   if (first === undefined || last === undefined) return;
-  context.assign(
-    root,
-    context.obj({ Type: 'Outlines', First: first.ref, Last: last.ref, Count: countOf(roots) }),
-  );
+  context.assign(root, context.obj({ Type: 'Outlines', First: first.ref, Last: last.ref, Count: countOf(roots) }));
   pdf.catalog.set(PDFName.of('Outlines'), root);
   pdf.catalog.set(PDFName.of('PageMode'), PDFName.of('UseOutlines'));
 };

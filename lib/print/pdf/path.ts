@@ -91,7 +91,10 @@ export const pathRings = (segments: readonly Segment[]): readonly (readonly Poin
         const t = step / CURVE_STEPS;
         const u = 1 - t;
         const mix = (i: 0 | 1): number =>
-          u ** 3 * from[i] + 3 * u * u * t * segment.first[i] + 3 * u * t * t * segment.second[i] + t ** 3 * segment.to[i];
+          u ** 3 * from[i] +
+          3 * u * u * t * segment.first[i] +
+          3 * u * t * t * segment.second[i] +
+          t ** 3 * segment.to[i];
         ring.push([mix(0), mix(1)]);
       }
     }

@@ -1,13 +1,13 @@
 import type { PDFRef } from 'pdf-lib';
+import type { Matrix } from '../../draw/drawing.ts';
 import type { Area, Size } from '../paper.ts';
 import { MILLIMETRES_A_POINT, POINTS_A_MILLIMETRE } from '../paper.ts';
-import type { Typeface } from './typefaces.ts';
 import type { DrawnForm } from './drawings.ts';
 import { num, nums, rgb } from './numbers.ts';
 import { objectName } from './resources.ts';
 import { inMillimetres, type Sheet } from './sheet.ts';
 import type { Role, TagProperties, TagTree } from './tags.ts';
-import type { SetGlyph } from './typefaces.ts';
+import type { SetGlyph, Typeface } from './typefaces.ts';
 
 /** How a line or an outline is drawn; widths in points, dashes in millimetres. */
 export interface Stroke {
@@ -47,6 +47,8 @@ export interface Surface {
   circle(x: number, y: number, radius: number, paint: { readonly fill?: string; readonly stroke?: Stroke }): void;
   /** A drawing with its box's top left corner at (x, y), millimetres a centimetre of the drawing. */
   drawing(form: DrawnForm, x: number, y: number, scale: number): void;
+  /** A drawing moved and turned: from its centimetres to millimetres of the page. */
+  laid(form: DrawnForm, matrix: Matrix): void;
   picture(image: PDFRef, area: Area): void;
   /** Paints inside a new element of the structure. */
   tag<T>(role: Role, properties: TagProperties, paint: () => T): T;
@@ -166,6 +168,10 @@ export const createSurface = (
     drawing: ({ ref, box }, x, y, scale) => {
       const name = objectName(sheet.resources, ref);
       draw(`${nums(scale, 0, 0, scale, x - box.x * scale, y - box.y * scale)} cm /${name} Do`);
+    },
+    laid: ({ ref }, matrix) => {
+      const name = objectName(sheet.resources, ref);
+      draw(`${matrix.map((value) => num(value, 4)).join(' ')} cm /${name} Do`);
     },
     picture: (image, { x, y, width, height }) => {
       const name = objectName(sheet.resources, image);

@@ -177,4 +177,3 @@ export const createTypefaces = (pdf: PDFDocument, fonts: Fonts): Typefaces => {
 /** Names and refs for a page's font resources. */
 export const fontResources = (faces: readonly Typeface[]): readonly (readonly [PDFName, PDFRef])[] =>
   faces.map((face) => [PDFName.of(face.name), face.ref] as const);
-

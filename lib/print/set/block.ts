@@ -74,7 +74,8 @@ export const stack = (blocks: readonly Block[], gap = 0): Block => {
         const before = blocks.slice(0, index);
         if (used + height > room + 1e-6) {
           const halves = blocks[index]?.split?.(width, room - used);
-          if (halves !== undefined) return [stack([...before, halves[0]], gap), stack([halves[1], ...blocks.slice(index + 1)], gap)];
+          if (halves !== undefined)
+            return [stack([...before, halves[0]], gap), stack([halves[1], ...blocks.slice(index + 1)], gap)];
           return index === 0 ? undefined : [stack(before, gap), stack(blocks.slice(index), gap)];
         }
         used += height + gap;
@@ -122,7 +123,10 @@ export const grid = (blocks: readonly Block[], columns: number, gap: { across: n
   const rows: Block[] = [];
   for (let at = 0; at < blocks.length; at += columns) {
     const some = blocks.slice(at, at + columns);
-    const cells = Array.from({ length: columns }, (_, k): Cell => ({ width: { share: 1 }, block: some[k] ?? space(0) }));
+    const cells = Array.from(
+      { length: columns },
+      (_, k): Cell => ({ width: { share: 1 }, block: some[k] ?? space(0) }),
+    );
     rows.push(row(cells, { gap: gap.across }));
   }
   return stack(rows, gap.down);

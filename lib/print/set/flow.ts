@@ -34,7 +34,11 @@ export const flow = (items: readonly FlowItem[], width: number, room: (frame: nu
       if (last !== undefined) back.unshift({ ...last.item, block: last.block });
     }
     frames.push(
-      stack(held.flatMap(({ block, above }) => (above > 0 ? [{ height: () => above, paint: () => undefined }, block] : [block]))),
+      stack(
+        held.flatMap(({ block, above }) =>
+          above > 0 ? [{ height: () => above, paint: () => undefined }, block] : [block],
+        ),
+      ),
     );
     held = [];
     used = 0;

@@ -61,14 +61,21 @@ export const tape = (surface: Surface, setter: Setter, x: number, { y, height }:
       const tickY = y + tick * step;
       const major = tick % whole === 0;
       const length = major ? 3.4 : tick % (whole / 2) === 0 ? 2.2 : inches && tick % 4 === 0 ? 1.6 : 1;
-      surface.line(x, tickY, x + length, tickY, { colour: major ? look.colour : look.light, width: major ? 0.4 : 0.25 });
+      surface.line(x, tickY, x + length, tickY, {
+        colour: major ? look.colour : look.light,
+        width: major ? 0.4 : 0.25,
+      });
       if (major) label(tick === 0 ? look.unit : String(tick / whole), tickY);
     }
   });
 };
 
 /** Marks outside the corners of an area, to cut along. */
-export const cropMarks = (surface: Surface, area: Area, { gap, length, colour }: { gap: number; length: number; colour: string }): void => {
+export const cropMarks = (
+  surface: Surface,
+  area: Area,
+  { gap, length, colour }: { gap: number; length: number; colour: string },
+): void => {
   const stroke = { colour, width: 0.25 };
   surface.artifact(() => {
     for (const x of [area.x, area.x + area.width]) {

@@ -71,9 +71,13 @@ const wordsOf = (spans: readonly Span[]): readonly Word[] => {
         spaced = true;
       }
       if (chunk === '') continue;
-      const pieces = chunk.split(SOFT_HYPHEN).flatMap((part, at, all) =>
-        part.split(BREAK_AFTER).map((piece, k, row) => ({ piece, soft: k === row.length - 1 && at < all.length - 1 })),
-      );
+      const pieces = chunk
+        .split(SOFT_HYPHEN)
+        .flatMap((part, at, all) =>
+          part
+            .split(BREAK_AFTER)
+            .map((piece, k, row) => ({ piece, soft: k === row.length - 1 && at < all.length - 1 })),
+        );
       pieces.forEach(({ piece, soft }, at) => {
         const last = words.at(-1);
         if (glue && at === 0 && last !== undefined) {
@@ -99,7 +103,9 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
       troubles.set(text, { text, characters: missing, ...(refused === undefined ? {} : { refused }) });
     }
     const lost = new Set(missing);
-    return [...text.normalize('NFC')].map((character) => (lost.has(character) ? standIn(character) : character)).join('');
+    return [...text.normalize('NFC')]
+      .map((character) => (lost.has(character) ? standIn(character) : character))
+      .join('');
   };
 
   const setSpan = ({ text, type }: Span): Line => {
@@ -130,7 +136,9 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     return merged;
   };
   const line = (spans: readonly Span[]): Line => {
-    const set = joined(spans).filter((span) => span.text !== '').map(setSpan);
+    const set = joined(spans)
+      .filter((span) => span.text !== '')
+      .map(setSpan);
     return { runs: set.flatMap((part) => part.runs), width: set.reduce((sum, part) => sum + part.width, 0) };
   };
 
@@ -157,7 +165,8 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
       const first = word.spans[0];
       const space = index > 0 && word.spaced && first !== undefined ? [{ text: ' ', type: first.type }] : [];
       const last = word.spans.at(-1);
-      const hyphen = index === words.length - 1 && word.soft && last !== undefined ? [{ text: '-', type: last.type }] : [];
+      const hyphen =
+        index === words.length - 1 && word.soft && last !== undefined ? [{ text: '-', type: last.type }] : [];
       return [...space, ...word.spans, ...hyphen];
     });
 
@@ -175,7 +184,9 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     line,
     troubles: () => [...troubles.values()],
     wrap: (spans, measure, balance) => {
-      const whole = line(spans.map(({ text, type }) => ({ text: text.replaceAll(SOFT_HYPHEN, '').replaceAll(/\s+/gu, ' '), type })));
+      const whole = line(
+        spans.map(({ text, type }) => ({ text: text.replaceAll(SOFT_HYPHEN, '').replaceAll(/\s+/gu, ' '), type })),
+      );
       if (whole.width <= measure) return [whole];
       const words = wordsOf(spans).flatMap((word) => cut(word, measure));
       let rows = fill(words, measure);

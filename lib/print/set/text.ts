@@ -1,5 +1,5 @@
-import type { Surface } from '../pdf/surface.ts';
 import { MILLIMETRES_A_POINT } from '../paper.ts';
+import type { Surface } from '../pdf/surface.ts';
 import { type Align, type Block, shiftOf } from './block.ts';
 import type { Line, Setter, Span, Type } from './setter.ts';
 
@@ -37,7 +37,11 @@ const linesBlock = (lines: readonly Line[], leading: number, points: number, ali
 });
 
 /** Text that wraps. Its height runs from the ascenders of the first line to the descenders of the last. */
-export const spans = (setter: Setter, parts: readonly Span[], { align = 'left', balance = false }: Setting = {}): Block => {
+export const spans = (
+  setter: Setter,
+  parts: readonly Span[],
+  { align = 'left', balance = false }: Setting = {},
+): Block => {
   const points = Math.max(...parts.map(({ type }) => type.points));
   const leading = Math.max(...parts.map(({ type }) => type.leading));
   const made = new Map<number, Block>();
@@ -57,4 +61,5 @@ export const text = (setter: Setter, content: string, type: Type, setting: Setti
   spans(setter, [{ text: content, type }], setting);
 
 /** Width of a text on one line, millimetres. */
-export const widthOf = (setter: Setter, content: string, type: Type): number => setter.line([{ text: content, type }]).width;
+export const widthOf = (setter: Setter, content: string, type: Type): number =>
+  setter.line([{ text: content, type }]).width;

@@ -14,7 +14,8 @@ export const print = {
   'what to wear': () => 'What to wear, day by day',
   'pieces and days': ({ pieces, days }: { pieces: number; days: number }, f: Formats) =>
     `${sentence(f.plural(pieces, { one: '# piece', other: '# pieces' }))}, ${f.plural(days, { one: '# day', other: '# days' })}`,
-  'page of': ({ page, pages }: { page: number; pages: number }, f: Formats) => `Page ${f.count(page)} of ${f.count(pages)}`,
+  'page of': ({ page, pages }: { page: number; pages: number }, f: Formats) =>
+    `Page ${f.count(page)} of ${f.count(pages)}`,
   continued: ({ title }: { title: string }) => `${title}, continued`,
   'true size': () => 'true when printed at 100 %',
 
@@ -29,9 +30,13 @@ export const print = {
   'liquids bag': () => 'Liquids',
   'liquids note': ({ bag }: { bag: string }) => `clear one-litre bag, in the ${bag.toLowerCase()}`,
   'nothing over': ({ limit }: { limit: number }, f: Formats) => `No container over ${f.number(limit, 0)} ml`,
-  'bag size': ({ sides }: { sides: readonly string[] }) => sides.join(' × '),
+  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
+  'bag size': ({ sides }: { sides: readonly string[] }) =>
+    sides.map((side, index) => (index < sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
   'bag role': ({ role }: { role: string }) =>
     role === 'personal' ? 'under the seat' : role === 'hold' ? 'in the hold' : 'in the cabin',
+  'table upper': () => 'Coats, layers, tops',
+  'group worn': () => 'Head to foot',
   'group upper': () => 'Tops and knits',
   'group lower': () => 'Skirts, trousers, dresses',
   'group over': () => 'Layers and coats',
@@ -63,25 +68,30 @@ export const print = {
     count === 1 ? `${name}: packed` : `${name}, ${f.count(count)}: packed`,
   'millilitres filled': ({ filled, limit }: { filled: number; limit: number }, f: Formats) =>
     `${f.number(filled, 0)} of ${f.number(limit, 0)} ml`,
+  'before you leave': () => 'Before you leave',
   'liquids caution': () =>
     'In the cabin, liquids travel in containers of up to 100 ml, all in one clear one-litre bag. Rules differ and change: ask your carrier before you leave.',
   'battery caution': () =>
     'Spare batteries and power banks stay in the cabin bag, terminals covered. Ask your carrier for its limits.',
   'weight of': ({ bag }: { bag: string }) => `Weight of the ${bag.toLowerCase()}`,
   'weight range': ({ grams, spread }: { grams: number; spread: number }, f: Formats) =>
-    spread < 50 ? f.kilograms(grams / 1000) : `${f.kilograms(grams / 1000)}, give or take ${f.number(spread / 1000, 1)}`,
+    spread < 50
+      ? f.kilograms(grams / 1000)
+      : `${f.kilograms(grams / 1000)}, give or take ${f.number(spread / 1000, 1)}`,
   'weight segment bag': () => 'bag',
   'weight segment clothes': () => 'clothes',
-  'weight segment shoes': () => 'shoes and so on',
-  'weight segment things': () => 'everything else',
+  'weight segment shoes': () => 'shoes etc.',
+  'weight segment things': () => 'rest',
   'weight limit': ({ kg }: { kg: number }, f: Formats) => `limit ${f.kilograms(kg)}`,
-  'weight spare': ({ grams }: { grams: number }, f: Formats) => `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
+  'weight spare': ({ grams }: { grams: number }, f: Formats) =>
+    `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
   'weight over': ({ grams }: { grams: number }, f: Formats) =>
     `At the heavy end, ${f.kilograms(grams / 1000)} over the limit: weigh the bag before you leave.`,
   'weight certainly over': ({ grams }: { grams: number }, f: Formats) =>
     `Over the limit by ${f.kilograms(grams / 1000)}: something has to stay at home.`,
   'weight no limit': () => 'No limit is set for this bag.',
-  'weighed share': ({ share }: { share: number }, f: Formats) => `${f.percent(share)} of the weight was weighed, the rest is estimated.`,
+  'weighed share': ({ share }: { share: number }, f: Formats) =>
+    `${f.percent(share)} of the weight was weighed, the rest is estimated.`,
   'weight described': (
     { bag, grams, low, high, kg }: { bag: string; grams: number; low: number; high: number; kg: number },
     f: Formats,
@@ -89,7 +99,10 @@ export const print = {
     `Weight bar of the ${bag.toLowerCase()}: about ${f.kilograms(grams / 1000)}, between ${f.kilograms(low / 1000)} and ${f.kilograms(high / 1000)}${kg > 0 ? `, against a limit of ${f.kilograms(kg)}` : ''}.`,
   'days and washes': ({ days, washes }: { days: number; washes: number }, f: Formats) =>
     `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash' : f.plural(washes, { one: '# wash', other: '# washes' })}`,
-  'days described': ({ days, journeys, washes }: { days: string; journeys: readonly string[]; washes: readonly string[] }, f: Formats) =>
+  'days described': (
+    { days, journeys, washes }: { days: string; journeys: readonly string[]; washes: readonly string[] },
+    f: Formats,
+  ) =>
     [
       `Calendar of ${days}.`,
       ...(journeys.length > 0 ? [`Journeys on ${f.list(journeys)}.`] : []),
@@ -113,11 +126,16 @@ export const print = {
   'no look': () => 'No look serves this one yet.',
   'wash that night': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Wash tonight: ${f.list(pieces)}.`,
   'wash day': () => 'Wash day.',
-  'look described': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Drawing of the look: ${f.list(pieces)}.`,
+  'look described': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
+    `Drawing of the look: ${f.list(pieces)}.`,
   'weather described': ({ low, high, rain }: { low: number; high: number; rain: number }, f: Formats) =>
     `${f.celsiusRange(low, high)}, rain ${f.percent(rain / 100)}`,
+  'indoors at': ({ airC }: { airC: number }, f: Formats) => `indoors, ${f.celsius(airC)}`,
+  'rain chance': ({ percent }: { percent: number }, f: Formats) => `rain ${f.percent(percent / 100)}`,
+  'free day': () => 'Nothing planned.',
   'uv index': ({ uv }: { uv: number }, f: Formats) => `UV ${f.number(uv, 0)}`,
-  'rail note': () => 'Each look hangs on its own rail, drawn as large as the line allows; small things are drawn larger.',
+  'rail note': () =>
+    'Each look hangs on its own rail, drawn as large as the line allows; small things are drawn larger.',
   'plan empty': () => 'There are no occasions in this brief.',
   'plan unserved': ({ count }: { count: number }, f: Formats) =>
     f.plural(count, { one: '# occasion has no look yet', other: '# occasions have no look yet' }),
@@ -154,8 +172,10 @@ export const print = {
   'good between': ({ low, high }: { low: number; high: number }, f: Formats) => `outdoors ${f.celsiusRange(low, high)}`,
   'piece drawing': ({ name, colour }: { name: string; colour: string }) => `Drawing of ${name}, ${colour}.`,
   'piece photo': ({ name }: { name: string }) => `Photograph of ${name}.`,
-  'card described': ({ number, title, pieces }: { number: number; title: string; pieces: readonly string[] }, f: Formats) =>
-    `Card of look ${f.count(number)}, ${title}: ${f.list(pieces)}.`,
+  'card described': (
+    { number, title, pieces }: { number: number; title: string; pieces: readonly string[] },
+    f: Formats,
+  ) => `Card of look ${f.count(number)}, ${title}: ${f.list(pieces)}.`,
   'own notes': () => 'Worn, and how it felt',
   'no pieces': () => 'The capsule has no pieces yet.',
   'no looks': () => 'There are no looks to show yet.',
@@ -178,8 +198,10 @@ export const print = {
   'table pages': ({ pages }: { pages: number }, f: Formats) =>
     `The wear table takes ${f.plural(pages, { one: '# page', other: '# pages' })}`,
   'table pages mend': () => 'Print it in landscape, or on both sides.',
-  'card missing': ({ number }: { number: number }, f: Formats) => `There is no card picture for look ${f.count(number)}`,
+  'card missing': ({ number }: { number: number }, f: Formats) =>
+    `There is no card picture for look ${f.count(number)}`,
   'card missing mend': () => 'Draw the cards first; the sheet leaves this one out.',
-  'picture unreadable': ({ what }: { what: string }) => `The picture of ${what} is neither a JPEG nor a PNG that can be read`,
+  'picture unreadable': ({ what }: { what: string }) =>
+    `The picture of ${what} is neither a JPEG nor a PNG that can be read`,
   'picture unreadable mend': () => 'Save it again as JPEG. The drawing is printed meanwhile.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

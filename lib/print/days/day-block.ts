@@ -1,0 +1,184 @@
+import type { Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import type { Job } from '../job.ts';
+import type { Area } from '../paper.ts';
+import { type Block, drawn, padded, row, space, stack, tagged, unread } from '../set/block.ts';
+import { sign } from '../set/signs.ts';
+import { text } from '../set/text.ts';
+import { inked, resized } from '../types.ts';
+import { lookRail } from './rail.ts';
+import { weatherCell } from './weather.ts';
+
+/** Widths of the columns of a day, millimetres. */
+const DATE = 24;
+const WEATHER = 20;
+const WORDS = { share: 1 };
+/** The rail is no wider than a look needs. */
+const WIDEST_RAIL = 105;
+const RAIL_SHARE = 0.555;
+const GAP = 2.5;
+const LINE_GAP = 2.6;
+const PAD = 3;
+
+const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
+  const { setter } = job.press;
+  const { types, inks, formats } = job;
+  const weekday = formats.weekday(day.date).slice(0, 3);
+  const month = formats.dateShort(day.date).replace(/[\d.\s]+/gu, '');
+  const actualText = [formats.date(day.date), ...(day.place === undefined ? [] : [day.place])].join(', ');
+  const number = row(
+    [
+      { width: 13, block: text(setter, String(Number(day.date.slice(8))), resized(types.title, 25)) },
+      {
+        width: { share: 1 },
+        block: stack(
+          [text(setter, weekday, { ...types.keyStrong, points: 8 }), text(setter, month, { ...types.key, points: 8 })],
+          0.9,
+        ),
+        stand: 'middle',
+      },
+    ],
+    { gap: 0 },
+  );
+  const place =
+    showPlace && day.place !== undefined ? [text(setter, day.place, inked(resized(types.kind, 10), inks.ink))] : [];
+  return stack([
+    tagged('H2', stack([number, ...place], 0.6), { actualText }),
+    ...(transit ? [space(2), unread(railway(job))] : []),
+  ]);
+};
+
+const railway = (job: Job): Block =>
+  drawn(2.6, (surface, { x, y }) => {
+    const stroke = { colour: job.inks.ink, width: 0.4 };
+    surface.line(x, y + 0.6, x + 17, y + 0.6, stroke);
+    surface.line(x, y + 2, x + 17, y + 2, stroke);
+    for (let tie = 0; tie < 8; tie++) {
+      const at = x + 1.2 + tie * 2.1;
+      surface.line(at, y, at, y + 2.6, { colour: job.inks.hair, width: 0.5 });
+    }
+  });
+
+const when = (job: Job, { part, at, dress }: Occasion): string =>
+  [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), dress].join(', ');
+
+const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Block => {
+  const { setter } = job.press;
+  const { types, inks, guide } = job;
+  const line = (words: string, type = types.text): Block => tagged('P', text(setter, words, type));
+  const said: Block[] = [];
+  if (planned.look === undefined) {
+    const unserved = guide.plan.unserved.find(({ occasion: id }) => id === occasion.id);
+    said.push(
+      line(job.say('no look'), inked(types.text, inks.thread)),
+      ...(unserved?.lacks ?? []).map((lack) => line(job.sayPhrase(lack))),
+    );
+  } else if (planned.change === 'goes on') said.push(line(job.say('goes on')));
+  else if (planned.change === 'layers only') said.push(line(job.say('add or drop')));
+  if (planned.layersOn.length > 0) said.push(line(job.say('layers on', { pieces: job.names(planned.layersOn) })));
+  if (planned.layersCarried.length > 0)
+    said.push(line(job.say('layers carried', { pieces: job.names(planned.layersCarried) })));
+  said.push(
+    ...planned.cautions.map((caution) =>
+      line(job.sayPhrase(caution), inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread)),
+    ),
+  );
+  return stack(
+    [
+      tagged('H3', text(setter, occasion.what, resized(types.panel, 11.5))),
+      line(when(job, occasion), types.key),
+      ...(said.length > 0 ? [space(0.2), ...said] : []),
+    ],
+    0.8,
+  );
+};
+
+const occasionRow = (job: Job, day: PlannedDay, planned: PlannedOccasion, railHeight: number): Block => {
+  const occasion = job.guide.brief.occasions.find(({ id }) => id === planned.occasion);
+  if (occasion === undefined)
+    throw new Error(`the plan names the occasion "${planned.occasion}" and the brief does not hold it`);
+  const hung = planned.look !== undefined && planned.change !== 'goes on' && planned.change !== 'layers only';
+  const across = (width: number): Block =>
+    row(
+      [
+        { width: WEATHER, block: weatherCell(job, occasion, planned, day.weather) },
+        { width: WORDS, block: wordsCell(job, occasion, planned) },
+        {
+          width: Math.min(WIDEST_RAIL, (width - WEATHER - 2 * GAP) * RAIL_SHARE),
+          block: hung && planned.look !== undefined ? lookRail(job, planned.look, railHeight) : space(0),
+        },
+      ],
+      { gap: GAP },
+    );
+  return {
+    height: (width) => across(width).height(width),
+    paint: (surface, area) => across(area.width).paint(surface, area),
+  };
+};
+
+const washRow = (job: Job, day: PlannedDay): readonly Block[] => {
+  if (day.wash.length === 0) return [];
+  const { types, inks } = job;
+  const words = job.say('wash that night', { pieces: job.names(day.wash.map(({ piece }) => piece)) });
+  return [
+    row(
+      [
+        {
+          width: WEATHER,
+          block: unread(
+            drawn(3.4, (surface, { x, y }) =>
+              sign(surface, 'wash', { x: x - 0.4, y: y - 0.9, size: 4.6, colour: inks.water }),
+            ),
+          ),
+        },
+        { width: { share: 1 }, block: tagged('P', text(job.press.setter, words, inked(types.text, inks.water))) },
+      ],
+      { gap: GAP },
+    ),
+  ];
+};
+
+export interface DayPlace {
+  readonly day: PlannedDay;
+  /** The first day in a place: its name is shown. */
+  readonly arrives: boolean;
+  readonly transit: boolean;
+  readonly railHeight: number;
+}
+
+/** A day: its date at the left, a line for each occasion. Breaks between occasions, the date shown again. */
+export const dayBlock = (job: Job, { day, arrives, transit, railHeight }: DayPlace): Block => {
+  const { types } = job;
+  const empty =
+    day.occasions.length === 0 ? [tagged('P', text(job.press.setter, job.say('free day'), types.text))] : [];
+  const lines = [
+    ...day.occasions.map((planned) => occasionRow(job, day, planned, railHeight)),
+    ...empty,
+    ...washRow(job, day),
+  ];
+  const of = (rows: readonly Block[], again: boolean): Block => {
+    const whole = padded(
+      row(
+        [
+          { width: DATE, block: dateCell(job, day, arrives || again, transit && !again) },
+          { width: { share: 1 }, block: stack(rows, LINE_GAP) },
+        ],
+        { gap: GAP },
+      ),
+      { top: PAD, bottom: PAD },
+    );
+    return {
+      height: whole.height,
+      paint: (surface, area: Area) => surface.tag('Sect', {}, () => whole.paint(surface, area)),
+      split: (width, room) => {
+        const inner = width - DATE - GAP;
+        for (let kept = rows.length - 1; kept >= 1; kept--) {
+          const first = of(rows.slice(0, kept), again);
+          if (first.height(width) <= room && stack(rows.slice(0, kept), LINE_GAP).height(inner) > 0)
+            return [first, of(rows.slice(kept), true)];
+        }
+        return undefined;
+      },
+    };
+  };
+  return of(lines, false);
+};

@@ -1,0 +1,175 @@
+import type { Guide } from '../../guide/record.ts';
+import type { IsoDate, Measure, PackedBag, PackedPiece, PackedSundry } from '../../model/index.ts';
+import type { KindGroup } from '../../vocabulary/index.ts';
+import type { Job } from '../job.ts';
+
+/** One thing to tick. */
+export interface PackLine {
+  readonly id: string;
+  readonly name: string;
+  readonly art:
+    | { readonly is: 'piece'; readonly piece: string }
+    | { readonly is: 'sundry'; readonly packed: PackedSundry };
+  readonly count: number;
+  readonly grams: Measure;
+  /** Journeys on which it is worn. */
+  readonly wornOn: readonly IsoDate[];
+  readonly millilitres?: number;
+}
+
+export interface PackGroup {
+  readonly title: string;
+  readonly lines: readonly PackLine[];
+}
+
+/** A bag, what is worn, or the liquids of a bag. */
+export interface PackSection {
+  readonly id: string;
+  readonly title: string;
+  readonly note: string;
+  readonly groups: readonly PackGroup[];
+  /** Millilitres are shown instead of a number. */
+  readonly liquids: boolean;
+}
+
+/** Largest container and the whole bag, in the cabin; the rule most carriers share. Their source is cited in the findings of the bag. */
+export const LIQUID_LIMITS = { container: 100, bag: 1000 };
+
+type PieceGroup = 'upper' | 'over' | 'lower' | 'swim' | 'feet' | 'finishing';
+
+/** Body places from head to foot, as clothes are laid out on a bed. */
+const PIECE_GROUPS: Readonly<Record<PieceGroup, readonly KindGroup[]>> = {
+  over: ['coats', 'layers'],
+  upper: ['tops', 'knits'],
+  lower: ['bottoms', 'one-pieces'],
+  swim: ['swimwear'],
+  feet: ['shoes', 'legwear'],
+  finishing: ['bags', 'jewellery', 'accessories'],
+};
+
+const SUNDRY_GROUPS = {
+  smalls: ['underthings'],
+  wash: ['wash bag'],
+  papers: ['papers', 'other'],
+  care: ['medicines', 'electrics'],
+} as const;
+
+const pieceLine = (job: Job, packed: PackedPiece): PackLine => ({
+  id: `piece-${packed.piece}`,
+  name: job.piece(packed.piece).name,
+  art: { is: 'piece', piece: packed.piece },
+  count: 1,
+  grams: packed.grams,
+  wornOn: packed.wornOn,
+});
+
+const sundryLine = (bag: string, packed: PackedSundry, index: number): PackLine => ({
+  id: `${bag}-thing-${index + 1}`,
+  name: packed.sundry.name,
+  art: { is: 'sundry', packed },
+  count: packed.sundry.count,
+  grams: packed.grams,
+  wornOn: [],
+  ...(packed.sundry.millilitres === undefined ? {} : { millilitres: packed.sundry.millilitres * packed.sundry.count }),
+});
+
+const pieceGroups = (job: Job, pieces: readonly PackedPiece[]): readonly PackGroup[] =>
+  (Object.keys(PIECE_GROUPS) as PieceGroup[]).flatMap((group) => {
+    const kinds = PIECE_GROUPS[group];
+    const lines = pieces.filter((packed) => kinds.includes(packed.group)).map((packed) => pieceLine(job, packed));
+    return lines.length === 0 ? [] : [{ title: job.say(`group ${group}`), lines }];
+  });
+
+const sundryGroups = (job: Job, bag: PackedBag, index: number): readonly PackGroup[] =>
+  (Object.keys(SUNDRY_GROUPS) as (keyof typeof SUNDRY_GROUPS)[]).flatMap((group) => {
+    const kinds: readonly string[] = SUNDRY_GROUPS[group];
+    const lines = bag.sundries.flatMap((packed, at) =>
+      kinds.includes(packed.sundry.group) ? [sundryLine(`bag-${index + 1}`, packed, at)] : [],
+    );
+    return lines.length === 0 ? [] : [{ title: job.say(`group ${group}`), lines }];
+  });
+
+const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSection[] => {
+  const note =
+    bag.bag.cm === undefined
+      ? job.say('bag role', { role: bag.bag.role })
+      : job.say('bag size', { sides: bag.bag.cm.map(job.formats.centimetres) });
+  const liquids = bag.sundries.flatMap((packed, at) =>
+    packed.sundry.group === 'liquids' ? [sundryLine(`bag-${index + 1}`, packed, at)] : [],
+  );
+  const own: PackSection = {
+    id: `bag-${index + 1}`,
+    title: bag.bag.name,
+    note,
+    groups: [...pieceGroups(job, bag.pieces), ...sundryGroups(job, bag, index)],
+    liquids: false,
+  };
+  const limited = bag.bag.role !== 'hold';
+  const wet: PackSection = {
+    id: `bag-${index + 1}-liquids`,
+    title: job.say('liquids bag'),
+    note: limited ? job.say('liquids note', { bag: bag.bag.name }) : bag.bag.name,
+    groups: [
+      {
+        title: limited ? job.say('nothing over', { limit: LIQUID_LIMITS.container }) : '',
+        lines: liquids,
+      },
+    ],
+    liquids: true,
+  };
+  return [...(own.groups.length > 0 ? [own] : []), ...(liquids.length > 0 ? [wet] : [])];
+};
+
+/** So few lines that a head for each body place would only scatter them. */
+const FEW_WORN = 10;
+
+const wornGroups = (job: Job): readonly PackGroup[] => {
+  const groups = pieceGroups(job, job.guide.packing.worn);
+  const lines = groups.flatMap((group) => group.lines);
+  return lines.length > 0 && lines.length <= FEW_WORN ? [{ title: job.say('group worn'), lines }] : groups;
+};
+
+/** Everything to tick: first bag, what is worn, the other bags, each with its liquids after it. */
+export const packSections = (job: Job): readonly PackSection[] => {
+  const { packing } = job.guide;
+  const worn: PackSection = {
+    id: 'worn',
+    title: job.say('on you'),
+    note: job.say('worn out of the door'),
+    groups: wornGroups(job),
+    liquids: false,
+  };
+  const bags = packing.bags.map((bag, index) => bagSections(job, bag, index));
+  return [...(bags[0] ?? []), ...(worn.groups.length > 0 ? [worn] : []), ...bags.slice(1).flat()];
+};
+
+/** Dates of the journeys with the luggage, in order, each once. */
+export const journeyDates = ({ brief, capsule }: Pick<Guide, 'brief' | 'capsule'>): readonly IsoDate[] =>
+  [
+    ...new Set(
+      brief.occasions
+        .filter(
+          ({ transit, travellers }) => transit && (travellers.length === 0 || travellers.includes(capsule.traveller)),
+        )
+        .map(({ on }) => on),
+    ),
+  ].sort();
+
+/** "train" when every journey is one, else "journey". */
+export const journeyWord = (job: Job): string =>
+  job.say('journey word', {
+    journeys: job.guide.brief.occasions.filter(({ transit }) => transit).map(({ what }) => what),
+  });
+
+export const linesOf = (section: PackSection): readonly PackLine[] => section.groups.flatMap(({ lines }) => lines);
+
+export const totalGrams = (lines: readonly PackLine[]): Measure => {
+  const sum = (of: (measure: Measure) => number): number => lines.reduce((total, line) => total + of(line.grams), 0);
+  return {
+    value: sum(({ value }) => value),
+    low: sum(({ low }) => low),
+    high: sum(({ high }) => high),
+    basis: lines.every(({ grams }) => grams.basis === 'given') ? 'given' : 'estimated',
+    source: '',
+  };
+};

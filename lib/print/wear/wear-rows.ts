@@ -1,0 +1,205 @@
+import type { IsoDate } from '../../model/index.ts';
+import { stays } from '../days-strip.ts';
+import type { Job } from '../job.ts';
+import { nums } from '../pdf/numbers.ts';
+import type { Surface } from '../pdf/surface.ts';
+import { type Block, banded, type Cell, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
+import { button } from '../set/ornament.ts';
+import { text } from '../set/text.ts';
+import { paintThumbnail } from '../thumbnail.ts';
+import { inked, resized } from '../types.ts';
+import type { WearLine, Worn } from './wearings.ts';
+
+/** How the table is divided at a width; millimetres. */
+export interface WearColumns {
+  readonly art: number;
+  readonly name: number;
+  readonly day: number;
+  readonly figure: number;
+  readonly row: number;
+  readonly points: number;
+}
+
+const FIGURES = 2;
+const NAME_LEAST = 34;
+const NAME_MOST = 58;
+const DAY_MOST = 12;
+const GAP = 1.5;
+
+export const wearColumns = (width: number, days: number, rowHeight: number): WearColumns => {
+  const art = Math.min(11, rowHeight * 1.2);
+  const figure = 13;
+  const free = width - art - FIGURES * figure - 2 * GAP;
+  const day = Math.min(DAY_MOST, (free - NAME_LEAST) / Math.max(1, days));
+  const name = Math.min(NAME_MOST, free - day * days);
+  return { art, name, day, figure, row: rowHeight, points: rowHeight >= 6.6 ? 8.8 : rowHeight >= 5.2 ? 8 : 7 };
+};
+
+/** Left edge of the days, and their step, from the left edge of the table. */
+export const daysFrom = ({ art, name }: WearColumns): number => art + name + 2 * GAP;
+
+/** A ring with its right half filled: evening only. */
+export const halfDot = (surface: Surface, x: number, y: number, radius: number, ink: string): void => {
+  surface.circle(x, y, radius, { stroke: { colour: ink, width: 0.6 } });
+  const q = radius * 0.5523;
+  const right = `${nums(x + q, y - radius, x + radius, y - q, x + radius, y)} c ${nums(x + radius, y + q, x + q, y + radius, x, y + radius)} c`;
+  surface.shape(`${nums(x, y - radius)} m ${right} h`, { fill: ink });
+};
+
+const dot = (surface: Surface, x: number, y: number, worn: Worn, radius: number, ink: string, hair: string): void => {
+  if (worn === 'not') surface.circle(x, y, 0.22, { fill: hair });
+  else if (worn === 'day') surface.circle(x, y, radius, { fill: ink });
+  else halfDot(surface, x, y, radius, ink);
+};
+
+const dayCell = (job: Job, worn: Worn, columns: WearColumns): Block => {
+  const radius = Math.min(1.75, columns.day * 0.3, columns.row * 0.28);
+  const paint = (surface: Surface, x: number, y: number): void =>
+    dot(surface, x, y, worn, radius, job.inks.ink, job.inks.hair);
+  const cell = drawn(radius * 2, (surface, { x, y, width }) => {
+    if (worn === 'not') surface.artifact(() => paint(surface, x + width / 2, y + radius));
+    else
+      surface.tag('Figure', { alt: job.say(worn === 'day' ? 'worn all day' : 'worn evening') }, () =>
+        paint(surface, x + width / 2, y + radius),
+      );
+  });
+  return tagged('TD', cell);
+};
+
+const gramsAWear = (job: Job, { piece, times }: WearLine): string => {
+  if (times === 0) return '–';
+  const grams = piece.grams.value / times;
+  return job.guide.studio.weight === 'lb' ? job.formats.number(grams / 28.349523125, 1) : job.formats.number(grams, 0);
+};
+
+/** One piece and its days. */
+export const wearRow = (job: Job, line: WearLine, days: readonly IsoDate[], columns: WearColumns): Block => {
+  const { setter } = job.press;
+  const { types, inks } = job;
+  const fact = resized(types.fact, columns.points);
+  const form = job.art(line.piece, 'small', columns.row / 70);
+  const cells: Cell[] = [
+    {
+      width: columns.art,
+      block: unread(drawn(columns.row - 0.8, (surface, area) => paintThumbnail(surface, form, area))),
+      stand: 'middle',
+    },
+    { width: GAP, block: space(0) },
+    {
+      width: columns.name,
+      block: tagged('TH', text(setter, line.piece.name, fact), { scope: 'Row' }),
+      stand: 'middle',
+    },
+    { width: GAP, block: space(0) },
+    ...days.map(
+      (date): Cell => ({
+        width: columns.day,
+        block: dayCell(job, line.worn.get(date) ?? 'not', columns),
+        stand: 'middle',
+      }),
+    ),
+    {
+      width: { share: 1 },
+      block: tagged(
+        'TD',
+        text(setter, job.formats.count(line.times), { ...fact, style: 'text medium' }, { align: 'right' }),
+      ),
+      stand: 'middle',
+    },
+    {
+      width: columns.figure,
+      block: tagged('TD', text(setter, gramsAWear(job, line), fact, { align: 'right' })),
+      stand: 'middle',
+    },
+  ];
+  const inner = row(cells);
+  const whole = tagged('TR', banded(inner, columns.row));
+  return {
+    height: (width) => Math.max(columns.row, inner.height(width) + 1),
+    paint: (surface, area) => {
+      whole.paint(surface, area);
+      const y = area.y + area.height;
+      surface.artifact(() =>
+        surface.line(area.x + columns.art + GAP, y, area.x + area.width, y, { colour: inks.faint, width: 0.3 }),
+      );
+    },
+  };
+};
+
+export const wearGroupHead = (job: Job, title: string, height: number, columnCount: number): Block => {
+  const heading = tagged('TH', text(job.press.setter, title, resized(job.types.kind, 9)), {
+    scope: 'Column',
+    columnSpan: columnCount,
+  });
+  const whole = tagged('TR', banded(heading, height, 'bottom'));
+  return {
+    height: () => height + 0.8,
+    paint: (surface, area) => {
+      whole.paint(surface, { ...area, height });
+      const y = area.y + height + 0.6;
+      surface.artifact(() => surface.line(area.x, y, area.x + area.width, y, { colour: job.inks.hair, width: 0.4 }));
+    },
+  };
+};
+
+const PLACES_HEIGHT = 6.2;
+const DATES_HEIGHT = 12;
+
+/** Places, weekdays and dates over the columns; a button on the days of a journey. */
+export const wearHead = (
+  job: Job,
+  days: readonly IsoDate[],
+  journeys: readonly IsoDate[],
+  columns: WearColumns,
+): Block => {
+  const { setter } = job.press;
+  const { types, inks, formats } = job;
+  const places = drawn(PLACES_HEIGHT, (surface, { x, y }) => {
+    const left = x + daysFrom(columns);
+    for (const { place, from, to } of stays(job, days)) {
+      if (place === '') continue;
+      const [start, end] = [left + from * columns.day + 0.8, left + (to + 1) * columns.day - 0.8];
+      const type = inked(resized(types.kind, 9), inks.ink);
+      const lines = setter.wrap([{ text: place, type }], Math.max(10, end - start), false);
+      const first = lines[0];
+      if (first !== undefined)
+        surface.text(first.runs, (start + end) / 2 - Math.min(first.width, end - start + 6) / 2, y + 3.4);
+      surface.line(start, y + 5, end, y + 5, { colour: inks.ink, width: 0.4 });
+    }
+  });
+  const dayHead = (date: IsoDate): Block => {
+    const centred = { align: 'centre' } as const;
+    const label = formats.weekday(date).slice(0, columns.day < 6 ? 1 : 3);
+    const words = stack([
+      text(setter, label, types.key, centred),
+      space(0.6),
+      text(setter, String(Number(date.slice(8))), { ...types.factStrong, points: columns.day < 6 ? 8 : 10 }, centred),
+      space(0.8),
+      unread(
+        drawn(2.6, (surface, { x, y, width }) => {
+          if (journeys.includes(date))
+            button(surface, x + width / 2, y + 1.3, Math.min(1.1, columns.day * 0.3), inks.thread);
+        }),
+      ),
+    ]);
+    return tagged('TH', words, { scope: 'Column' });
+  };
+  const figureHead = (words: string): Block =>
+    tagged('TH', text(setter, words, types.key, { align: 'right', balance: true }), { scope: 'Column' });
+  const pounds = job.guide.studio.weight === 'lb';
+  const cells: Cell[] = [
+    {
+      width: daysFrom(columns),
+      block: tagged('TH', text(setter, job.say('head piece'), types.key), { scope: 'Column' }),
+      stand: 'bottom',
+    },
+    ...days.map((date): Cell => ({ width: columns.day, block: dayHead(date), stand: 'bottom' })),
+    { width: { share: 1 }, block: figureHead(job.say('head times worn')), stand: 'bottom' },
+    {
+      width: columns.figure,
+      block: figureHead(job.say(pounds ? 'head ounces per wear' : 'head grams per wear')),
+      stand: 'bottom',
+    },
+  ];
+  return stack([unread(places), tagged('TR', banded(row(cells), DATES_HEIGHT, 'bottom')), space(0.8)]);
+};
