@@ -126,16 +126,10 @@ export const arrange = (
   const margin = Math.min(free, small.length > 0 ? Math.max(5, Math.min(13, free * 0.12)) : 2);
   const board = createBoard(width, height, CELL, stack.lain.length + layers.length + extras.length);
   const lain: Lain[] = [];
-  const worn = stack.lain.map(({ body, x, y }) => ({
-    body,
-    x: Math.round((x + EDGE + margin) / CELL) * CELL,
-    y: Math.round((y + EDGE + 1) / CELL) * CELL,
-  }));
-  if (worn.some(({ body, x, y }) => x + body.width > width - EDGE || y + body.height > height - EDGE)) return undefined;
-  for (const { body, x, y } of [...worn].sort(
-    (a, b) => LAYING[a.body.item.slot].level - LAYING[b.body.item.slot].level,
-  )) {
-    put(board, body.index, body.mask, x / CELL, y / CELL, true);
+  const worn = stack.lain.map(({ body, x, y }) => ({ body, x: x + EDGE + margin, y: y + EDGE }));
+  const upwards = [...worn].sort((a, b) => LAYING[a.body.item.slot].level - LAYING[b.body.item.slot].level);
+  for (const { body, x, y } of upwards) {
+    put(board, body.index, body.mask, Math.round(x / CELL), Math.round(y / CELL), true);
   }
   lain.push(...worn);
   const wornSides = worn.length > 0 ? sides(worn) : { left: 0, right: 0, top: 2, bottom: 2 };
