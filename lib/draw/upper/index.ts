@@ -1,5 +1,7 @@
+import { COATS } from './coats.ts';
 import { KNITS } from './knits.ts';
 import { LAYERS } from './layers.ts';
 import { TOPS } from './tops.ts';
 
-export const UPPER = { ...TOPS, ...KNITS, ...LAYERS };
+/** Tops, knits, layers and coats. */
+export const UPPER = { ...TOPS, ...KNITS, ...LAYERS, ...COATS };

@@ -50,8 +50,8 @@ export const drawKimono = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
     const s = (x: number, y: number, c?: 'corner'): Node => [side * x, y, c];
     const under = shape.chest / 2;
     const sleeve: Node[] = [
-      s(half + 4, 0.8),
-      s(lerp(half, reach, 0.5), drop * 0.4),
+      s(half + 4, 1),
+      s(lerp(half, reach, 0.5), drop * 0.47),
       s(reach, drop, 'corner'),
       s(reach - 3.6, drop + mouth * 0.55),
       s(reach - 6.6, drop + mouth, 'corner'),
@@ -104,9 +104,9 @@ export const drawKimono = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
       s(hem / 2, length - 1, 'corner'),
       s(lerp(shape.chest, hem, 0.5) / 2, lerp(shape.armhole, length, 0.5)),
       s(shape.chest / 2, shape.armhole + 5, 'corner'),
-      s(shape.shoulder / 2 - 3, 15),
-      s(shape.shoulder / 2 - 2, shape.slope - 0.6),
-      s(half + 6, 1.1),
+      s(shape.shoulder / 2 - 2.4, 17),
+      s(shape.shoulder / 2 - 1, lerp(0, drop, (shape.shoulder / 2 - 1 - half) / (reach - half)) - 0.2, 'corner'),
+      s(lerp(half, shape.shoulder / 2, 0.5), lerp(0, drop, (shape.shoulder / 2 - half) / (reach - half)) * 0.46),
     ];
     garment.panel(front, {
       shift: [side * 1.3, 0],
