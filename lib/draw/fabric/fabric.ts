@@ -10,7 +10,7 @@ const SHEER: Partial<Record<Surface, number>> = { chiffon: 0.22, lace: 0.15, 'op
 const build = (surface: Surface, colours: readonly string[], pattern: DrawnPiece['pattern'], detail: Detail): Cloth => {
   const ground = colours[0] ?? '#8d8478';
   const tones = clothTones(ground, surface);
-  const tiles = [print(pattern, colours, detail), weave(tones, detail)].filter(
+  const tiles = [print(pattern, colours, detail, seed), weave(tones, detail)].filter(
     (tile): tile is Tile => tile !== undefined,
   );
   const face = tiles[0];
@@ -30,8 +30,9 @@ export const fabric = (piece: DrawnPiece, detail: Detail): Cloth =>
     piece.colours.map(({ hex }) => hex),
     piece.pattern,
     detail,
+    `${piece.wardrobe}/${piece.id}`,
   );
 
 /** A plain cloth of another colour or surface, for linings, ribs, trims and soles. */
 export const plainCloth = (hex: string, surface: Surface = 'smooth', detail: Detail = 'full'): Cloth =>
-  build(surface, [hex], { type: 'plain', scale: 'medium' }, detail);
+  build(surface, [hex], { type: 'plain', scale: 'medium' }, detail, '');
