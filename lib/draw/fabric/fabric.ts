@@ -7,7 +7,13 @@ import { weave } from './weave.ts';
 
 const SHEER: Partial<Record<Surface, number>> = { chiffon: 0.22, lace: 0.15, 'open knit': 0.12 };
 
-const build = (surface: Surface, colours: readonly string[], pattern: DrawnPiece['pattern'], detail: Detail): Cloth => {
+const build = (
+  surface: Surface,
+  colours: readonly string[],
+  pattern: DrawnPiece['pattern'],
+  detail: Detail,
+  seed: string,
+): Cloth => {
   const ground = colours[0] ?? '#8d8478';
   const tones = clothTones(ground, surface);
   const tiles = [print(pattern, colours, detail, seed), weave(tones, detail)].filter(
