@@ -395,7 +395,7 @@ const wrapDress: DressDesign = {
     60,
   ),
   line: shoulderLine((upper) => crossing(upper)),
-  beneath: (d) => neckInside(d.garment, d.upper, 'v', 1),
+  beneath: (d) => neckInside(d.garment, { ...d.upper, neckDepth: d.upper.neckDepth + 2 }, 'v', 1),
   sleeve: { cuff: 'hem' },
   waistSeam: true,
   onBodice: (d) => [...bodiceShade(d, 0.7), ...crossedFront(d)],

@@ -12,6 +12,8 @@ export interface DressBlock {
   readonly waistAt: number;
   readonly hip: number;
   readonly hipAt: number;
+  /** Hem width the design adds for each centimetre below the hip, whatever the cut. */
+  readonly spread?: number;
 }
 
 /** The upper edge of a dress, and its right side down to the underarm. */
@@ -59,7 +61,7 @@ export const dressFrame = (
   const skirt = hangSkirt(garment, {
     waist: upper.waist,
     hip,
-    hem: hemWidth(piece.cut, hip, length - hipAt),
+    hem: hemWidth(piece.cut, hip, length - hipAt) + (block.spread ?? 0) * (length - hipAt),
     top: block.waistAt,
     hipAt,
     bottom: length,

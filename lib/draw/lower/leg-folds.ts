@@ -6,11 +6,11 @@ const nodes = (leg: Leg, points: readonly (readonly [share: number, y: number])[
   points.map(([share, y]) => [leg.at(share)(y), y]);
 
 /** Light down the front of the thigh, shade towards the side seam on the right and under the fork. */
-export const legShade = (garment: Garment, leg: Leg, { rise, length }: LegMeasures): Painted[] => {
+export const legShade = (garment: Garment, leg: Leg, { rise, length, band }: LegMeasures): Painted[] => {
   const { ink, bright, sheen, depth } = garment.cloth;
   const lit = leg.side === 1 ? 0.36 : 0.62;
   const dark = leg.side === 1 ? 0.86 : 0.14;
-  const top = rise * 0.5;
+  const top = lerp(band, rise, 0.4);
   return [
     garment.plane(leg.down(lit, top, length + 2), 3, bright, 0.4 * Math.min(1.3, sheen)),
     garment.plane(leg.down(dark, top + 4, length + 2), 3.2, ink, 0.34 * depth),
@@ -142,10 +142,15 @@ export const pressedCrease = (garment: Garment, leg: Leg, { band, length }: LegM
 };
 
 /** Creases of a crumpled cloth: short, crisp, in every direction. `count` of them within the leg. */
-export const legCrumple = (garment: Garment, leg: Leg, { rise, length }: LegMeasures, count: number): Painted[] => {
+export const legCrumple = (
+  garment: Garment,
+  leg: Leg,
+  { rise, length, band }: LegMeasures,
+  count: number,
+): Painted[] => {
   const many = garment.small ? Math.round(count / 3) : count;
   return Array.from({ length: many }, () => {
-    const y = lerp(rise * 0.45, length - 3, garment.random());
+    const y = lerp(lerp(band, rise, 0.4), length - 3, garment.random());
     const share = 0.12 + 0.76 * garment.random();
     const x = leg.at(share)(y);
     const [dx, dy] = [garment.jitter(1), garment.jitter(0.55)];

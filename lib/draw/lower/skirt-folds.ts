@@ -106,8 +106,15 @@ export const gatherFolds = (
   });
 };
 
-/** Cloth cut on the bias: long slanting drapes and a slow sheen, heavier on one side. */
-export const biasDrape = ({ garment, at, top, measures: { length, hem } }: Skirt, from = top): Painted[] => {
+/**
+ * Cloth cut on the bias: long slanting drapes and a slow sheen, heavier on one side.
+ * @param pull whether folds run slantwise from the hips
+ */
+export const biasDrape = (
+  { garment, at, top, measures: { length, hem } }: Skirt,
+  from = top,
+  pull = true,
+): Painted[] => {
   const { bright, ink, sheen, depth } = garment.cloth;
   const lead = garment.random() > 0.5 ? 1 : -1;
   const s = (share: number) => (lead === 1 ? share : 1 - share);
@@ -181,27 +188,31 @@ export const biasDrape = ({ garment, at, top, measures: { length, hem } }: Skirt
   ];
   return [
     ...sheens.map(([line, half, colour, opacity]) => garment.plane(line, half, colour, opacity)),
-    garment.fold(
-      run([
-        [0.98, 0.1],
-        [0.72, 0.2],
-        [0.4, 0.36],
-        [0.26, 0.56],
-      ]),
-      -2 * lead,
-      0.6,
-      0.3,
-    ),
-    garment.fold(
-      run([
-        [0.02, 0.16],
-        [0.2, 0.22],
-        [0.42, 0.2],
-      ]),
-      1.8 * lead,
-      0.55,
-      0.3,
-    ),
+    ...(pull
+      ? [
+          garment.fold(
+            run([
+              [0.98, 0.1],
+              [0.72, 0.2],
+              [0.4, 0.36],
+              [0.26, 0.56],
+            ]),
+            -2 * lead,
+            0.6,
+            0.3,
+          ),
+          garment.fold(
+            run([
+              [0.02, 0.16],
+              [0.2, 0.22],
+              [0.42, 0.2],
+            ]),
+            1.8 * lead,
+            0.55,
+            0.3,
+          ),
+        ]
+      : []),
     garment.fold(
       run([
         [0.16, 1.02],

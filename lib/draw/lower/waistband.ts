@@ -145,16 +145,16 @@ export const sideAdjusters = ({ garment, measures: { waist, band } }: Waist, col
 /** A gathered or ribbed band: lines from edge to edge, deep and bright by turns. */
 export const gatheredBand = (
   { garment, measures: { waist, band } }: Waist,
-  { ribs = 30, strength = 1 }: { ribs?: number; strength?: number } = {},
+  { ribs = 30, strength = 1, top: from = 0 }: { ribs?: number; strength?: number; top?: number } = {},
 ): void => {
   const half = waist / 2;
   const count = garment.small ? Math.round(ribs / 3) : ribs;
   const { ink, bright } = garment.cloth;
-  const top = along(half, -0.6, DIP * 0.7);
-  const bottom = along(half, band + 0.4, DIP * 0.7);
+  const top = along(half, from - 0.6, DIP * 0.7);
+  const bottom = along(half, from + band + 0.4, DIP * 0.7);
   const shifted = (nodes: Node[]): Node[] => nodes.map(([x, y]) => [x + half / ribs, y]);
   garment.panel(
-    bandNodes(half, band, DIP * 0.7).map(([x, y, c]): Node => [x, y + (c ? 0 : garment.jitter(0.12)), c]),
+    bandNodes(half, band, DIP * 0.7).map(([x, y, c]): Node => [x, from + y + (c ? 0 : garment.jitter(0.12)), c]),
     {
       edge: 0.6,
       cast: 0.7,
@@ -197,9 +197,9 @@ const flipColumns = (top: readonly Node[], bottom: readonly Node[]): [Node[], No
 export const drawCord = (
   { garment, measures: { band } }: Waist,
   colour: string,
-  { length = 12, knot = true }: { length?: number; knot?: boolean } = {},
+  { length = 12, knot = true, top = 0 }: { length?: number; knot?: boolean; top?: number } = {},
 ): void => {
-  const y = band * 0.5 + DIP * 0.7;
+  const y = top + band * 0.5 + DIP * 0.7;
   const dark = tone(colour, -0.22);
   const ends: Node[][] = [
     [
