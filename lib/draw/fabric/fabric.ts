@@ -7,6 +7,19 @@ import { weave } from './weave.ts';
 
 const SHEER: Partial<Record<Surface, number>> = { chiffon: 0.22, lace: 0.15, 'open knit': 0.12 };
 
+/** Stripes run across these, as they are knitted; down the others. common practice, no source */
+const KNITTED: ReadonlySet<Surface> = new Set([
+  'jersey',
+  'fine knit',
+  'rib knit',
+  'cable knit',
+  'open knit',
+  'fleece',
+  'towelling',
+  'swim',
+  'canvas',
+]);
+
 const build = (
   surface: Surface,
   colours: readonly string[],
@@ -16,12 +29,15 @@ const build = (
 ): Cloth => {
   const ground = colours[0] ?? '#8d8478';
   const tones = clothTones(ground, surface);
-  const tiles = [print(pattern, colours, detail, seed), weave(tones, detail)].filter(
+  const tiles = [print(pattern, colours, detail, seed, !KNITTED.has(surface)), weave(tones, detail)].filter(
     (tile): tile is Tile => tile !== undefined,
   );
   const face = tiles[0];
+  const printed = face?.name === 'print';
   return {
     ...tones,
+    // light and shade in the ground's own tones would veil a print
+    ...(printed && { sheen: tones.sheen * 0.55 }),
     accents: colours.slice(1),
     sheer: SHEER[surface] ?? 0,
     tiles,

@@ -1,5 +1,5 @@
 import type { PatternScale, PatternType } from '../../vocabulary/index.ts';
-import type { Detail, Mark, Point, Tile } from '../drawing.ts';
+import type { Detail, Mark, Matrix, Point, Tile } from '../drawing.ts';
 import { turned } from '../kit/geometry.ts';
 import { ellipsePath, polygonPath, rectanglePath, softPath } from '../kit/paths.ts';
 import { blend, oklch, tone } from '../kit/tone.ts';
@@ -55,24 +55,27 @@ const stripe: Draw = (colours) => {
   return {
     width: 6,
     height: repeat,
-    marks: bands.map(({ at, width, colour }) => fill(rectanglePath(0, at, 6, width), colour, 0.93)),
+    marks: bands.map(({ at, width, colour }) => fill(rectanglePath(-1, at, 8, width), colour, 0.93)),
   };
 };
 
 const pinstripe: Draw = ({ first }) => ({
   width: 2.4,
   height: 6,
-  marks: [fill(rectanglePath(1.1, 0, 0.17, 6), first, 0.62)],
+  marks: [fill(rectanglePath(1.1, -1, 0.17, 8), first, 0.62)],
 });
 
 const gingham: Draw = ({ first }) =>
-  square(2.4, [fill(rectanglePath(0, 0, 1.2, 2.4), first, 0.52), fill(rectanglePath(0, 0, 2.4, 1.2), first, 0.52)]);
+  square(2.4, [
+    fill(rectanglePath(0.6, -1, 1.2, 4.4), first, 0.52),
+    fill(rectanglePath(-1, 0.6, 4.4, 1.2), first, 0.52),
+  ]);
 
 const check: Draw = ({ first, second, count }) =>
   square(6, [
-    fill(rectanglePath(1, 0, 0.42, 6) + rectanglePath(0, 1, 6, 0.42), first, 0.72),
+    fill(rectanglePath(1, -1, 0.42, 8) + rectanglePath(-1, 1, 8, 0.42), first, 0.72),
     fill(
-      rectanglePath(4.1, 0, 0.24, 6) + rectanglePath(0, 4.1, 6, 0.24),
+      rectanglePath(4.1, -1, 0.24, 8) + rectanglePath(-1, 4.1, 8, 0.24),
       count > 2 ? second : first,
       count > 2 ? 0.7 : 0.34,
     ),
@@ -98,8 +101,10 @@ const tartan: Draw = ({ ground, first, second, third, count }) => {
       false,
     );
   return square(size, [
-    ...bands.map(([x, width, colour, opacity]) => fill(rectanglePath(x, 0, width, size), colour, opacity)),
-    ...bands.map(([y, width, colour, opacity]) => fill(rectanglePath(0, y, size, width), colour, opacity * 0.8)),
+    ...bands.map(([x, width, colour, opacity]) => fill(rectanglePath(x + 0.4, -1, width, size + 2), colour, opacity)),
+    ...bands.map(([y, width, colour, opacity]) =>
+      fill(rectanglePath(-1, y + 0.4, size + 2, width), colour, opacity * 0.8),
+    ),
     stroke(twill, ground, 0.12, 0.36),
   ]);
 };
@@ -145,7 +150,11 @@ const herringbone: Draw = ({ ground, first }) => {
     height: pitch * 8,
     marks: [
       { path, stroke: first, width: 0.36, opacity: 0.55 },
-      fill(rectanglePath(0, 0, 0.09, pitch * 8) + rectanglePath(wide, 0, 0.09, pitch * 8), tone(ground, -0.2), 0.3),
+      fill(
+        rectanglePath(0.1, -1, 0.09, pitch * 8 + 2) + rectanglePath(wide + 0.1, -1, 0.09, pitch * 8 + 2),
+        tone(ground, -0.2),
+        0.3,
+      ),
     ],
   };
 };
@@ -369,18 +378,37 @@ export const printColours = (colours: readonly string[]): PrintColours | undefin
   };
 };
 
-/** The print of a cloth as a tile in the piece's own colours, or nothing for a plain one. */
+/** Prints whose medium repeat is larger than drawn here. */
+const LARGER: Partial<Record<PatternType, number>> = {
+  dot: 1.2,
+  floral: 1.35,
+  animal: 1.45,
+  paisley: 1.45,
+  abstract: 1.2,
+  geometric: 1.2,
+};
+
+/**
+ * The print of a cloth as a tile in the piece's own colours, or nothing for a plain one. `upright` stripes run down the
+ * cloth, as on woven shirting; knitted ones run across.
+ */
 export const print = (
   pattern: { readonly type: PatternType; readonly scale: PatternScale },
   colours: readonly string[],
   detail: Detail,
   seed: string,
+  upright: boolean,
 ): Tile | undefined => {
   const draws = PRINTS[pattern.type];
   const own = printColours(colours);
   if (draws === undefined || own === undefined) return undefined;
   // a small picture needs a coarser print, or it turns grey
   const least = detail === 'small' ? 1.7 : 0;
-  const scale = Math.max(least, PRINT_SCALE[pattern.scale] * (detail === 'small' ? 1.6 : 1));
-  return { name: 'print', ...draws(own, seed), transform: [scale, 0, 0, scale, 0, 0] };
+  const scale = Math.max(
+    least,
+    PRINT_SCALE[pattern.scale] * (LARGER[pattern.type] ?? 1) * (detail === 'small' ? 1.6 : 1),
+  );
+  const transform: Matrix =
+    upright && pattern.type === 'stripe' ? [0, scale, -scale, 0, 0, 0] : [scale, 0, 0, scale, 0, 0];
+  return { name: 'print', ...draws(own, seed), transform };
 };

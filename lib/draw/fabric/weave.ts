@@ -12,7 +12,7 @@ type Weave = (tones: Tones) => Omit<Tile, 'name'>;
 const square = (size: number, marks: readonly Mark[]): Omit<Tile, 'name'> => ({ width: size, height: size, marks });
 
 const bars = (count: number, pitch: number, width: number, height: number, from = 0): string =>
-  Array.from({ length: count }, (_, i) => rectanglePath(from + i * pitch, 0, width, height)).join('');
+  Array.from({ length: count }, (_, i) => rectanglePath(from + i * pitch + 0.02, -1, width, height + 2)).join('');
 
 /** Diagonal lines that meet across the tile's edges. */
 const diagonals = (size: number, pitch: number, shift = 0): string => {
@@ -161,7 +161,7 @@ const cableKnit: Weave = (t) => {
     width,
     height,
     marks: [
-      fill(rectanglePath(0.6, 0, 4.6, height), t.ink, 0.1),
+      fill(rectanglePath(0.6, -1, 4.6, height + 2), t.ink, 0.1),
       stroke(path(back), t.ink, 1.7, 0.3),
       stroke(path(back), t.light, 1.25),
       stroke(path(back), t.ground, 0.5, 0.7),
@@ -320,7 +320,7 @@ const quilted: Weave = (t) => {
 };
 
 const shell: Weave = (t) => {
-  const grid = bars(6, 1, 0.07, 6) + Array.from({ length: 6 }, (_, i) => rectanglePath(0, i, 6, 0.07)).join('');
+  const grid = bars(6, 1, 0.07, 6) + Array.from({ length: 6 }, (_, i) => rectanglePath(-1, i + 0.02, 8, 0.07)).join('');
   return square(6, [fill(grid, t.bright, 0.28)]);
 };
 
