@@ -17,6 +17,8 @@ export interface PrintSources {
   readonly drawPiece: (piece: DrawnPiece, detail: Detail) => Drawing;
   /** Icon of something that is not worn; a line without one stays without a picture. */
   readonly drawSundry?: (sundry: Sundry) => Drawing;
+  /** Photos of pieces by id, JPEG or PNG; shown in the booklet instead of the drawing. */
+  readonly photos?: ReadonlyMap<string, Uint8Array>;
 }
 
 export interface PaperChoice {
@@ -52,6 +54,7 @@ export interface Job {
   piece(id: string): Piece;
   /** Names of pieces, in the order given. */
   names(ids: readonly string[]): readonly string[];
+  drawing(piece: Piece, detail: Detail): Drawing;
   art(piece: Piece, detail: Detail, scale: number): DrawnForm;
   sundryArt(sundry: Sundry, scale: number): DrawnForm | undefined;
 }
@@ -84,6 +87,13 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
     forms.set(slot, made);
     return made;
   };
+  const drawings = new Map<string, Drawing>();
+  const drawing = (of: Piece, detail: Detail): Drawing => {
+    const key = `${of.id} ${detail}`;
+    const made = drawings.get(key) ?? sources.drawPiece(of, detail);
+    drawings.set(key, made);
+    return made;
+  };
   const piece = (id: string): Piece => {
     const found = pieces.get(id);
     if (found === undefined) throw new Error(`the guide "${guide.id}" names the piece "${id}" and does not hold it`);
@@ -100,7 +110,8 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
     sayPhrase,
     piece,
     names: (ids) => ids.map((id) => piece(id).name),
-    art: (of, detail, scale) => keep(`${of.id} ${detail}`, scale, () => sources.drawPiece(of, detail)),
+    drawing,
+    art: (of, detail, scale) => keep(`${of.id} ${detail}`, scale, () => drawing(of, detail)),
     sundryArt: (sundry, scale) => {
       const { drawSundry } = sources;
       if (drawSundry === undefined) return undefined;

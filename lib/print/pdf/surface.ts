@@ -6,7 +6,7 @@ import type { DrawnForm } from './drawings.ts';
 import { num, nums, rgb } from './numbers.ts';
 import { objectName } from './resources.ts';
 import { inMillimetres, type Sheet } from './sheet.ts';
-import type { Role, TagProperties, TagTree } from './tags.ts';
+import type { Role, Tag, TagProperties, TagTree } from './tags.ts';
 import type { SetGlyph, Typeface } from './typefaces.ts';
 
 /** How a line or an outline is drawn; widths in points, dashes in millimetres. */
@@ -52,6 +52,9 @@ export interface Surface {
   picture(image: PDFRef, area: Area): void;
   /** Paints inside a new element of the structure. */
   tag<T>(role: Role, properties: TagProperties, paint: () => T): T;
+  /** Opens an element that is painted into later, perhaps from several pages. */
+  openTag(role: Role, properties: TagProperties): Tag;
+  inTag<T>(tag: Tag, paint: () => T): T;
   /** Paints something that is not read: folios, running heads, ornaments. */
   artifact(paint: () => void): void;
 }
@@ -178,6 +181,8 @@ export const createSurface = (
       draw(`${nums(width, 0, 0, -height, x, y + height)} cm /${name} Do`);
     },
     tag: (role, properties, paint) => tags.within(role, properties, paint),
+    openTag: (role, properties) => tags.open(role, properties),
+    inTag: (tag, paint) => tags.resume(tag, paint),
     artifact: (paint) => {
       hidden++;
       try {

@@ -1,6 +1,6 @@
 import { type Area, inset } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
-import type { Role, TagProperties } from '../pdf/tags.ts';
+import type { Role, Tag, TagProperties } from '../pdf/tags.ts';
 
 /** Something that can be set at a width, then painted where it falls. All lengths in millimetres. */
 export interface Block {
@@ -44,10 +44,23 @@ export const banded = (block: Block, least: number, stand: Stand = 'middle'): Bl
   },
 });
 
-/** Painted inside an element of the structure. Halves of a broken block stay in one element. */
-export const tagged = (role: Role, block: Block, properties: TagProperties = {}): Block => ({
+/** One element that several blocks are painted into, on one page or on many. */
+export interface SharedTag {
+  tag?: Tag;
+}
+
+/** Painted inside an element of the structure; the halves of a broken block stay in one. */
+export const tagged = (role: Role, block: Block, properties: TagProperties = {}, shared: SharedTag = {}): Block => ({
   height: block.height,
-  paint: (surface, area) => surface.tag(role, properties, () => block.paint(surface, area)),
+  paint: (surface, area) => {
+    shared.tag ??= surface.openTag(role, properties);
+    surface.inTag(shared.tag, () => block.paint(surface, area));
+  },
+  split: (width, room) => {
+    const halves = block.split?.(width, room);
+    if (halves === undefined) return undefined;
+    return [tagged(role, halves[0], properties, shared), tagged(role, halves[1], properties, shared)];
+  },
 });
 
 /** Painted without being read. */

@@ -21,9 +21,9 @@ export interface WearColumns {
 }
 
 const FIGURES = 2;
-const NAME_LEAST = 34;
+const NAME_LEAST = 40;
 const NAME_MOST = 58;
-const DAY_MOST = 12;
+const DAY_MOST = 17;
 const GAP = 1.5;
 
 export const wearColumns = (width: number, days: number, rowHeight: number): WearColumns => {

@@ -6,7 +6,7 @@ import { finishJob, type Job, type PaperChoice, type Printed, type PrintSources,
 import { journeyDates, journeyWord } from '../packing/lines.ts';
 import { PAPERS, turn } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
-import { type Block, type Cell, row, space, stack, tagged } from '../set/block.ts';
+import { type Block, type Cell, row, type SharedTag, space, stack, tagged } from '../set/block.ts';
 import { flow } from '../set/flow.ts';
 import { button, stitch } from '../set/ornament.ts';
 import { sign } from '../set/signs.ts';
@@ -137,6 +137,7 @@ export const wearTablePdf = async (guide: Guide, sources: PrintSources, choice: 
   const height = ROWS.find((tried) => rowsAt(tried).pages.length <= 1) ?? ROW_OF_MANY_PAGES;
   const { columns, head, pages } = rowsAt(height);
   const shown = pages.length > 0 ? pages : [undefined];
+  const shared: SharedTag = {};
   shown.forEach((page, index) => {
     const surface = job.press.addPage(size);
     job.press.bookmark(
@@ -154,7 +155,7 @@ export const wearTablePdf = async (guide: Guide, sources: PrintSources, choice: 
       const last = index === shown.length - 1;
       const table = stack([head, page, ...(last ? [totalsRow(job, groups, days, columns)] : [])]);
       const tall = table.height(body.width);
-      tagged('Table', table).paint(surface, { ...body, y, height: tall });
+      tagged('Table', table, {}, shared).paint(surface, { ...body, y, height: tall });
       washLines(job, surface, days, columns, { x: body.x, y: y + 7, height: tall - 7 });
       if (last) key.paint(surface, { ...body, y: y + tall + 5, height: 3 });
     }

@@ -1,0 +1,82 @@
+import type { Guide } from '../../guide/record.ts';
+import { phrase } from '../../words/index.ts';
+import { finishJob, type Job, type Printed, type PrintSources, startJob } from '../job.ts';
+import { FOLDED, type PaperName } from '../paper.ts';
+import type { Picture } from '../pdf/pictures.ts';
+import { layPages } from './impose.ts';
+import { type BookPage, paintFolio } from './pages.ts';
+import { backPage, cautionsPart, coverPage, daysPart, looksPart, notesPage, palettePart, piecesPart } from './parts.ts';
+
+export interface BookletChoice {
+  /** Paper of the sheets; a page is half of it. The studio's when left out. */
+  readonly paper?: PaperName;
+  /** Two pages to a sheet, ordered for folding. */
+  readonly imposed?: boolean;
+  /** Bleed of 3 mm and crop marks, for a printer who trims. */
+  readonly bleed?: boolean;
+  /** Looks to a page; four when there are more than twelve. */
+  readonly looksAPage?: 2 | 4;
+}
+
+/** Common practice of printers, no source. */
+const BLEED = 3;
+const MANY_LOOKS = 12;
+const PHOTO_BOX = { width: 21, height: 25 };
+
+const loadPhotos = async (job: Job, photos: ReadonlyMap<string, Uint8Array>): Promise<ReadonlyMap<string, Picture>> => {
+  const loaded = new Map<string, Picture>();
+  for (const { id, name, file } of job.guide.pieces) {
+    const bytes = photos.get(id);
+    if (bytes === undefined) continue;
+    const picture = await job.press.pictures.load(bytes, PHOTO_BOX);
+    if (picture !== undefined) loaded.set(id, picture);
+    else {
+      job.findings.push({
+        level: 'warning',
+        rule: 'print-picture',
+        message: phrase('print', 'picture unreadable', { what: name }),
+        mend: phrase('print', 'picture unreadable mend', {}),
+        file,
+        about: [id],
+      });
+    }
+  }
+  return loaded;
+};
+
+/** Pages to write on before the back cover, so that the sheets can be folded. */
+const padded = (pages: readonly BookPage[], notes: BookPage, back: BookPage): readonly BookPage[] => {
+  const missing = (4 - ((pages.length + 1) % 4)) % 4;
+  return [...pages, ...Array.from({ length: missing }, () => notes), back];
+};
+
+/** The lookbook to hold in the hand: cover, palette, pieces, looks, days, cautions, on half sheets. */
+export const bookletPdf = async (guide: Guide, sources: PrintSources, choice: BookletChoice = {}): Promise<Printed> => {
+  const job = await startJob(guide, sources, 'booklet title');
+  const paper = choice.paper ?? guide.studio.paper;
+  const bleed = choice.bleed === true ? BLEED : 0;
+  const size = FOLDED[paper];
+  const photos = await loadPhotos(job, sources.photos ?? new Map());
+  const aPage = choice.looksAPage ?? (guide.looks.length > MANY_LOOKS ? 4 : 2);
+  const pages = padded(
+    [
+      coverPage(job, size, bleed),
+      ...palettePart(job, size),
+      ...piecesPart(job, size, photos),
+      ...looksPart(job, size, aPage),
+      ...daysPart(job, size),
+      ...cautionsPart(job, size),
+    ],
+    notesPage(job, size),
+    backPage(job, size),
+  );
+  const surfaces = layPages(job.press, pages.length, { paper, imposed: choice.imposed === true, bleed });
+  surfaces.forEach((surface, index) => {
+    const page = pages[index];
+    if (page === undefined) return;
+    if (page.bookmark !== undefined) job.press.bookmark(page.bookmark.title, page.bookmark.level, surface, 0);
+    page.paint(surface, index + 1);
+    if (page.bare !== true) paintFolio(job, surface, index + 1);
+  });
+  return finishJob(job);
+};

@@ -1,0 +1,99 @@
+import { layFlat } from '../../draw/flat-lay/index.ts';
+import type { GuideLook } from '../../guide/record.ts';
+import type { Job } from '../job.ts';
+import type { Size } from '../paper.ts';
+import type { DrawnForm } from '../pdf/drawings.ts';
+import { type Block, drawn, row, space, stack, tagged } from '../set/block.ts';
+import { spans, text } from '../set/text.ts';
+import { inked, resized } from '../types.ts';
+
+/** Enough for a form to be resolved at the size of a booklet; millimetres a centimetre. */
+const BOOKLET_SCALE = 0.6;
+
+/** A look laid flat in a frame, as a hand lays clothes on a bed. */
+export const layPicture = (job: Job, look: GuideLook, frame: Size): Block => {
+  const pieces = look.look.worn.map(({ piece, slot }) => ({ piece: job.piece(piece), slot }));
+  const alt = job.say('look described', { pieces: pieces.map(({ piece }) => piece.name) });
+  return tagged(
+    'Figure',
+    drawn(frame.height, (surface, { x, y, width }) => {
+      const forms = new Map<string, DrawnForm>();
+      const items = pieces.map(({ piece, slot }) => {
+        forms.set(piece.id, job.art(piece, 'full', BOOKLET_SCALE));
+        return { id: piece.id, slot, picture: job.drawing(piece, 'full') };
+      });
+      if (items.length === 0) return;
+      for (const { item, transform } of layFlat(items, { x, y, width, height: frame.height }).placed) {
+        const form = forms.get(item.id);
+        if (form !== undefined) surface.laid(form, transform);
+      }
+    }),
+    { alt },
+  );
+};
+
+const outdoors = (job: Job, look: GuideLook): string =>
+  job.say('good between', { low: look.outdoors.lowC, high: look.outdoors.highC });
+
+/** What a look is, under its picture. */
+export const lookWords = (job: Job, look: GuideLook, compact: boolean): Block => {
+  const { setter } = job.press;
+  const { types, inks } = job;
+  const heading = [
+    {
+      text: `${look.number}  `,
+      type: inked({ ...resized(types.title, compact ? 12 : 17), style: 'title italic' }, inks.thread),
+    },
+    { text: job.sayPhrase(look.title), type: resized(types.panel, compact ? 10 : 13) },
+  ];
+  const names = job.names(look.look.worn.map(({ piece }) => piece));
+  const when = compact
+    ? [outdoors(job, look)]
+    : look.wearIt.length > 0
+      ? look.wearIt.map(job.sayPhrase)
+      : [outdoors(job, look)];
+  return stack([
+    tagged('H3', spans(setter, heading)),
+    space(compact ? 0.7 : 1.2),
+    tagged('P', text(setter, when.join(' '), compact ? types.key : resized(types.text, 7.8))),
+    space(compact ? 0.7 : 1.2),
+    tagged(
+      'P',
+      text(setter, `${job.formats.list(names)}.`, compact ? inked(types.key, inks.ink) : resized(types.text, 7.8)),
+    ),
+  ]);
+};
+
+/** A look across the page: picture at the left, words at the right. */
+export const wideLook = (job: Job, look: GuideLook, size: Size, note: Block | undefined): Block => {
+  const picture = { width: size.width * 0.56, height: size.height };
+  return tagged(
+    'Sect',
+    row(
+      [
+        { width: picture.width, block: layPicture(job, look, picture) },
+        {
+          width: { share: 1 },
+          block: stack([space(3), lookWords(job, look, false), ...(note === undefined ? [] : [space(3), note])]),
+        },
+      ],
+      { gap: 4, least: size.height },
+    ),
+  );
+};
+
+/** A look in a quarter of the page: picture above, words below. */
+export const smallLook = (job: Job, look: GuideLook, size: Size): Block => {
+  const words = lookWords(job, look, true);
+  return tagged('Sect', {
+    height: () => size.height,
+    paint: (surface, area) => {
+      const room = area.height - words.height(area.width) - 2;
+      words.paint(surface, { ...area, y: area.y + room + 2, height: area.height - room - 2 });
+      layPicture(job, look, { width: area.width, height: Math.max(20, room) }).paint(surface, {
+        ...area,
+        height: room,
+      });
+    },
+  });
+};

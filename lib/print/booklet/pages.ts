@@ -1,0 +1,77 @@
+import type { Job } from '../job.ts';
+import { type Area, inset, type Size } from '../paper.ts';
+import type { Surface } from '../pdf/surface.ts';
+import { type Block, drawn, space, stack, tagged, unread } from '../set/block.ts';
+import { type FlowItem, flow } from '../set/flow.ts';
+import { stitch } from '../set/ornament.ts';
+import { text } from '../set/text.ts';
+import { inked, resized } from '../types.ts';
+
+/** A page of the booklet, painted when its place on a sheet is known. */
+export interface BookPage {
+  readonly paint: (surface: Surface, page: number) => void;
+  /** Line of the table of contents. */
+  readonly bookmark?: { readonly title: string; readonly level: number };
+  /** No folio: covers and blank pages. */
+  readonly bare?: boolean;
+}
+
+/** Margins of a page that is folded and sewn: the inner edge needs more. Millimetres. */
+const EDGE = { top: 15, bottom: 17, inner: 17, outer: 13 };
+const FOLIO_FROM_FOOT = 9;
+
+/** Odd pages lie on the right, with the fold at their left. */
+export const bookArea = (size: Size, page: number): Area =>
+  inset(
+    { x: 0, y: 0, ...size },
+    {
+      top: EDGE.top,
+      bottom: EDGE.bottom,
+      left: page % 2 === 1 ? EDGE.inner : EDGE.outer,
+      right: page % 2 === 1 ? EDGE.outer : EDGE.inner,
+    },
+  );
+
+/** The same width on every page, whichever side the fold is on. */
+export const bookMeasure = (size: Size): Size => {
+  const { width, height } = bookArea(size, 1);
+  return { width, height };
+};
+
+export const paintFolio = (job: Job, surface: Surface, page: number): void => {
+  const { setter } = job.press;
+  const area = bookArea(surface.size, page);
+  const y = surface.size.height - FOLIO_FROM_FOOT;
+  surface.artifact(() => {
+    const folio = setter.line([{ text: String(page), type: inked({ ...job.types.kind, points: 9 }, job.inks.thread) }]);
+    const foot = setter.line([{ text: job.guide.capsule.title, type: job.types.key }]);
+    const [outer, inner] =
+      page % 2 === 1 ? [area.x + area.width - folio.width, area.x] : [area.x, area.x + area.width - foot.width];
+    surface.text(folio.runs, outer, y);
+    surface.text(foot.runs, inner, y);
+  });
+};
+
+/** Head of a part of the booklet. */
+export const partHead = (job: Job, title: string): Block =>
+  stack([
+    tagged('H2', text(job.press.setter, title, resized(job.types.title, 21))),
+    space(2),
+    unread(
+      drawn(1, (surface, { x, y, width }) => stitch(surface, [x, y], [x + width, y], { colour: job.inks.thread })),
+    ),
+    space(5),
+  ]);
+
+/** A part that runs over as many pages as it takes. */
+export const flowingPart = (job: Job, size: Size, title: string, items: readonly FlowItem[]): readonly BookPage[] => {
+  const measure = bookMeasure(size);
+  const head: FlowItem = { block: partHead(job, title), withNext: true };
+  const frames = flow([head, ...items], measure.width, () => measure.height);
+  return frames.map(
+    (frame, index): BookPage => ({
+      paint: (surface, page) => frame.paint(surface, bookArea(size, page)),
+      ...(index === 0 ? { bookmark: { title, level: 1 } } : {}),
+    }),
+  );
+};
