@@ -35,6 +35,11 @@ export interface Cloth {
   readonly accents: readonly string[];
   /** 0 for opaque, up to 0.5 for what is seen through. */
   readonly sheer: number;
+  /** A stripe that runs across, as data, for garments that draw it as geometry; its tile is among `tiles` as well. */
+  readonly stripes?: {
+    readonly repeat: number;
+    readonly bands: readonly { readonly at: number; readonly width: number; readonly colour: string }[];
+  };
   /** What is laid over the ground, print first, weave last; turned and moved panel by panel. */
   readonly tiles: readonly Tile[];
   /** The cloth with its ground, for a swatch. */

@@ -1,7 +1,7 @@
 import { FABRICS, type Surface } from '../../vocabulary/index.ts';
 import type { Detail, DrawnPiece, Tile } from '../drawing.ts';
 import type { Cloth } from './cloth.ts';
-import { print } from './print.ts';
+import { crosswiseStripes, print } from './print.ts';
 import { clothTones } from './tones.ts';
 import { weave } from './weave.ts';
 
@@ -34,10 +34,13 @@ const build = (
   );
   const face = tiles[0];
   const printed = face?.name === 'print';
+  const stripes =
+    pattern.type === 'stripe' && KNITTED.has(surface) ? crosswiseStripes(pattern.scale, colours, detail) : undefined;
   return {
     ...tones,
     // light and shade in the ground's own tones would veil a print
     ...(printed && { sheen: tones.sheen * 0.55 }),
+    ...(stripes && { stripes }),
     accents: colours.slice(1),
     sheer: SHEER[surface] ?? 0,
     tiles,

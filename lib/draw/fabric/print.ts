@@ -3,6 +3,7 @@ import type { Detail, Mark, Matrix, Point, Tile } from '../drawing.ts';
 import { turned } from '../kit/geometry.ts';
 import { ellipsePath, polygonPath, rectanglePath, softPath } from '../kit/paths.ts';
 import { blend, oklch, tone } from '../kit/tone.ts';
+import type { Cloth } from './cloth.ts';
 import { drop, fill, leaf, petals, rosette, scatter, stroke, wrapped } from './motifs.ts';
 
 export interface PrintColours {
@@ -386,6 +387,21 @@ const LARGER: Partial<Record<PatternType, number>> = {
   paisley: 1.45,
   abstract: 1.2,
   geometric: 1.2,
+};
+
+const printScale = (pattern: { readonly type: PatternType; readonly scale: PatternScale }, detail: Detail): number => {
+  const own = PRINT_SCALE[pattern.scale] * (LARGER[pattern.type] ?? 1);
+  // a small picture needs a coarser print, or it turns grey
+  return detail === 'small' ? Math.max(1.7, own * 1.6) : own;
+};
+
+/** The stripe of a cloth as data, in centimetres at its own scale. */
+export const crosswiseStripes = (scale: PatternScale, colours: readonly string[], detail: Detail): Cloth['stripes'] => {
+  const own = printColours(colours);
+  if (own === undefined) return undefined;
+  const k = printScale({ type: 'stripe', scale }, detail);
+  const { repeat, bands } = stripeBands(own);
+  return { repeat: repeat * k, bands: bands.map((band) => ({ ...band, at: band.at * k, width: band.width * k })) };
 };
 
 /**

@@ -33,6 +33,8 @@ export interface PanelOptions {
   readonly weave?: boolean;
   /** Whether the print is laid on; false where it is drawn as geometry. Default true. */
   readonly print?: boolean;
+  /** Whether the weave, as apart from the print, is laid on; false where ribs or baffles are drawn as geometry. */
+  readonly knit?: boolean;
   /** Whether the panel has a contour of its own; false when `silhouette` was drawn beneath. Default true. */
   readonly contour?: boolean;
 }
@@ -41,6 +43,8 @@ export interface PanelOptions {
 export class Garment {
   readonly cloth: Cloth;
   readonly detail: Detail;
+  /** Cut from several plain cloths. */
+  readonly blocked: boolean;
   /** Seeded by wardrobe and id: the same piece always looks the same. */
   readonly random: Random;
   private readonly painted: Painted[] = [];
@@ -51,6 +55,7 @@ export class Garment {
   constructor(piece: DrawnPiece, detail: Detail, cloth: Cloth = fabric(piece, detail)) {
     this.cloth = cloth;
     this.detail = detail;
+    this.blocked = piece.pattern.type === 'colour block';
     this.random = random(seedOf(`${piece.wardrobe}/${piece.id}`));
   }
 
@@ -125,7 +130,7 @@ export class Garment {
     const inside: Painted[] = [];
     if (options.weave !== false)
       for (const tile of cloth.tiles)
-        if (options.print !== false || tile.name !== 'print')
+        if (tile.name === 'print' ? options.print !== false : options.knit !== false)
           inside.push(shape(path, this.tilePaint(tile, options.turn, options.shift)));
     if (options.round) {
       const { from, to, strength = 1 } = options.round;

@@ -2,6 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import type { Cloth } from '../fabric/index.ts';
 import { Garment, line, type Node, type Painted, pen, stitch } from '../kit/index.ts';
 import { bodyBaffles, scalloped } from './baffles.ts';
+import { blockBody, blockSleeve } from './blocks.ts';
 import { armholeSeam, frontOutline, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
 import { bodyShade } from './folds.ts';
@@ -56,7 +57,11 @@ export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: Buttoned
     [1, shape.neckDepth, 'corner'],
     [half * 0.6, shape.neckDepth * 0.42],
   ];
-  const sleeve: SleeveOptions = { ...design.sleeve, ...(design.baffles && { baffles: design.baffles }) };
+  const sleeve: SleeveOptions = {
+    ...blockSleeve(garment),
+    ...design.sleeve,
+    ...(design.baffles && { baffles: design.baffles }),
+  };
   const plain = frontOutline(garment, shape, neck, design.scoop);
   const outline = garment.wobble(design.baffles ? scalloped(plain, shape, design.baffles) : plain, 0.1);
   garment.silhouette(outline);
@@ -68,8 +73,9 @@ export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: Buttoned
     contour: false,
     cast: shape.sleeve ? 0.3 : 0,
     round: { from: [-shape.chest / 2, 0], to: [shape.chest / 2, 0], strength: 0.75 },
-    weave: design.baffles === undefined,
+    knit: design.baffles === undefined,
     inner: [
+      ...blockBody(garment, shape),
       ...(design.baffles ? bodyBaffles(garment, shape, design.baffles) : []),
       ...(design.inner?.(garment, shape) ?? []),
       ...bodyShade(garment, shape, design.folds ?? 0.95, until),

@@ -14,6 +14,7 @@ import {
   reversed,
   ribsBetween,
   sampleCurve,
+  shape,
   stitch,
 } from '../kit/index.ts';
 import { armholeSeam } from './body.ts';
@@ -112,6 +113,8 @@ export const ribHem = (
     [halfWidth, bottom + 1],
   ];
   const marks: Painted[] = [
+    // ribbing is plain, whatever the body's print or stitch
+    shape([...seam, [halfWidth + 3, bottom + 3, 'corner'], [-halfWidth - 3, bottom + 3, 'corner']], cloth.ground),
     garment.plane(
       [
         [-halfWidth - 1, top - 0.8],

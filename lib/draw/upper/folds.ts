@@ -2,7 +2,7 @@ import type { Garment, Node, Painted } from '../kit/index.ts';
 import { halfWidthAt, WAIST } from './body.ts';
 import type { UpperShape } from './shape.ts';
 
-interface Fold {
+export interface Fold {
   readonly nodes: readonly Node[];
   readonly width: number;
   readonly strength: number;
@@ -109,7 +109,13 @@ export const bodyFoldLines = (garment: Garment, shape: UpperShape, until = shape
 };
 
 /** Planes of light and shade and the folds of a body. */
-export const bodyShade = (garment: Garment, shape: UpperShape, strength = 1, until = shape.length): Painted[] => {
+export const bodyShade = (
+  garment: Garment,
+  shape: UpperShape,
+  strength = 1,
+  until = shape.length,
+  folds = bodyFoldLines(garment, shape, until),
+): Painted[] => {
   const { cloth } = garment;
   const { armhole: top } = shape;
   const w = (share: number, y: number): Node => [share * halfWidthAt(shape, Math.max(y, top)), y];
@@ -134,10 +140,5 @@ export const bodyShade = (garment: Garment, shape: UpperShape, strength = 1, unt
       0.18 * cloth.depth * strength,
     ),
   ];
-  return [
-    ...planes,
-    ...bodyFoldLines(garment, shape, until).map((fold) =>
-      garment.fold(fold.nodes, fold.width, fold.strength * strength, 0.26),
-    ),
-  ];
+  return [...planes, ...folds.map((fold) => garment.fold(fold.nodes, fold.width, fold.strength * strength, 0.26))];
 };

@@ -1,11 +1,13 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, line, type Node, type Painted, pen, ribsBetween, stitch } from '../kit/index.ts';
+import { blockBody, blockSleeve } from './blocks.ts';
 import { armholeSeam, frontOutline, halfWidthAt, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
-import { bodyShade } from './folds.ts';
+import { bodyFoldLines, bodyShade } from './folds.ts';
 import { backBand, finishNeck, frontNeck, type Neckline, neckInside } from './necklines.ts';
 import { type UpperShape, upperShape } from './shape.ts';
 import { drawSleeve, type SleeveOptions } from './sleeve.ts';
+import { bodyStripes } from './stripes.ts';
 
 export interface PulloverDesign {
   readonly usual: UpperShape;
@@ -19,6 +21,8 @@ export interface PulloverDesign {
   readonly ribHeight?: number;
   /** Ribs down body and sleeves, of the cloth itself. */
   readonly ribbed?: boolean;
+  /** Height from which crosswise stripes run; a plain yoke above. */
+  readonly stripesFrom?: number;
   readonly scoop?: number;
   readonly folds?: number;
   /** Painted on the body, clipped to it. */
@@ -40,19 +44,25 @@ export const drawPullover = (piece: DrawnPiece, detail: Detail, design: Pullover
   if (design.finish === 'rib' || design.finish === 'band') backBand(garment, shape, rise, design.bandWidth ?? 2);
   const outline = garment.wobble(frontOutline(garment, shape, frontNeck(shape, design.neckline), design.scoop), 0.12);
   garment.silhouette(outline);
-  const sleeve: SleeveOptions = { ...design.sleeve, ...(design.ribbed && { ribs: 24 }) };
+  const ribbed = design.ribbed || cloth.surface === 'rib knit';
+  const sleeve: SleeveOptions = { ...blockSleeve(garment), ...design.sleeve, ...(ribbed && { ribs: 24 }) };
   drawSleeve(garment, shape, -1, sleeve);
   drawSleeve(garment, shape, 1, sleeve);
   const until = design.hem === 'rib' ? shape.length - (design.ribHeight ?? 6) : shape.length;
+  const folds = bodyFoldLines(garment, shape, until);
   garment.panel(outline, {
     wobble: 0,
     contour: false,
+    knit: !ribbed,
+    print: cloth.stripes === undefined,
     cast: shape.sleeve ? 0.3 : 0,
     round: { from: [-shape.chest / 2, 0], to: [shape.chest / 2, 0], strength: 0.8 },
     inner: [
-      ...(design.ribbed ? bodyRibs(garment, shape) : []),
+      ...blockBody(garment, shape),
+      ...(ribbed ? bodyRibs(garment, shape) : []),
+      ...bodyStripes(garment, shape, folds, design.stripesFrom ?? 0, until),
       ...(design.inner?.(garment, shape) ?? []),
-      ...bodyShade(garment, shape, design.folds ?? 1, until),
+      ...bodyShade(garment, shape, design.folds ?? 1, until, folds),
       ...hemMarks(garment, shape, design),
     ],
   });

@@ -18,6 +18,7 @@ import {
 } from '../kit/index.ts';
 import { sleeveBaffles } from './baffles.ts';
 import type { UpperShape } from './shape.ts';
+import { sleeveStripes } from './stripes.ts';
 
 export type Side = 1 | -1;
 export type Cuff = 'none' | 'hem' | 'rib' | 'shirt' | 'barrel' | 'band' | 'turned' | 'elastic' | 'tab';
@@ -146,10 +147,12 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
         ? { from: towards(f.elbowIn, f.elbowOut, -0.2), to: f.elbowOut, strength: 0.75 }
         : { from: f.elbowOut, to: towards(f.elbowIn, f.elbowOut, -0.2), strength: 0.75 },
     cast: options.over ? 0.6 : 0,
-    weave: options.baffles === undefined,
+    knit: options.baffles === undefined && options.ribs === undefined,
+    print: cloth.stripes === undefined,
     inner: [
       ...(options.inner?.(f) ?? []),
       ...(options.baffles ? sleeveBaffles(garment, f, shape.sleeve.length, options.baffles) : []),
+      ...sleeveStripes(garment, cloth, f),
       ...(options.ribs ? ribMarks(garment, cloth, outer, inner, options.ribs) : []),
       ...sleeveFolds(garment, f, side, cloth, {
         short,
@@ -325,6 +328,8 @@ const drawCuff = (garment: Garment, f: SleeveFrame, side: Side, cuff: Cuff, heig
     cloth,
     turn: f.turnFore + (cuff === 'shirt' || cuff === 'barrel' || cuff === 'band' ? 90 : 0),
     inner: marks,
+    knit: cuff !== 'rib' && cuff !== 'elastic',
+    print: cuff !== 'rib',
     round: side === 1 ? { from: b, to: a, strength: 0.8 } : { from: a, to: b, strength: 0.8 },
     edge: 0.5,
     wobble: 0.08,

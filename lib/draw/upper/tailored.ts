@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import type { Cloth } from '../fabric/index.ts';
 import { Garment, lerp, mirrored, move, type Node, type Painted, pen, reversed, tone } from '../kit/index.ts';
+import { blockBody, blockSleeve } from './blocks.ts';
 import { armholeSeam, sideAnchors, sideLine } from './body.ts';
 import { bodyShade } from './folds.ts';
 import { drawLapel, type Lapel, tailoredCollar } from './lapels.ts';
@@ -58,7 +59,7 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
   const bent = design.mayBend !== false && shape.sleeve !== undefined && garment.random() > 0.4;
   const arm = (side: 1 | -1, over: boolean): void => {
     if (shape.sleeve === undefined) return;
-    drawSleeve(garment, shape, side, { cuff: 'hem', ...design.sleeve, over });
+    drawSleeve(garment, shape, side, { cuff: 'hem', ...blockSleeve(garment), ...design.sleeve, over });
     cuffButtons(garment, shape, side, over, design.cuffButtons ?? 0);
   };
   arm(-1, false);
@@ -211,7 +212,7 @@ const frontNodes = (garment: Garment, shape: UpperShape, side: 1 | -1, design: T
 const frontShade = (garment: Garment, shape: UpperShape, side: 1 | -1, design: TailoredDesign): Painted[] => {
   const { cloth } = garment;
   const k = design.folds ?? 0.55;
-  const marks = bodyShade(garment, shape, k);
+  const marks = [...blockBody(garment, shape), ...bodyShade(garment, shape, k)];
   if (design.darts !== false) {
     const end = Math.min(shape.length - 2, design.pocketY ?? 52);
     marks.push(

@@ -147,6 +147,7 @@ export const TOPS = {
     finish: 'band',
     bandWidth: 1.5,
     backRise: -1.4,
+    stripesFrom: 13,
     hem: 'stitched',
   }),
   henley: pullover({
