@@ -17,10 +17,16 @@ const TAPE_TOP = 40;
 /** Where the grain line stands on a portrait card. */
 const GRAIN = { x: 1040, top: 519, bottom: 761 };
 
+/** A line to the point where the pen already is. */
+const IDLE_LINE = /(-?[\d.]+ -?[\d.]+)L\1(?![\d.])/g;
+
 /** Satori declares a mask for every box, used or not, and writes outlines of letters at twice their length. */
 const tidied = (svg: string): string => {
   const masks = svg.includes('url(#satori') ? svg : svg.replaceAll(/<mask id="satori[^"]*">.*?<\/mask>/g, '');
-  return masks.replaceAll(/ d="([^"]+)"/g, (_, path: string) => ` d="${compactPath(path)}"`);
+  return masks.replaceAll(
+    / d="([^"]+)"/g,
+    (_, path: string) => ` d="${compactPath(path.replaceAll(IDLE_LINE, '$1'))}"`,
+  );
 };
 
 /** Sets a tree in satori; gives the SVG inside its opening tag, and where the named boxes came to lie. */

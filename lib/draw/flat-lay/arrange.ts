@@ -38,18 +38,23 @@ interface Judge {
   cost(column: number, row: number, least: number): number | undefined;
 }
 
+/** Every how many cells a first look is taken, which rules out most of the others. */
+const GLANCE = 4;
+
 /** The cheapest place on the grid at which a body stays inside the frame. */
 const cheapest = (board: Board, body: Body, { width, height }: Ground, judge: Judge): Spot | undefined => {
   const lastColumn = Math.min(board.columns, Math.floor((width - EDGE - body.width) / CELL));
   const lastRow = Math.min(board.rows, Math.floor((height - EDGE - body.height) / CELL));
   const first = Math.ceil(EDGE / CELL);
   let found: Spot | undefined;
-  for (let row = first; row <= lastRow; row++) {
-    for (let column = first; column <= lastColumn; column++) {
-      const least = judge.least(column * CELL, row * CELL);
-      if (found !== undefined && least >= found.cost) continue;
-      const cost = judge.cost(column, row, least);
-      if (cost !== undefined && (found === undefined || cost < found.cost)) found = { column, row, cost };
+  for (const step of [GLANCE, 1]) {
+    for (let row = first; row <= lastRow; row += step) {
+      for (let column = first; column <= lastColumn; column += step) {
+        const least = judge.least(column * CELL, row * CELL);
+        if (found !== undefined && least >= found.cost) continue;
+        const cost = judge.cost(column, row, least);
+        if (cost !== undefined && (found === undefined || cost < found.cost)) found = { column, row, cost };
+      }
     }
   }
   return found;
@@ -67,24 +72,28 @@ const layerJudge = (board: Board, body: Body, { worn }: Ground, order: number): 
     },
     cost: (column, row, least) => {
       if (least === Number.POSITIVE_INFINITY) return undefined;
-      const hidden = tryAt(board, body.mask, column, row, 0).met / body.mask.area;
-      return 1 - hidden < LEAST_SEEN ? undefined : least + Math.abs(hidden - wanted) * 5;
+      const trial = tryAt(board, body.mask, column, row, 0, body.mask.area * (1 - LEAST_SEEN));
+      return trial && least + Math.abs(trial.met / body.mask.area - wanted) * 5;
     },
   };
 };
 
 /** An extra goes on top, near its target, clear of other extras. */
 const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySet<number>): Judge => {
-  const { over } = LAYING[body.item.slot];
+  const { slot } = body.item;
+  const { over } = LAYING[slot];
   const [targetX, targetY] = targetOf(body, ground);
   return {
     least: (x, y) => Math.hypot(x + body.width / 2 - targetX, y + body.height / 2 - targetY) / 30,
     cost: (column, row, least) => {
-      const trial = tryAt(board, body.mask, column, row, AIR);
-      const met = trial.met / body.mask.area;
-      if (met > over || trial.leastSeen < LEAST_SEEN) return undefined;
-      if (trial.met > 0 && trial.over.some((cells, piece) => cells > 0 && extras.has(piece))) return undefined;
-      return least + met * 3 + (trial.crowded / Math.sqrt(body.mask.area)) * CROWDING;
+      const trial = tryAt(board, body.mask, column, row, AIR, over * body.mask.area);
+      if (trial === undefined || trial.leastSeen < LEAST_SEEN) return undefined;
+      if (trial.over.some((_, piece) => extras.has(piece))) return undefined;
+      return (
+        least +
+        (trial.met / body.mask.area) * (slot === 'bag' ? 2.5 : 10) +
+        (trial.crowded / Math.sqrt(body.mask.area)) * CROWDING
+      );
     },
   };
 };
@@ -137,6 +146,7 @@ export const arrange = (
   let cost = 0;
   let order = 0;
   for (const body of layers) {
+    measureClearance(board);
     const spot = cheapest(board, body, ground, layerJudge(board, body, ground, order));
     if (spot === undefined) return undefined;
     put(board, body.index, body.mask, spot.column, spot.row, false);

@@ -84,31 +84,39 @@ export interface Trial {
   readonly over: readonly number[];
 }
 
-export const tryAt = (board: Board, mask: Mask, column: number, row: number, wanted: number): Trial => {
-  const over = board.area.map(() => 0);
+/** Tries a place; undefined as soon as more than `most` cells of the piece meet others. */
+export const tryAt = (
+  board: Board,
+  mask: Mask,
+  column: number,
+  row: number,
+  wanted: number,
+  most: number,
+): Trial | undefined => {
+  const over: number[] = [];
   let met = 0;
   let crowded = 0;
   for (let run = 0; run < mask.runs.length; run += 3) {
     const y = row + (mask.runs[run] ?? 0);
     if (y < 0 || y >= board.rows) continue;
-    const from = Math.max(0, column + (mask.runs[run + 1] ?? 0));
-    const to = Math.min(board.columns, column + (mask.runs[run + 2] ?? 0));
-    for (let at = y * board.columns + from; at < y * board.columns + to; at++) {
+    const from = y * board.columns + Math.max(0, column + (mask.runs[run + 1] ?? 0));
+    const to = y * board.columns + Math.min(board.columns, column + (mask.runs[run + 2] ?? 0));
+    for (let at = from; at < to; at++) {
+      const clear = board.clearance[at] ?? 255;
+      if (clear > wanted) continue;
       const owner = board.top[at] ?? NOBODY;
-      if (owner !== NOBODY) {
+      if (owner === NOBODY) {
+        crowded += wanted + 1 - clear;
+      } else {
         met++;
         over[owner] = (over[owner] ?? 0) + 1;
-      } else {
-        const clear = board.clearance[at] ?? 255;
-        if (clear <= wanted) crowded += wanted + 1 - clear;
       }
     }
+    if (met > most) return undefined;
   }
   let leastSeen = 1;
-  board.area.forEach((area, piece) => {
-    if (area > 0 && (over[piece] ?? 0) > 0) {
-      leastSeen = Math.min(leastSeen, ((board.seen[piece] ?? 0) - (over[piece] ?? 0)) / area);
-    }
+  over.forEach((cells, piece) => {
+    leastSeen = Math.min(leastSeen, ((board.seen[piece] ?? 0) - cells) / (board.area[piece] ?? 1));
   });
   return { met, crowded, leastSeen, over };
 };

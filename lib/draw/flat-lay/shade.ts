@@ -1,25 +1,27 @@
 import type { Point } from '../drawing.ts';
 import { thin } from '../kit/silhouette.ts';
-import { shortNumber } from '../svg-path.ts';
+import { compactPath, shortNumber } from '../svg-path.ts';
 import type { LayItem } from './item.ts';
 
 /** How far the line of a shade may stray from the outline, centimetres: it is never seen sharp. */
-const STRAY = 0.12;
+const STRAY = 0.15;
 
 /** Copies of the outline: how far they are moved, how much wider they are drawn (centimetres), how strong they are. */
 const COPIES: readonly (readonly [away: number, wider: number, opacity: number])[] = [
-  [0.24, 0.25, 0.13],
-  [0.5, 0.8, 0.075],
-  [0.85, 1.6, 0.05],
-  [1.35, 2.8, 0.034],
+  [0.2, 0.2, 0.11],
+  [0.38, 0.55, 0.07],
+  [0.58, 1, 0.05],
+  [0.8, 1.55, 0.038],
+  [1.05, 2.2, 0.032],
+  [1.34, 3, 0.03],
 ];
 const SHADE = '#35281c';
 
 const ringPath = (ring: readonly Point[]): string => {
   const half = ring.length >> 1;
   const line = [...thin(ring.slice(0, half + 1), STRAY).slice(0, -1), ...thin(ring.slice(half), STRAY)];
-  const text = line.map(([x, y]) => `${shortNumber(Math.round(x * 20) / 20)} ${shortNumber(Math.round(y * 20) / 20)}`);
-  return text.length === 0 ? '' : `M${text.join(' ')}z`;
+  const text = line.map(([x, y]) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`);
+  return text.length === 0 ? '' : compactPath(`M${text.join('L')}Z`);
 };
 
 const outlinePath = (item: LayItem): string => item.picture.outline.map(ringPath).join('');

@@ -19,11 +19,16 @@ export interface Pixels {
 
 export interface Rasteriser {
   pixels(svg: string, options?: RasterOptions): Promise<Pixels>;
-  /** PNG to download: a palette of 256 colours. */
+  /** PNG to download: a palette of at most 256 colours, under 700 kB for a card. */
   png(pixels: Pixels): Promise<Buffer>;
   /** WebP for pages; keeps transparency. */
   webp(pixels: Pixels): Promise<Buffer>;
 }
+
+/** Largest PNG to download, bytes, with some room below 700 kB. */
+const PNG_BYTES = 690_000;
+/** Palette qualities, tried in turn until the file is small enough; the eye cannot tell the first three on grained paper. */
+const PNG_QUALITIES = [90, 84, 76, 60] as const;
 
 /** Undoes premultiplied alpha in place; says whether every pixel is opaque. */
 const straighten = (data: Uint8Array): boolean => {
@@ -72,10 +77,16 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
         }
         return { data, width: image.width, height: image.height };
       }),
-    png: (pixels) =>
-      sharp(pixels.data, raw(pixels))
-        .png({ palette: true, colours: 256, dither: 0.5, effort: 4, compressionLevel: 7 })
-        .toBuffer(),
+    png: async (pixels) => {
+      let file: Buffer | undefined;
+      for (const quality of PNG_QUALITIES) {
+        file = await sharp(pixels.data, raw(pixels))
+          .png({ palette: true, quality, dither: 0.4, effort: 1, compressionLevel: 7 })
+          .toBuffer();
+        if (file.length <= PNG_BYTES) break;
+      }
+      return file ?? Buffer.alloc(0);
+    },
     webp: (pixels) => sharp(pixels.data, raw(pixels)).webp({ quality: 82, alphaQuality: 90, effort: 3 }).toBuffer(),
   };
 };
