@@ -1,0 +1,19 @@
+import type { BAGS as BAG_KINDS } from '../../vocabulary/kinds/accessories.ts';
+import type { DrawKind } from '../drawing.ts';
+import { briefcase, clutch, crossBody, flapBag, satchel, shoulderBag, tote } from './leather.ts';
+import { basket, beltBag, dayPack, shopper } from './soft.ts';
+
+/** How each kind of bag is drawn, seen from the front with its handles up. */
+export const BAGS: Readonly<Record<keyof typeof BAG_KINDS, DrawKind>> = {
+  tote,
+  'shoulder bag': shoulderBag,
+  'flap bag': flapBag,
+  'cross-body bag': crossBody,
+  satchel,
+  clutch,
+  'basket bag': basket,
+  'canvas shopper': shopper,
+  'day pack': dayPack,
+  'belt bag': beltBag,
+  briefcase,
+};

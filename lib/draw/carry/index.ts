@@ -1,0 +1,1 @@
+export { BAGS } from './bags.ts';
