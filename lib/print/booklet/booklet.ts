@@ -60,7 +60,7 @@ export const bookletPdf = async (guide: Guide, sources: PrintSources, choice: Bo
   const aPage = choice.looksAPage ?? (guide.looks.length > MANY_LOOKS ? 4 : 2);
   const pages = padded(
     [
-      coverPage(job, size, bleed),
+      coverPage(job, size, bleed, choice.imposed === true),
       ...palettePart(job, size),
       ...piecesPart(job, size, photos),
       ...looksPart(job, size, aPage),

@@ -54,7 +54,8 @@ const paletteBand = (job: Job, surface: Surface, area: Area): void => {
   });
 };
 
-export const coverPage = (job: Job, size: Size, bleed: number): BookPage => ({
+/** `fold` is true when the left edge is a fold: nothing may run over it. */
+export const coverPage = (job: Job, size: Size, bleed: number, fold: boolean): BookPage => ({
   bare: true,
   bookmark: { title: job.guide.brief.title, level: 1 },
   paint: (surface, page) => {
@@ -87,7 +88,13 @@ export const coverPage = (job: Job, size: Size, bleed: number): BookPage => ({
     if (hero !== undefined && frame.height > LEAST_HERO) {
       layPicture(job, hero, frame).paint(surface, { ...area, y: top, height: frame.height });
     }
-    paletteBand(job, surface, { x: 0, y: size.height - BAND, width: size.width + bleed, height: BAND + bleed });
+    const left = fold ? 0 : bleed;
+    paletteBand(job, surface, {
+      x: -left,
+      y: size.height - BAND,
+      width: size.width + left + bleed,
+      height: BAND + bleed,
+    });
   },
 });
 

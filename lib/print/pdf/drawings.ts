@@ -25,13 +25,15 @@ const BLOCK = 8;
 const WHOLE_BLOCK = BLOCK * BLOCK;
 /** Neighbouring tiles overlap by this share, or a viewer shows the paper between them. */
 const OVERLAP = 0.01;
+/** Of a stroke without a width, centimetres; as the SVG of a drawing has it. */
+const DEFAULT_WIDTH = 0.1;
 
 const isGroup = (mark: Mark | MarkGroup): mark is MarkGroup => 'marks' in mark;
 
 interface Cloth {
   readonly tile: Tile;
   /** Mean colour, when the tile is too fine to be resolved. */
-  readonly mean?: string;
+  readonly mean?: ReturnType<typeof meanCloth>;
   readonly blocks: Map<number, PDFRef>;
 }
 
@@ -50,11 +52,18 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     );
 
   const paintDrawing = (drawing: Drawing, finest: number): PDFRef => {
+    const woven = new Map<Tile['marks'], Map<number, PDFRef>>();
+    /** Tiles that differ in their turn or ground alone share their blocks. */
+    const blocksOf = ({ marks }: Tile): Map<number, PDFRef> => {
+      const blocks = woven.get(marks) ?? new Map<number, PDFRef>();
+      woven.set(marks, blocks);
+      return blocks;
+    };
     const cloths = new Map(
       drawing.tiles.map((tile): [string, Cloth] => {
         const [a, b] = tile.transform ?? IDENTITY;
         const period = Math.max(tile.width, tile.height) * Math.hypot(a, b);
-        return [tile.name, { tile, blocks: new Map(), ...(period < finest ? { mean: meanCloth(tile) } : {}) }];
+        return [tile.name, { tile, blocks: blocksOf(tile), ...(period < finest ? { mean: meanCloth(tile) } : {}) }];
       }),
     );
 
@@ -85,9 +94,10 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
 
     const weave = (cloth: Cloth, path: string, clip: string, area: Box, resources: Resources): string => {
       const { tile, mean } = cloth;
-      const ground = mean ?? tile.ground;
-      const base = ground === undefined ? '' : `${rgb(ground)} rg\n${path}\n${clip === 'W*' ? 'f*' : 'f'}\n`;
-      if (mean !== undefined) return base;
+      const ground = mean?.colour ?? tile.ground;
+      const veil = mean === undefined || mean.opacity >= 1 ? '' : `/${opacities.use(resources, mean.opacity)} gs\n`;
+      const base = ground === undefined ? '' : `${veil}${rgb(ground)} rg\n${path}\n${clip === 'W*' ? 'f*' : 'f'}\n`;
+      if (mean !== undefined) return `q\n${base}Q\n`;
       const matrix = tile.transform ?? IDENTITY;
       const back = invert(matrix);
       const corners = [
@@ -118,17 +128,21 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       return weave(cloth, path, mark.evenOdd === true ? 'W*' : 'W', pathBox(segments), resources);
     };
 
-    const paintMark = (mark: Mark, resources: Resources): string => {
+    const paintMark = (mark: Mark, resources: Resources, box: Box): string => {
+      const { opacity = 1 } = mark;
+      if (opacity < 1 && typeof mark.fill === 'object') {
+        const { opacity: _, ...opaque } = mark;
+        return paintGroup({ marks: [opaque], opacity }, resources, box);
+      }
       const segments = readPath(mark.path);
-      const state =
-        mark.opacity === undefined || mark.opacity >= 1 ? '' : `/${opacities.use(resources, mark.opacity)} gs\n`;
+      const state = opacity >= 1 ? '' : `/${opacities.use(resources, opacity)} gs\n`;
       const filled = mark.fill === undefined ? '' : fillWith(mark.fill, segments, mark, resources);
       const dash = mark.dash === undefined ? '' : `[${nums(...mark.dash)}] 0 d\n`;
       const round = mark.round === true ? '1 J 1 j\n' : '';
       const stroked =
         mark.stroke === undefined
           ? ''
-          : `${rgb(mark.stroke)} RG ${num(mark.width ?? 0.05)} w\n${dash}${round}${pathOperators(segments)}\nS\n`;
+          : `${rgb(mark.stroke)} RG ${num(mark.width ?? DEFAULT_WIDTH)} w\n${dash}${round}${pathOperators(segments)}\nS\n`;
       return `q\n${state}${filled}${stroked}Q`;
     };
 
@@ -152,7 +166,9 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     };
 
     const paintMarks = (marks: readonly (Mark | MarkGroup)[], resources: Resources, box: Box): string =>
-      marks.map((mark) => (isGroup(mark) ? paintGroup(mark, resources, box) : paintMark(mark, resources))).join('\n');
+      marks
+        .map((mark) => (isGroup(mark) ? paintGroup(mark, resources, box) : paintMark(mark, resources, box)))
+        .join('\n');
 
     const resources = createResources();
     return writeForm(drawing.box, paintMarks(drawing.marks, resources, drawing.box), resources, false);
