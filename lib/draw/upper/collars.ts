@@ -475,16 +475,31 @@ export const bowCollar = (garment: Garment, shape: UpperShape): void => {
   });
   both((side) => {
     const s = (x: number, dy: number, c?: 'corner'): Node => [side * x, y + dy, c];
-    const wide = side === 1 ? 11.6 : 10.6;
+    const wide = side === 1 ? 14 : 13;
+    const drop = side === 1 ? 1.2 : 0.4;
     garment.panel(
-      [s(0, -0.4), s(3.4, -2.6), s(wide * 0.8, -3.3 - side * 0.4), s(wide, 0.2), s(wide * 0.82, 4), s(3.6, 3), s(0, 1)],
+      [
+        s(0.2, -0.9, 'corner'),
+        s(4, -3),
+        s(wide * 0.78, -4.6 + drop),
+        s(wide, -0.6 + drop),
+        s(wide * 0.86, 4.6 + drop),
+        s(5, 3),
+        s(0.2, 1.1, 'corner'),
+      ],
       {
         cast: 0.9,
         edge: 0.7,
         turn: side * 70,
         inner: [
-          garment.fold([s(0.6, 0), s(4, -0.8), s(8, -1.4)], -1.1 * side, 1),
-          garment.fold([s(0.6, 0.8), s(4, 1.4), s(7.4, 2)], 1 * side, 0.8),
+          garment.fold([s(0.6, -0.2), s(5, -0.9), s(wide * 0.7, -1.8 + drop)], -1.2 * side, 1),
+          garment.fold([s(0.6, 0.6), s(4.6, 1.2), s(wide * 0.62, 2.6 + drop)], 1 * side, 0.8),
+          garment.plane(
+            [s(wide * 0.72, -3.4 + drop), s(wide * 0.82, 0.4 + drop), s(wide * 0.74, 3.6 + drop)],
+            1.1,
+            cloth.ink,
+            0.3,
+          ),
         ],
       },
     );

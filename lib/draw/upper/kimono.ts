@@ -50,8 +50,9 @@ export const drawKimono = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
     const s = (x: number, y: number, c?: 'corner'): Node => [side * x, y, c];
     const under = shape.chest / 2;
     const sleeve: Node[] = [
-      s(half + 4, 1),
-      s(lerp(half, reach, 0.5), drop * 0.47),
+      s(half + 3, 3.4, 'corner'),
+      s(half + 5, drop * 0.16, 'corner'),
+      s(lerp(half, reach, 0.6), drop * 0.55),
       s(reach, drop, 'corner'),
       s(reach - 3.6, drop + mouth * 0.55),
       s(reach - 6.6, drop + mouth, 'corner'),
@@ -106,7 +107,7 @@ export const drawKimono = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
       s(shape.chest / 2, shape.armhole + 5, 'corner'),
       s(shape.shoulder / 2 - 2.4, 17),
       s(shape.shoulder / 2 - 1, lerp(0, drop, (shape.shoulder / 2 - 1 - half) / (reach - half)) - 0.2, 'corner'),
-      s(lerp(half, shape.shoulder / 2, 0.5), lerp(0, drop, (shape.shoulder / 2 - half) / (reach - half)) * 0.46),
+      s(half + 4, lerp(0, drop, 4 / (reach - half)) - 0.3),
     ];
     garment.panel(front, {
       shift: [side * 1.3, 0],

@@ -1,6 +1,6 @@
 import type { DrawKind } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import { type Garment, type Node, pen, stitch, tone } from '../kit/index.ts';
+import { type Garment, line, type Node, pen, stitch, tone } from '../kit/index.ts';
 import { belt, epaulette } from './belts.ts';
 import { armholeSeam, halfWidthAt } from './body.ts';
 import { type ButtonedDesign, drawButtoned } from './buttoned.ts';
@@ -55,6 +55,7 @@ const OVERSHIRT: UpperShape = {
 
 const GOLD = '#b8964f';
 const STEEL = '#b9b6ae';
+const STEEL_SHADE = '#5f5d58';
 
 const denimFront = (garment: Garment, shape: UpperShape): void => {
   const { length, chest } = shape;
@@ -417,24 +418,17 @@ export const LAYERS = {
       cuff: 'rib',
       cuffHeight: 6.4,
       bishop: 1,
-      inner: (f) => [
-        pen(
-          [
-            [
-              f.shoulder[0] + f.upper[0] * 13 + f.acrossUpper[0] * 6,
-              f.shoulder[1] + f.upper[1] * 13 + f.acrossUpper[1] * 6,
-            ],
-            [
-              f.shoulder[0] + f.upper[0] * 24 + f.acrossUpper[0] * 5,
-              f.shoulder[1] + f.upper[1] * 24 + f.acrossUpper[1] * 5,
-            ],
-          ],
-          0.7,
-          STEEL,
-          0.9,
-          0.5,
-        ),
-      ],
+      // the zipped pocket on one sleeve
+      inner: (f) =>
+        f.shoulder[0] > 0
+          ? []
+          : [14].flatMap((from) => {
+              const at = (along: number): Node => [
+                f.shoulder[0] + f.upper[0] * along + f.acrossUpper[0] * 2,
+                f.shoulder[1] + f.upper[1] * along + f.acrossUpper[1] * 2,
+              ];
+              return [line([at(from), at(from + 10)], 0.9, STEEL_SHADE), line([at(from), at(from + 10)], 0.34, STEEL)];
+            }),
     },
     hem: 'rib',
     ribHeight: 6.4,

@@ -2,7 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, lerp, line, mirrored, type Node, type Painted, reversed } from '../kit/index.ts';
 import { halfWidthAt, hemLine, sideAnchors } from './body.ts';
 import { hemStitches } from './buttoned.ts';
-import { beside } from './finish.ts';
+import { bandNodes, beside } from './finish.ts';
 import { bodyShade } from './folds.ts';
 import { type UpperShape, upperShape } from './shape.ts';
 
@@ -120,17 +120,25 @@ export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
   const { cloth } = garment;
   const under = shape.chest / 2;
   const n = shape.neck / 2;
-  strap(
-    garment,
-    [
-      [-n + 0.2, 3.6],
-      [-n * 0.82, -2.6],
-      [0, -5],
-      [n * 0.82, -2.6],
-      [n - 0.2, 3.6],
-    ],
-    1.5,
-    cloth.shade,
+  // the band seen behind the neck
+  garment.panel(
+    bandNodes(
+      [
+        [-n, 1.4],
+        [-n * 0.7, -1.6],
+        [0, -2.8],
+        [n * 0.7, -1.6],
+        [n, 1.4],
+      ],
+      1.6,
+      -1.6,
+    ),
+    {
+      fill: cloth.lining,
+      weave: false,
+      edge: 0.5,
+      wobble: 0.04,
+    },
   );
   garment.inside([
     [-under + 0.4, shape.armhole + 0.3, 'corner'],
@@ -140,37 +148,56 @@ export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
   ]);
   const topEdge: Node[] = [
     [-under, shape.armhole],
-    [-lerp(under, n, 0.62), shape.armhole - 4.4],
-    [-lerp(under, n, 0.92), 11],
-    [-n - 0.4, 2.6, 'corner'],
-    [-n + 1.6, 2.2, 'corner'],
-    [-n * 0.62, shape.neckDepth * 0.72],
-    [0, shape.neckDepth],
-    [n * 0.62, shape.neckDepth * 0.72],
-    [n - 1.6, 2.2, 'corner'],
-    [n + 0.4, 2.6, 'corner'],
-    [lerp(under, n, 0.92), 11],
-    [lerp(under, n, 0.62), shape.armhole - 4.4],
+    [-lerp(under, n, 0.5), shape.armhole - 3.2],
+    [-lerp(under, n, 0.86), shape.armhole * 0.56],
+    [-n - 0.9, 4.4, 'corner'],
+    [-n * 0.5, 6],
+    [0, 6.6],
+    [n * 0.5, 6],
+    [n + 0.9, 4.4, 'corner'],
+    [lerp(under, n, 0.86), shape.armhole * 0.56],
+    [lerp(under, n, 0.5), shape.armhole - 3.2],
     [under, shape.armhole],
   ];
   const right = lowerSide(shape);
   garment.panel([...topEdge.slice(1, -1), ...right, ...hemLine(garment, shape), ...reversed(mirrored(right))], {
     round: { from: [-under, 0], to: [under, 0], strength: 0.8 },
     inner: [
-      ...[-1, 1].map((side) =>
+      ...[-0.85, -0.5, -0.16, 0.2, 0.52, 0.86].map((share, i) =>
         garment.fold(
           [
-            [side * (n - 0.6), 3],
-            [side * n * 0.7, 13 + garment.jitter()],
-            [side * n * 0.95, 24],
+            [n * share, 6],
+            [n * share * 1.3, 12 + garment.jitter()],
+            [n * share * 1.7, 20 + (i % 2) * 5],
           ],
-          -1.2 * side,
-          0.75,
+          share < 0 ? 1 : -1,
+          0.8,
         ),
       ),
       ...marks(garment, shape, topEdge, false),
     ],
   });
+  // the keyhole and the band in front
+  garment.inside([
+    [0, 7, 'corner'],
+    [1.5, 10.4],
+    [0, 13.4],
+    [-1.5, 10.4],
+  ]);
+  garment.panel(
+    bandNodes(
+      [
+        [-n - 0.7, 1.2],
+        [-n * 0.6, 4.6],
+        [0, 5.6],
+        [n * 0.6, 4.6],
+        [n + 0.7, 1.2],
+      ],
+      1.7,
+      -1.7,
+    ),
+    { edge: 0.5, cast: 0.5, wobble: 0.04, turn: 90 },
+  );
   sideAnchors(garment, shape);
   return garment.finish();
 };

@@ -101,15 +101,36 @@ const tie = (garment: Garment, x: number, y: number): void => {
       ],
       { edge: 0.5, cast: 0.5, turn: -dx * 4, wobble: 0.08 },
     );
-  for (const side of [-1, 1])
+  for (const [side, drop] of [
+    [-1, 4.2],
+    [1, 3.2],
+  ] as const)
     garment.panel(
       [
-        [x, y - 0.4],
-        [x + side * 3.4, y - 2.6],
-        [x + side * 5, y - 0.4],
-        [x + side * 3.2, y + 1.6],
+        [x, y - 0.6, 'corner'],
+        [x + side * 3.4, y - 1.2],
+        [x + side * 7.4, y + drop * 0.4],
+        [x + side * 8.2, y + drop],
+        [x + side * 5.4, y + drop + 0.9],
+        [x + side * 2, y + 1.6],
+        [x, y + 0.7, 'corner'],
       ],
-      { edge: 0.5, cast: 0.4, wobble: 0.08 },
+      {
+        edge: 0.5,
+        cast: 0.4,
+        wobble: 0.08,
+        inner: [
+          garment.fold(
+            [
+              [x + side * 0.4, y],
+              [x + side * 3, y + 0.6],
+              [x + side * 6, y + drop * 0.8],
+            ],
+            0.8 * side,
+            0.8,
+          ),
+        ],
+      },
     );
   garment.panel(
     [
