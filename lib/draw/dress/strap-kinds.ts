@@ -4,6 +4,7 @@ import { corner, type Garment, lerp, line, type Node, type Painted, pen, stitch,
 import { biasDrape, gatherFolds, skirtFlutes, skirtShade } from '../lower/skirt-folds.ts';
 import { longSeam, skirtHemStitch } from '../lower/skirt-parts.ts';
 import { armBinding } from '../upper/finish.ts';
+import { neckInside } from '../upper/necklines.ts';
 import { patchPocket } from '../upper/pockets.ts';
 import type { UpperShape } from '../upper/shape.ts';
 import { block, upperBlock } from './blocks.ts';
@@ -302,7 +303,7 @@ const cocktail: DressDesign = {
   ),
   line: shoulderLine((upper) => heartNeck(upper), 2.6),
   scoop: 2.6,
-  beneath: (d) => backInside(d, 5, 15),
+  beneath: (d) => neckInside(d.garment, { ...d.upper, neckDepth: 14 }, 'square', -2.6, false),
   waistSeam: false,
   backHem: false,
   roundness: 1,
@@ -427,7 +428,7 @@ const gown: DressDesign = {
   waistSeam: true,
   onBodice: (d) => [...bodiceShade(d, 0.5), ...gownDrape(d)],
   onSkirt: (d) => [
-    ...biasDrape(d.skirt),
+    ...biasDrape(d.skirt, d.waistAt, false),
     ...gatherFolds(d.skirt, d.waistAt + 1, 34, 6, 0.9),
     ...skirtFlutes(d.skirt),
     sideSplit(d),

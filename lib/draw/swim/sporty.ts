@@ -1,0 +1,239 @@
+import type { DrawKind, DrawnPiece } from '../drawing.ts';
+import { plainCloth } from '../fabric/index.ts';
+import {
+  clampLength,
+  corner,
+  type DrawnLength,
+  Garment,
+  lerp,
+  line,
+  mirrored,
+  type Node,
+  pen,
+  reversed,
+  stitch,
+  tone,
+} from '../kit/index.ts';
+import { hemStitch, slantPocket } from '../lower/front.ts';
+import { legFolds, legShade } from '../lower/leg-folds.ts';
+import { drawTrousers, type TrouserRecipe } from '../lower/trousers.ts';
+import { drawCord, gatheredBand } from '../lower/waistband.ts';
+import { drawButtoned } from '../upper/buttoned.ts';
+import { frontZip, placket } from '../upper/closures.ts';
+import { shirtCollar, standCollar } from '../upper/collars.ts';
+import { patchPocket } from '../upper/pockets.ts';
+import type { UpperShape } from '../upper/shape.ts';
+import { drawSleeve } from '../upper/sleeve.ts';
+import { elasticEdge, legOpening, stretchShade } from './suits.ts';
+
+const CORD = '#efe9da';
+
+const shorts: TrouserRecipe = {
+  block: { waist: 37, hip: 51, rise: 27, band: 4, ease: 1 },
+  onLeg: (t, leg) => {
+    const { garment, measures } = t;
+    const { length, band } = measures;
+    const split: Node[] = [
+      [leg.outer(length - 8) + leg.side * 0.2, length - 8],
+      [leg.outer(length - 4) - leg.side * 1, length - 4],
+      [leg.outer(length) - leg.side * 3.2, length + 1],
+    ];
+    return [
+      ...legShade(garment, leg, measures),
+      ...legFolds(garment, leg, measures, 1.1),
+      ...[0.2, 0.42, 0.64, 0.84].map((share, i) => {
+        const x = (leg.side * measures.waist * share) / 2;
+        return garment.fold(
+          [
+            [x, band],
+            [x * 1.04, band + 4],
+            [x * 1.08, band + 7 + i * 1.6],
+          ],
+          (i % 2 ? 1 : -1) * 1.1,
+          0.85,
+          0.22,
+        );
+      }),
+      pen(split, 0.5, garment.cloth.ink, 0.85, 0.6),
+      slantPocket(t, leg, garment.cloth.ink),
+      hemStitch(t, leg, garment.cloth.ink, 2, 0.7),
+      ...(garment.small
+        ? []
+        : [
+            stitch(
+              split.map(([x, y]): Node => [x - leg.side * 0.8, y - 0.2]),
+              garment.cloth.ink,
+              0.5,
+            ),
+          ]),
+    ];
+  },
+  front: (t) => {
+    const { band, rise } = t.measures;
+    t.garment.add(
+      pen(
+        [
+          [0.1, band],
+          [0.3, lerp(band, rise, 0.5)],
+          [-0.6, rise],
+        ],
+        0.34,
+        t.garment.cloth.ink,
+        0.75,
+        0.5,
+      ),
+    );
+  },
+  band: (t) => {
+    gatheredBand(t, { ribs: 24, strength: 0.9 });
+    drawCord(t, t.garment.cloth.depth === 0.5 ? tone(t.garment.cloth.ground, -0.4) : CORD, { length: 12 });
+  },
+};
+
+export const swimShorts: DrawKind = (piece, detail) => drawTrousers(piece, detail, shorts);
+
+/** Length of a rash suit from the shoulder to the fork. */
+export const rashSuitLength = (piece: Pick<DrawnPiece, 'lengthCm'>): DrawnLength =>
+  clampLength(piece.lengthCm, 72, 60, 88);
+
+const RASH: UpperShape = {
+  chest: 41,
+  waist: 35,
+  hem: 40,
+  length: 72,
+  shoulder: 36,
+  slope: 4.6,
+  armhole: 20.5,
+  neck: 13,
+  neckDepth: 3,
+  hemDip: 0,
+  blouse: 0,
+  sleeve: { length: 57, elbow: 12.5, cuff: 8, upper: 20, fore: 9 },
+};
+
+/** A rash suit: long sleeves, a zip at the front, panels in the second colour, cut like a swimsuit below. */
+export const rashSuit: DrawKind = (piece, detail) => {
+  const garment = new Garment(piece, detail);
+  const fork = rashSuitLength(piece).cm;
+  const shape = { ...RASH, length: fork };
+  const trim = plainCloth(
+    garment.cloth.accents[0] ?? tone(garment.cloth.ground, garment.cloth.depth === 0.75 ? 0.16 : -0.14),
+    'swim',
+    detail,
+  );
+  const [hip, gusset, cut] = [20, 4.4, fork - 12];
+  garment.inside([corner(-7, 0.2), [0, -2], corner(7, 0.2), corner(0, 4)], { label: [0, -1] });
+  for (const side of [-1, 1] as const) drawSleeve(garment, shape, side, { cuff: 'hem', cloth: trim, folds: 0.7 });
+  const right: Node[] = [
+    corner(6.5, 0),
+    [12, 2.2],
+    corner(18, 4.6),
+    [16.6, 11],
+    corner(20.5, 20.5),
+    [18.4, 31],
+    [17.4, lerp(20, fork, 0.42)],
+    [19.4, lerp(20, fork, 0.68)],
+    ...legOpening(hip, cut, fork, gusset),
+  ];
+  garment.panel([corner(-6.5, 0), [0, 2.8], ...right, [0, fork + 0.8], ...reversed(mirrored(right)).slice(0, -1)], {
+    cast: 0.4,
+    round: { from: [-20, 0], to: [20, 0], strength: 1 },
+    inner: [
+      ...stretchShade(garment, 18, 20, fork),
+      ...([1, -1] as const).flatMap((side) => [
+        ...raglan(garment, side, trim.ground),
+        ...sidePanel(garment, side, trim.ground, fork),
+        ...elasticEdge(
+          garment,
+          legOpening(hip, cut, fork, gusset).map(([x, y]): Node => [side * x, y]),
+          [-0.6, -0.8],
+        ),
+      ]),
+    ],
+  });
+  frontZip(garment, 2.4, 30);
+  standCollar(garment, shape, 4);
+  return garment
+    .anchor('neck', [0, 0])
+    .anchor('left shoulder', [-18, 4.6])
+    .anchor('right shoulder', [18, 4.6])
+    .anchor('waist', [0, lerp(20, fork, 0.42)])
+    .anchor('fork', [0, fork])
+    .anchor('hem', [0, fork])
+    .finish();
+};
+
+/** The shoulder in the colour of the sleeve, cut off by a slanting seam with flat stitching. */
+const raglan = (garment: Garment, side: 1 | -1, colour: string) => {
+  const seam: Node[] = [
+    [side * 6.6, -0.4],
+    [side * 10.8, 8.4],
+    [side * 15.4, 16],
+    [side * 20.9, 20.8],
+  ];
+  return [
+    { path: pathOf([...seam, [side * 26, 18], [side * 20, -1]]), fill: colour },
+    line(seam, 0.5, garment.cloth.ink, 0.55),
+    ...(garment.small
+      ? []
+      : [
+          line(
+            seam.map(([x, y]): Node => [x - side * 0.6, y + 0.3]),
+            0.2,
+            garment.cloth.bright,
+            0.7,
+            [0.3, 0.22],
+          ),
+        ]),
+  ];
+};
+
+const pathOf = (nodes: readonly Node[]): string => `M${nodes.map(([x, y]) => `${x} ${y}`).join('L')}Z`;
+
+const sidePanel = (garment: Garment, side: 1 | -1, colour: string, fork: number) => {
+  const seam: Node[] = [
+    [side * 19.6, 20],
+    [side * 15.2, 34],
+    [side * 14.8, lerp(20, fork, 0.5)],
+    [side * 18.4, fork - 10],
+  ];
+  return [
+    { path: pathOf([...seam, [side * 26, fork - 8], [side * 26, 20]]), fill: colour, opacity: 0.95 },
+    line(seam, 0.4, garment.cloth.ink, 0.5),
+    garment.plane(
+      seam.map(([x, y]): Node => [x + side * 3.4, y]),
+      1.6,
+      garment.cloth.ink,
+      0.35,
+    ),
+  ];
+};
+
+const BEACH: UpperShape = {
+  chest: 64,
+  waist: 64,
+  hem: 66,
+  length: 80,
+  shoulder: 53,
+  slope: 6,
+  armhole: 29,
+  neck: 17,
+  neckDepth: 21,
+  hemDip: 8,
+  blouse: 0,
+  sleeve: { length: 45, elbow: 21, cuff: 17.5, upper: 28, fore: 16 },
+};
+
+/** A beach shirt: a big shirt worn open at the neck, its sleeves rolled, its tails long. */
+export const beachShirt: DrawKind = (piece, detail) =>
+  drawButtoned(piece, detail, {
+    usual: BEACH,
+    sleeve: { cuff: 'turned', cuffHeight: 6 },
+    hem: 'stitched',
+    folds: 1.15,
+    front: (garment, shape) => {
+      placket(garment, shape, { width: 3.4, buttons: 4, radius: 0.6, colour: tone(garment.cloth.ground, -0.12, 0.6) });
+      patchPocket(garment, 15, 27, { width: 13, height: 14.5 });
+    },
+    collar: (garment, shape) => shirtCollar(garment, shape, { points: 13, spread: 4, stand: 2 }),
+  });
