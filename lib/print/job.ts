@@ -59,9 +59,6 @@ export interface Job {
   sundryArt(sundry: Sundry, scale: number): DrawnForm | undefined;
 }
 
-/** A printed period under this many millimetres cannot be told from its mean colour at 600 dots an inch. */
-const FINEST_MILLIMETRES = 0.18;
-
 export type DocumentName = 'packing title' | 'day plan title' | 'wear table title' | 'booklet title' | 'cards title';
 
 export const startJob = async (guide: Guide, sources: PrintSources, name: DocumentName): Promise<Job> => {
@@ -81,10 +78,8 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
   const pieces = new Map(guide.pieces.map((piece) => [piece.id, piece]));
   const forms = new Map<string, DrawnForm>();
   const keep = (key: string, scale: number, make: () => Drawing): DrawnForm => {
-    const finest = FINEST_MILLIMETRES / scale;
-    const slot = `${key} ${finest < 0.5 ? 'near' : finest < 1.2 ? 'middle' : 'far'}`;
-    const made = forms.get(slot) ?? press.drawings.form(make(), finest);
-    forms.set(slot, made);
+    const made = forms.get(key) ?? press.drawings.form(make(), scale);
+    forms.set(key, made);
     return made;
   };
   const drawings = new Map<string, Drawing>();

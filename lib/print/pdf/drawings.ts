@@ -1,5 +1,6 @@
 import type { PDFDocument, PDFRef } from 'pdf-lib';
 import type { Box, Drawing, Mark, MarkGroup, Matrix, Paint, Tile } from '../../draw/drawing.ts';
+import { coarsen } from './coarsen.ts';
 import { meanCloth } from './mean-cloth.ts';
 import { num, nums, rgb } from './numbers.ts';
 import { apply, invert, pathBox, pathOperators, readPath, type Segment } from './path.ts';
@@ -12,12 +13,16 @@ export interface DrawnForm {
 }
 
 export interface Drawings {
-  /**
-   * The form of a drawing. `finest` is the period in centimetres under which a woven or printed tile cannot be resolved
-   * in print and its mean colour is painted instead.
-   */
-  form(drawing: Drawing, finest: number): DrawnForm;
+  /** The form of a drawing that is painted at about this scale, millimetres a centimetre. */
+  form(drawing: Drawing, scale: number): DrawnForm;
 }
+
+/** A printed period under this many millimetres cannot be told from its mean colour. */
+const FINEST_CLOTH = 0.18;
+/** Nor can a line this thin, or a bend this slight, be seen; half a dot at 600 dots an inch. */
+const FINEST_LINE = 0.02;
+/** Thumbnails, millimetres a centimetre: below this, drawings are coarsened. */
+const COARSE_BELOW = 0.16;
 
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 /** Tiles are stored in square blocks of blocks, so that a large cloth needs few operators. */
@@ -51,7 +56,7 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       }),
     );
 
-  const paintDrawing = (drawing: Drawing, finest: number): PDFRef => {
+  const paintDrawing = (drawing: Drawing, finest: number, digits: number): PDFRef => {
     const woven = new Map<Tile['marks'], Map<number, PDFRef>>();
     /** Tiles that differ in their turn or ground alone share their blocks. */
     const blocksOf = ({ marks }: Tile): Map<number, PDFRef> => {
@@ -121,7 +126,7 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     };
 
     const fillWith = (paint: Paint, segments: readonly Segment[], mark: Mark, resources: Resources): string => {
-      const path = pathOperators(segments);
+      const path = pathOperators(segments, digits);
       if (typeof paint === 'string') return `${rgb(paint)} rg\n${path}\n${mark.evenOdd === true ? 'f*' : 'f'}\n`;
       const cloth = cloths.get(paint.tile);
       if (cloth === undefined) throw new Error(`the drawing has no tile called "${paint.tile}"`);
@@ -142,14 +147,14 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       const stroked =
         mark.stroke === undefined
           ? ''
-          : `${rgb(mark.stroke)} RG ${num(mark.width ?? DEFAULT_WIDTH)} w\n${dash}${round}${pathOperators(segments)}\nS\n`;
+          : `${rgb(mark.stroke)} RG ${num(mark.width ?? DEFAULT_WIDTH)} w\n${dash}${round}${pathOperators(segments, digits)}\nS\n`;
       return `q\n${state}${filled}${stroked}Q`;
     };
 
     const paintGroup = (group: MarkGroup, resources: Resources, box: Box): string => {
       const move =
         group.transform === undefined ? '' : `${group.transform.map((value) => num(value, 5)).join(' ')} cm\n`;
-      const clip = group.clip === undefined ? '' : `${pathOperators(readPath(group.clip))}\nW n\n`;
+      const clip = group.clip === undefined ? '' : `${pathOperators(readPath(group.clip), digits)}\nW n\n`;
       if (group.opacity === undefined || group.opacity >= 1) {
         return `q\n${move}${clip}${paintMarks(group.marks, resources, box)}\nQ`;
       }
@@ -174,5 +179,11 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     return writeForm(drawing.box, paintMarks(drawing.marks, resources, drawing.box), resources, false);
   };
 
-  return { form: (drawing, finest) => ({ ref: paintDrawing(drawing, finest), box: drawing.box }) };
+  return {
+    form: (drawing, scale) => {
+      const fine = scale >= COARSE_BELOW;
+      const ready = fine ? drawing : coarsen(drawing, FINEST_LINE / scale);
+      return { ref: paintDrawing(ready, FINEST_CLOTH / scale, fine ? 2 : 1), box: drawing.box };
+    },
+  };
 };

@@ -1,5 +1,5 @@
 import type { Box, Matrix, Point } from '../../draw/drawing.ts';
-import { nums } from './numbers.ts';
+import { num } from './numbers.ts';
 
 /** One command of a path in absolute coordinates; quadratic curves are already cubic. */
 export type Segment =
@@ -52,14 +52,16 @@ export const readPath = (path: string): readonly Segment[] => {
 };
 
 /** Path operators of a content stream (ISO 32000-1, 8.5.2). */
-export const pathOperators = (segments: readonly Segment[]): string =>
-  segments
+export const pathOperators = (segments: readonly Segment[], digits = 3): string => {
+  const write = (...values: readonly number[]): string => values.map((value) => num(value, digits)).join(' ');
+  return segments
     .map((segment) => {
       if (segment.command === 'Z') return 'h';
-      if (segment.command === 'C') return `${nums(...segment.first, ...segment.second, ...segment.to)} c`;
-      return `${nums(...segment.to)} ${segment.command === 'M' ? 'm' : 'l'}`;
+      if (segment.command === 'C') return `${write(...segment.first, ...segment.second, ...segment.to)} c`;
+      return `${write(...segment.to)} ${segment.command === 'M' ? 'm' : 'l'}`;
     })
     .join('\n');
+};
 
 /** A box that holds the whole path: that of its points and control points. */
 export const pathBox = (segments: readonly Segment[]): Box => {

@@ -1,4 +1,4 @@
-import { type PDFDocument, PDFHexString, PDFName, PDFString } from 'pdf-lib';
+import { type PDFDocument, PDFHexString, PDFName, type PDFRef, PDFString } from 'pdf-lib';
 import { type Area, POINTS_A_MILLIMETRE } from '../paper.ts';
 import { nums, rgb } from './numbers.ts';
 import { widgetRectangle } from './sheet.ts';
@@ -23,7 +23,7 @@ const tickOperators = (side: number, colour: string): string =>
 
 export const createTickBoxes = (pdf: PDFDocument, tags: TagTree): TickBoxes => {
   const { context } = pdf;
-  const fields: ReturnType<typeof context.nextRef>[] = [];
+  const fields: PDFRef[] = [];
   const names = new Map<string, number>();
   const unique = (name: string): string => {
     const plain = name.replaceAll('.', '-');
@@ -31,15 +31,22 @@ export const createTickBoxes = (pdf: PDFDocument, tags: TagTree): TickBoxes => {
     names.set(plain, used);
     return used === 1 ? plain : `${plain}-${used}`;
   };
+  const appearances = new Map<string, PDFRef>();
+  const appearance = (side: number, operators: string): PDFRef => {
+    const key = `${side} ${operators}`;
+    const made =
+      appearances.get(key) ??
+      context.register(
+        context.flateStream(operators, { Type: 'XObject', Subtype: 'Form', BBox: [0, 0, side, side], Resources: {} }),
+      );
+    appearances.set(key, made);
+    return made;
+  };
   return {
     add: (surface, area, { name, label, ink, tick }) => {
       surface.artifact(() => surface.rectangle(area, { stroke: { colour: ink, width: 0.7 }, fill: '#ffffff' }));
       const { origin, sheet } = surface;
       const side = area.width * POINTS_A_MILLIMETRE;
-      const appearance = (operators: string) =>
-        context.register(
-          context.flateStream(operators, { Type: 'XObject', Subtype: 'Form', BBox: [0, 0, side, side], Resources: {} }),
-        );
       const ref = context.nextRef();
       surface.tag('Form', {}, () => {
         const key = tags.addObject(sheet.page.ref, ref);
@@ -52,7 +59,7 @@ export const createTickBoxes = (pdf: PDFDocument, tags: TagTree): TickBoxes => {
           Rect: [...widgetRectangle({ ...area, x: area.x + origin.x, y: area.y + origin.y }, sheet)],
           V: 'Off',
           AS: 'Off',
-          AP: { N: { Yes: appearance(tickOperators(side, tick)), Off: appearance('') } },
+          AP: { N: { Yes: appearance(side, tickOperators(side, tick)), Off: appearance(side, '') } },
           StructParent: key,
         });
         widget.set(PDFName.of('T'), PDFString.of(unique(name)));
