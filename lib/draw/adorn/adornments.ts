@@ -4,13 +4,17 @@ import type {
 } from '../../vocabulary/kinds/accessories.ts';
 import type { DrawKind } from '../drawing.ts';
 import { belt } from './belts.ts';
-import { brooch, drops, hoops, ring, studs } from './earrings.ts';
+import { beanie, beret, cap, flatCap } from './caps.ts';
+import { drops, hoops, studs } from './earrings.ts';
 import { hairBand, spectacles, sunglasses } from './eyewear.ts';
 import { gloves, leatherGloves, mittens } from './gloves.ts';
-import { beanie, beret, bucketHat, cap, feltHat, flatCap, sunHat } from './hats.ts';
+import { bucketHat, feltHat, sunHat } from './hats.ts';
 import { bangle, beads, bracelet, necklace, pendant } from './neckwear.ts';
-import { chunkyScarf, neckerchief, pocketSquare, sash, scarf, silkScarf } from './scarves.ts';
+import { sash } from './sash.ts';
+import { chunkyScarf, scarf } from './scarves.ts';
+import { neckerchief, pocketSquare, silkScarf } from './squares.ts';
 import { bowTie, braces, tie } from './ties.ts';
+import { brooch, ring } from './trinkets.ts';
 import { watch } from './watch.ts';
 
 /** How each kind of jewellery is drawn; ear, finger and lapel pieces are enlarged, see `SMALL_JEWELLERY_SCALE`. */

@@ -1,5 +1,4 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import { plainCloth } from '../fabric/index.ts';
 import {
   curvePath,
   ellipsePath,

@@ -97,16 +97,7 @@ export const tie = (piece: DrawnPiece, detail: Detail): Drawing => {
           cloth.bright,
           0.4 * cloth.sheen,
         ),
-        garment.plane(
-          [
-            [-2.4, 0.6],
-            [0.4, 0.2],
-            [3, 0.6],
-          ],
-          0.8,
-          cloth.ink,
-          0.6,
-        ),
+        garment.plane(points('-2.4 0.6, 0.4 0.2, 3 0.6'), 0.8, cloth.ink, 0.6),
       ],
     },
   );

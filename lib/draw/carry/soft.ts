@@ -1,7 +1,8 @@
 import type { Detail, Drawing, DrawnPiece, Point } from '../drawing.ts';
 import { corner, curvePath, Garment, line, type Node, pen, shape, stitch, tone } from '../kit/index.ts';
-import { hoop } from './leather.ts';
+import { points } from '../kit/points.ts';
 import { dropOf, frame, metalOf, strap, trim, zip } from './parts.ts';
+import { hoop } from './totes.ts';
 
 /** One woven stake after another, over and under, between two levels of the basket's wall. */
 const weaveRow = (left: Point, right: Point, sag: number, height: number, count: number, odd: boolean): string => {
@@ -69,36 +70,9 @@ export const basket = (piece: DrawnPiece, detail: Detail): Drawing => {
         shape(strands(true), cloth.bright, 0.42),
         shape(strands(false), cloth.deep, 0.34),
         line(strands(true), 0.09, cloth.ink, 0.3),
-        garment.plane(
-          [
-            [-10, 5],
-            [-8.6, 14],
-            [-8.6, 22],
-          ],
-          3,
-          cloth.bright,
-          0.4,
-        ),
-        garment.plane(
-          [
-            [15.6, 3],
-            [13.6, 13],
-            [9, 22],
-          ],
-          3,
-          cloth.ink,
-          0.5,
-        ),
-        garment.plane(
-          [
-            [-10, 22.6],
-            [0, 24],
-            [10, 22.6],
-          ],
-          2,
-          cloth.ink,
-          0.45,
-        ),
+        garment.plane(points('-10 5, -8.6 14, -8.6 22'), 3, cloth.bright, 0.4),
+        garment.plane(points('15.6 3, 13.6 13, 9 22'), 3, cloth.ink, 0.5),
+        garment.plane(points('-10 22.6, 0 24, 10 22.6'), 2, cloth.ink, 0.45),
       ],
     },
   );
@@ -152,107 +126,29 @@ export const shopper = (piece: DrawnPiece, detail: Detail): Drawing => {
     [8, foot],
   ];
   strap(garment, handle(2, 1, 0), 2.2, { behind: true });
-  garment.inside([corner(-18, 0.4), [-6, -0.7], [8, -0.6], corner(18, 0.2), [6, 1.8], [-6, 1.8]], {
+  garment.inside(points('-18 0.4!, -6 -0.7, 8 -0.6, 18 0.2!, 6 1.8, -6 1.8'), {
     fill: cloth.lining,
   });
   const block = cloth.accents[0];
   garment.panel(
-    [
-      corner(-18.2, 0.6),
-      [-6, 1.3],
-      [7, 1.1],
-      corner(18.2, 0.2),
-      [18.6, 14],
-      [18, 28],
-      corner(18.8, 38.8),
-      [6, 39.6],
-      [-6, 39.2],
-      corner(-18.6, 39.2),
-      [-18, 26],
-      [-18.7, 12],
-    ],
+    points(
+      '-18.2 0.6!, -6 1.3, 7 1.1, 18.2 0.2!, 18.6 14, 18 28, 18.8 38.8!, 6 39.6, -6 39.2, -18.6 39.2!, -18 26, -18.7 12',
+    ),
     {
       inner: [
         ...(block && piece.pattern.type === 'plain'
           ? [
-              shape([corner(-20, 29), [-6, 28.6], [8, 29.2], corner(20, 28.4), corner(20, 41), corner(-20, 41)], block),
-              garment.plane(
-                [
-                  [-19, 29.4],
-                  [0, 29.2],
-                  [19, 28.8],
-                ],
-                0.4,
-                cloth.ink,
-                0.6,
-              ),
+              shape(points('-20 29!, -6 28.6, 8 29.2, 20 28.4!, 20 41!, -20 41!'), block),
+              garment.plane(points('-19 29.4, 0 29.2, 19 28.8'), 0.4, cloth.ink, 0.6),
             ]
           : []),
-        garment.fold(
-          [
-            [-16.4, 37],
-            [-11, 31],
-            [-8.6, 23],
-          ],
-          2.2,
-          0.85,
-        ),
-        garment.fold(
-          [
-            [17, 36.6],
-            [12, 31],
-            [10, 25],
-          ],
-          -2.2,
-          0.8,
-        ),
-        garment.fold(
-          [
-            [-7.8, 4],
-            [-6.6, 12],
-            [-7.4, 20],
-          ],
-          1.9,
-          0.7,
-        ),
-        garment.fold(
-          [
-            [7.8, 4],
-            [7, 13],
-            [8.4, 21],
-          ],
-          -1.8,
-          0.65,
-        ),
-        garment.fold(
-          [
-            [-17.6, 16],
-            [-9, 18.4],
-            [0, 17],
-          ],
-          1.5,
-          0.4,
-        ),
-        garment.plane(
-          [
-            [0, 6],
-            [1, 16],
-            [-1, 26],
-          ],
-          3.4,
-          cloth.bright,
-          0.5,
-        ),
-        stitch(
-          [
-            [-18, 3.4],
-            [-6, 4],
-            [7, 3.9],
-            [18, 3.1],
-          ],
-          cloth.ink,
-          0.7,
-        ),
+        garment.fold(points('-16.4 37, -11 31, -8.6 23'), 2.2, 0.85),
+        garment.fold(points('17 36.6, 12 31, 10 25'), -2.2, 0.8),
+        garment.fold(points('-7.8 4, -6.6 12, -7.4 20'), 1.9, 0.7),
+        garment.fold(points('7.8 4, 7 13, 8.4 21'), -1.8, 0.65),
+        garment.fold(points('-17.6 16, -9 18.4, 0 17'), 1.5, 0.4),
+        garment.plane(points('0 6, 1 16, -1 26'), 3.4, cloth.bright, 0.5),
+        stitch(points('-18 3.4, -6 4, 7 3.9, 18 3.1'), cloth.ink, 0.7),
       ],
     },
   );
@@ -300,148 +196,41 @@ export const dayPack = (piece: DrawnPiece, detail: Detail): Drawing => {
       3.4,
       { cloth: web, behind: true, stitched: true },
     );
-  strap(
-    garment,
-    [
-      [-4, 1],
-      [-3.4, -2.4],
-      [0, -3.6],
-      [3.4, -2.4],
-      [4, 1],
-    ],
-    1.6,
-    { cloth: web },
-  );
+  strap(garment, points('-4 1, -3.4 -2.4, 0 -3.6, 3.4 -2.4, 4 1'), 1.6, { cloth: web });
   for (const side of [-1, 1])
     garment.panel(
       [corner(side * 12.6, 24), [side * 15.6, 25], [side * 16, 33], [side * 14.6, 40.6], corner(side * 12, 41)],
       { edge: 0.5, fill: cloth.shade },
     );
   garment.panel(
-    [
-      [-13.6, 12],
-      [-12.6, 4.6],
-      [-8.4, 0.8],
-      [0, 0],
-      [8.4, 0.8],
-      [12.6, 4.6],
-      [13.6, 12],
-      [14, 26],
-      [13.8, 39],
-      [11.8, 42],
-      [0, 42.8],
-      [-11.8, 42],
-      [-13.8, 39],
-      [-14, 26],
-    ],
+    points(
+      '-13.6 12, -12.6 4.6, -8.4 0.8, 0 0, 8.4 0.8, 12.6 4.6, 13.6 12, 14 26, 13.8 39, 11.8 42, 0 42.8, -11.8 42, -13.8 39, -14 26',
+    ),
     {
       round: { from: [-14, 8], to: [14, 14], strength: 0.7 },
       inner: [
-        garment.plane(
-          [
-            [-8, 4],
-            [-9, 12],
-            [-8.6, 20],
-          ],
-          2.4,
-          cloth.bright,
-          0.5 * cloth.sheen,
-        ),
-        garment.fold(
-          [
-            [-11.6, 9],
-            [-7, 12],
-            [-2, 12.4],
-          ],
-          1.7,
-          0.6,
-        ),
-        garment.fold(
-          [
-            [11.6, 10],
-            [8, 13],
-            [5.4, 17],
-          ],
-          -1.7,
-          0.6,
-        ),
+        garment.plane(points('-8 4, -9 12, -8.6 20'), 2.4, cloth.bright, 0.5 * cloth.sheen),
+        garment.fold(points('-11.6 9, -7 12, -2 12.4'), 1.7, 0.6),
+        garment.fold(points('11.6 10, 8 13, 5.4 17'), -1.7, 0.6),
       ],
     },
   );
-  zip(
-    garment,
-    [
-      [-12.7, 15],
-      [-11.7, 6.8],
-      [-7.4, 3.4],
-      [0, 2.7],
-      [7.4, 3.4],
-      [11.7, 6.8],
-      [12.7, 15],
-    ],
-    metal,
-    [5.6, 3],
-  );
+  zip(garment, points('-12.7 15, -11.7 6.8, -7.4 3.4, 0 2.7, 7.4 3.4, 11.7 6.8, 12.7 15'), metal, [5.6, 3]);
   garment.panel(
-    [
-      [-11, 23.6],
-      [0, 21.8],
-      [11, 23.6],
-      [11.8, 30],
-      [11.4, 38.6],
-      [9.6, 40.4],
-      [0, 41],
-      [-9.6, 40.4],
-      [-11.4, 38.6],
-      [-11.8, 30],
-    ],
+    points('-11 23.6, 0 21.8, 11 23.6, 11.8 30, 11.4 38.6, 9.6 40.4, 0 41, -9.6 40.4, -11.4 38.6, -11.8 30'),
     {
       covers: false,
       cast: 0.6,
       edge: 0.8,
       inner: [
-        garment.plane(
-          [
-            [-7, 28],
-            [-7.4, 33],
-            [-6.6, 38],
-          ],
-          2,
-          cloth.bright,
-          0.5 * cloth.sheen,
-        ),
-        garment.fold(
-          [
-            [10.6, 28],
-            [7, 31],
-            [5.6, 36],
-          ],
-          -1.6,
-          0.6,
-        ),
-        garment.fold(
-          [
-            [-10, 38],
-            [-6, 36.6],
-            [-1, 37.4],
-          ],
-          -1.3,
-          0.45,
-        ),
+        garment.plane(points('-7 28, -7.4 33, -6.6 38'), 2, cloth.bright, 0.5 * cloth.sheen),
+        garment.fold(points('10.6 28, 7 31, 5.6 36'), -1.6, 0.6),
+        garment.fold(points('-10 38, -6 36.6, -1 37.4'), -1.3, 0.45),
       ],
     },
   );
-  zip(
-    garment,
-    [
-      [-10.6, 25.4],
-      [0, 23.7],
-      [10.6, 25.4],
-    ],
-    metal,
-    [-7.4, 24.9],
-  );
-  garment.panel([corner(-2.2, 16), corner(2.2, 16), corner(2.2, 18.4), corner(-2.2, 18.4)], {
+  zip(garment, points('-10.6 25.4, 0 23.7, 10.6 25.4'), metal, [-7.4, 24.9]);
+  garment.panel(points('-2.2 16!, 2.2 16!, 2.2 18.4!, -2.2 18.4!'), {
     cloth: web,
     covers: false,
     edge: 0.2,
@@ -450,13 +239,7 @@ export const dayPack = (piece: DrawnPiece, detail: Detail): Drawing => {
     cast: 0.2,
   });
   if (!garment.small)
-    garment.add(
-      stitch(
-        [corner(-1.8, 16.4), corner(1.8, 16.4), corner(1.8, 18), corner(-1.8, 18), corner(-1.8, 16.4)],
-        web.bright,
-        0.7,
-      ),
-    );
+    garment.add(stitch(points('-1.8 16.4!, 1.8 16.4!, 1.8 18!, -1.8 18!, -1.8 16.4!'), web.bright, 0.7));
   return garment.anchor('handle', [0, -3.6]).anchor('base', [0, 42.5]).finish();
 };
 
@@ -464,135 +247,32 @@ export const beltBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   const metal = metalOf(garment);
-  strap(
-    garment,
-    [
-      [10, 3.4],
-      [16, 0.6],
-      [19.4, -6.4],
-      [14, -12.6],
-      [2, -14.4],
-      [-11, -13.4],
-      [-18.6, -8],
-      [-17.4, 0],
-      [-10, 3.4],
-    ],
-    2.6,
-    { stitched: true },
-  );
-  const clip: Node[] = [corner(-3.4, -16.6), corner(3, -16.4), corner(3, -12.6), corner(-3.4, -12.8)];
+  strap(garment, points('10 3.4, 16 0.6, 19.4 -6.4, 14 -12.6, 2 -14.4, -11 -13.4, -18.6 -8, -17.4 0, -10 3.4'), 2.6, {
+    stitched: true,
+  });
+  const clip: Node[] = points('-3.4 -16.6!, 3 -16.4!, 3 -12.6!, -3.4 -12.8!');
   garment.panel(clip, {
     cloth: { ...cloth, ground: '#33302e', ink: '#151413', bright: '#77716b', tiles: [] },
     weave: false,
     edge: 0.25,
     wobble: 0.05,
     inner: [
-      line(
-        [
-          [-0.4, -16.4],
-          [-0.4, -12.8],
-        ],
-        0.3,
-        '#151413',
-      ),
-      line(
-        [
-          [-3, -16.1],
-          [-0.8, -16],
-        ],
-        0.24,
-        '#77716b',
-      ),
+      line(points('-0.4 -16.4, -0.4 -12.8'), 0.3, '#151413'),
+      line(points('-3 -16.1, -0.8 -16'), 0.24, '#77716b'),
     ],
   });
-  garment.panel(
-    [
-      [-12.4, 2.4],
-      [-7, 0.5],
-      [0, 0],
-      [7, 0.5],
-      [12.4, 2.4],
-      [12.8, 7],
-      [9.6, 12],
-      [0, 13.8],
-      [-9.6, 12],
-      [-12.8, 7],
+  garment.panel(points('-12.4 2.4, -7 0.5, 0 0, 7 0.5, 12.4 2.4, 12.8 7, 9.6 12, 0 13.8, -9.6 12, -12.8 7'), {
+    round: { from: [-13, 2], to: [13, 6], strength: 0.6 },
+    inner: [
+      garment.plane(points('-8 2.2, 0 1.4, 8 2.2'), 0.8, cloth.bright, 0.6 * cloth.sheen),
+      garment.plane(points('-8 7.6, -3 8.6, 3 8.4'), 1.3, cloth.bright, 0.4 * cloth.sheen),
+      garment.plane(points('-8 12, 0 13, 8 12'), 1.2, cloth.ink, 0.5),
+      garment.fold(points('11.4 5.4, 8.4 7.6, 6.8 11'), -1.2, 0.5),
+      garment.fold(points('-11.4 6, -8.6 9, -6.4 11.4'), 1.2, 0.5),
+      pen(points('-12.6 3.6, 0 2.6, 12.6 3.6'), 0.2, cloth.ink, 0.5, 0.5),
     ],
-    {
-      round: { from: [-13, 2], to: [13, 6], strength: 0.6 },
-      inner: [
-        garment.plane(
-          [
-            [-8, 2.2],
-            [0, 1.4],
-            [8, 2.2],
-          ],
-          0.8,
-          cloth.bright,
-          0.6 * cloth.sheen,
-        ),
-        garment.plane(
-          [
-            [-8, 7.6],
-            [-3, 8.6],
-            [3, 8.4],
-          ],
-          1.3,
-          cloth.bright,
-          0.4 * cloth.sheen,
-        ),
-        garment.plane(
-          [
-            [-8, 12],
-            [0, 13],
-            [8, 12],
-          ],
-          1.2,
-          cloth.ink,
-          0.5,
-        ),
-        garment.fold(
-          [
-            [11.4, 5.4],
-            [8.4, 7.6],
-            [6.8, 11],
-          ],
-          -1.2,
-          0.5,
-        ),
-        garment.fold(
-          [
-            [-11.4, 6],
-            [-8.6, 9],
-            [-6.4, 11.4],
-          ],
-          1.2,
-          0.5,
-        ),
-        pen(
-          [
-            [-12.6, 3.6],
-            [0, 2.6],
-            [12.6, 3.6],
-          ],
-          0.2,
-          cloth.ink,
-          0.5,
-          0.5,
-        ),
-      ],
-    },
-  );
-  zip(
-    garment,
-    [
-      [-11.4, 4.4],
-      [0, 3.5],
-      [11.4, 4.4],
-    ],
-    metal,
-    [8.8, 4],
-  );
+  });
+  zip(garment, points('-11.4 4.4, 0 3.5, 11.4 4.4'), metal, [8.8, 4]);
   for (const x of [-12, 12]) garment.add(frame([x, 3], 1.6, 3, metal, 0.3));
   return garment.anchor('base', [0, 13.8]).finish();
 };

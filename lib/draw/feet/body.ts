@@ -1,5 +1,6 @@
 import { plainCloth } from '../fabric/index.ts';
 import { curvePath, group, line, type Node, oklch, type Painted, pen, shape, tone } from '../kit/index.ts';
+import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { along, stations } from './last.ts';
 import { mouthAround, type Topline, throatOf, upper } from './solids.ts';
@@ -53,28 +54,8 @@ const modelling = (artist: ShoeArtist, style: BodyStyle): Painted[] => {
       cloth.ink,
       0.5,
     ),
-    artist.plane(
-      [
-        [0.5, 0.33],
-        [0.62, 0.33],
-        [0.76, 0.36],
-        [0.93, 0.42],
-      ],
-      wide,
-      cloth.bright,
-      0.55 * cloth.sheen,
-      0.6,
-    ),
-    artist.plane(
-      [
-        [0.8, 0.3],
-        [0.87, 0.34],
-        [0.94, 0.4],
-      ],
-      wide * 0.5,
-      cloth.bright,
-      0.5 * cloth.sheen,
-    ),
+    artist.plane(points('0.5 0.33, 0.62 0.33, 0.76 0.36, 0.93 0.42'), wide, cloth.bright, 0.55 * cloth.sheen, 0.6),
+    artist.plane(points('0.8 0.3, 0.87 0.34, 0.94 0.4'), wide * 0.5, cloth.bright, 0.5 * cloth.sheen),
   ];
   if (side(0.6).length > 1) {
     marks.push(

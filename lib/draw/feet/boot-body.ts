@@ -1,5 +1,6 @@
 import { plainCloth } from '../fabric/index.ts';
 import { curvePath, group, line, type Node, oklch, type Painted, pen, shape, tone } from '../kit/index.ts';
+import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { type Leg, type LegSection, leg } from './solids.ts';
 
@@ -52,59 +53,17 @@ const modelling = (artist: ShoeArtist, of: Leg, creases: number): Painted[] => {
       [from, around],
     ]);
   const marks: Painted[] = [
-    artist.plane(
-      [
-        [0, 0.06],
-        [0.3, 0.06],
-        [0.6, 0.05],
-        [0.97, 0.1],
-      ],
-      1,
-      cloth.ink,
-      0.6 * cloth.depth + 0.1,
-    ),
-    artist.plane(
-      [
-        [0.56, 0.33],
-        [0.68, 0.33],
-        [0.8, 0.36],
-        [0.94, 0.42],
-      ],
-      0.95,
-      cloth.bright,
-      0.55 * cloth.sheen,
-      0.6,
-    ),
+    artist.plane(points('0 0.06, 0.3 0.06, 0.6 0.05, 0.97 0.1'), 1, cloth.ink, 0.6 * cloth.depth + 0.1),
+    artist.plane(points('0.56 0.33, 0.68 0.33, 0.8 0.36, 0.94 0.42'), 0.95, cloth.bright, 0.55 * cloth.sheen, 0.6),
     garment.plane(upright(0.16, 0.12, 0.98), 1.5, cloth.bright, 0.42 * cloth.sheen),
     garment.plane(upright(0.42, 0.05, 0.98), 1.5, cloth.ink, 0.6 * cloth.depth + 0.1),
     garment.plane(upright(0.02, 0.3, 0.98), 0.6, cloth.ink, 0.3),
   ];
   if (!artist.behind)
-    marks.push(
-      artist.plane(
-        [
-          [0.8, 0.3],
-          [0.88, 0.34],
-          [0.94, 0.4],
-        ],
-        0.5,
-        cloth.bright,
-        0.5 * cloth.sheen,
-      ),
-    );
+    marks.push(artist.plane(points('0.8 0.3, 0.88 0.34, 0.94 0.4'), 0.5, cloth.bright, 0.5 * cloth.sheen));
   if (dark)
     marks.push(
-      pen(
-        artist.mapped([
-          [0.56, 0.45],
-          [0.72, 0.46],
-          [0.86, 0.45],
-          [0.965, 0.4],
-        ]),
-        0.3,
-        cloth.bright,
-        0.7,
-      ),
+      pen(artist.mapped(points('0.56 0.45, 0.72 0.46, 0.86 0.45, 0.965 0.4')), 0.3, cloth.bright, 0.7),
       pen(upright(0.06, 0.35, 0.95), 0.3, cloth.bright, 0.5),
     );
   if (artist.small || artist.behind) return marks;

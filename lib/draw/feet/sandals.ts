@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece, Point } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
 import { curvePath, ellipsePath, line, type Node, oklch, pen, shape, tone } from '../kit/index.ts';
+import { points } from '../kit/points.ts';
 import { paintBody } from './body.ts';
 import { paintBuckle, paintStrap } from './fastenings.ts';
 import { ankleRing, archBand, paintCounter, paintFootbed } from './heels.ts';
@@ -107,23 +108,8 @@ export const espadrilles = (piece: DrawnPiece, detail: Detail): Drawing =>
       });
       const thread = oklch(cloth.ground).l > 0.7 ? tone(cloth.ground, -0.3) : '#efe3c8';
       artist
-        .seam(
-          [
-            [0.6, 0.38],
-            [0.66, 0.22],
-            [0.66, 0.02],
-          ],
-          0.18,
-        )
-        .stitches(
-          [
-            [0.585, 0.36],
-            [0.645, 0.21],
-            [0.645, 0.02],
-          ],
-          thread,
-          0.8,
-        );
+        .seam(points('0.6 0.38, 0.66 0.22, 0.66 0.02'), 0.18)
+        .stitches(points('0.585 0.36, 0.645 0.21, 0.645 0.02'), thread, 0.8);
       if (artist.small) return;
       const ticks = Array.from({ length: 26 }, (_, i) => 0.06 + i * 0.035)
         .map((t) =>
@@ -142,16 +128,7 @@ export const espadrilles = (piece: DrawnPiece, detail: Detail): Drawing =>
         )
         .join('');
       artist.garment.add(line(ticks, 0.16, thread, 0.9));
-      artist.line(
-        [
-          [0.92, 0.24],
-          [0.945, 0.36],
-          [0.955, 0.5],
-        ],
-        0.16,
-        thread,
-        0.8,
-      );
+      artist.line(points('0.92 0.24, 0.945 0.36, 0.955 0.5'), 0.16, thread, 0.8);
     },
   }));
 

@@ -1,11 +1,13 @@
 import type { SHOES as SHOE_KINDS } from '../../vocabulary/kinds/feet.ts';
 import type { DrawKind } from '../drawing.ts';
-import { ankleBoots, chelsea, hikingBoots, kneeBoots, laceUpBoots, rainBoots, snowBoots } from './boots.ts';
+import { ankleBoots, chelsea, kneeBoots } from './boots.ts';
 import { balletFlats, mules } from './flats.ts';
 import { blockHeels, heeledSandals, pumps, slingbacks } from './heels.ts';
+import { hikingBoots, laceUpBoots } from './laced-boots.ts';
 import { espadrilles, flipFlops, sandals, wedgeSandals } from './sandals.ts';
 import { canvasShoes, trainers, walkingShoes } from './sport.ts';
 import { boatShoes, brogues, derby, loafers, oxford } from './town.ts';
+import { rainBoots, snowBoots } from './weather-boots.ts';
 
 /** How each kind of shoe is drawn: a pair in three-quarter view, from its last in centimetres. */
 export const SHOES: Readonly<Record<keyof typeof SHOE_KINDS, DrawKind>> = {

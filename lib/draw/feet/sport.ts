@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
 import { ellipsePath, line, type Node, oklch, shape, tone } from '../kit/index.ts';
+import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { paintBody } from './body.ts';
 import { paintLaces, paintTongue } from './fastenings.ts';
@@ -35,16 +36,11 @@ const stay = (artist: ShoeArtist, fill: string | undefined, drop: number): void 
     ],
     { puff: 0.08, edge: 0.2, cast: 0.14, ...(fill !== undefined && { fill }) },
   );
-  artist.patch(
-    [
-      [0.45, 0.6, 'corner'],
-      [0.63, 0.59, 'corner'],
-      [0.65, 0.64],
-      [0.62, 0.68],
-      [0.45, 0.7, 'corner'],
-    ],
-    { puff: 0.08, edge: 0.2, ...(fill !== undefined && { fill }) },
-  );
+  artist.patch(points('0.45 0.6!, 0.63 0.59!, 0.65 0.64, 0.62 0.68, 0.45 0.7!'), {
+    puff: 0.08,
+    edge: 0.2,
+    ...(fill !== undefined && { fill }),
+  });
   artist.stitches(
     [
       [0.43, 0.335 - drop],
@@ -56,7 +52,7 @@ const stay = (artist: ShoeArtist, fill: string | undefined, drop: number): void 
   );
 };
 
-const holes = (artist: ShoeArtist, at: readonly (readonly [number, number])[]): void => {
+const holes = (artist: ShoeArtist, at: readonly Node[]): void => {
   if (artist.small) return;
   artist.garment.add(
     shape(at.map(([t, a]) => ellipsePath([...artist.last.on(t, a, 0.05)], 0.13)).join(''), artist.cloth.ink, 0.7),
@@ -80,80 +76,31 @@ export const trainers = (piece: DrawnPiece, detail: Detail): Drawing =>
       });
       paintTongue(artist, 0.64, 0.35, 0.13);
       const overlay = plainCloth(tone(cloth.ground, -0.035), 'leather', detail);
-      artist.patch(
-        [
-          [0.66, 0.005, 'corner'],
-          [0.72, 0.16],
-          [0.8, 0.26],
-          [0.88, 0.36],
-          [0.93, 0.5],
-          [0.985, 0.55],
-          [0.99, 0.2],
-          [0.94, 0.005, 'corner'],
-        ],
-        { cloth: overlay, weave: false, edge: 0.2, cast: 0.12 },
-      );
-      artist.stitches(
-        [
-          [0.68, 0.03],
-          [0.735, 0.17],
-          [0.81, 0.28],
-          [0.88, 0.38],
-        ],
-        cloth.ink,
-        0.5,
-      );
+      artist.patch(points('0.66 0.005!, 0.72 0.16, 0.8 0.26, 0.88 0.36, 0.93 0.5, 0.985 0.55, 0.99 0.2, 0.94 0.005!'), {
+        cloth: overlay,
+        weave: false,
+        edge: 0.2,
+        cast: 0.12,
+      });
+      artist.stitches(points('0.68 0.03, 0.735 0.17, 0.81 0.28, 0.88 0.38'), cloth.ink, 0.5);
       const heel = plainCloth(accent ?? tone(cloth.ground, -0.14), 'leather', detail);
-      artist.patch(
-        [
-          [0.005, 0.02, 'corner'],
-          [0.003, 0.36, 'corner'],
-          [0.06, 0.355],
-          [0.11, 0.27],
-          [0.14, 0.15],
-          [0.2, 0.005, 'corner'],
-        ],
-        { cloth: heel, weave: false, edge: 0.25 },
-      );
+      artist.patch(points('0.005 0.02!, 0.003 0.36!, 0.06 0.355, 0.11 0.27, 0.14 0.15, 0.2 0.005!'), {
+        cloth: heel,
+        weave: false,
+        edge: 0.25,
+      });
       stay(artist, undefined, 0.03);
       artist
-        .seam(
-          [
-            [0.4, 0.22],
-            [0.36, 0.12],
-            [0.34, 0.02],
-          ],
-          0.16,
-        )
-        .stitches(
-          [
-            [0.39, 0.24],
-            [0.345, 0.13],
-            [0.325, 0.02],
-          ],
-          cloth.ink,
-          0.45,
-        );
+        .seam(points('0.4 0.22, 0.36 0.12, 0.34 0.02'), 0.16)
+        .stitches(points('0.39 0.24, 0.345 0.13, 0.325 0.02'), cloth.ink, 0.45);
       if (accent)
-        artist.patch(
-          [
-            [0.3, 0.02, 'corner'],
-            [0.4, 0.02, 'corner'],
-            [0.52, 0.24, 'corner'],
-            [0.46, 0.25, 'corner'],
-          ],
-          { cloth: heel, weave: false, edge: 0.15, puff: 0.06 },
-        );
-      holes(artist, [
-        [0.7, 0.4],
-        [0.74, 0.41],
-        [0.78, 0.42],
-        [0.72, 0.35],
-        [0.76, 0.36],
-        [0.7, 0.47],
-        [0.74, 0.48],
-        [0.78, 0.48],
-      ]);
+        artist.patch(points('0.3 0.02!, 0.4 0.02!, 0.52 0.24!, 0.46 0.25!'), {
+          cloth: heel,
+          weave: false,
+          edge: 0.15,
+          puff: 0.06,
+        });
+      holes(artist, points('0.7 0.4, 0.74 0.41, 0.78 0.42, 0.72 0.35, 0.76 0.36, 0.7 0.47, 0.74 0.48, 0.78 0.48'));
       paintLaces(artist, {
         rows: [0.615, 0.575, 0.535, 0.495, 0.455],
         near: [0.385, 0.375, 0.37, 0.365, 0.36],
@@ -203,83 +150,25 @@ export const canvasShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
       });
       paintTongue(artist, 0.66, 0.35, 0.12);
       artist.patch(
-        [
-          [0.82, 0.003, 'corner'],
-          [0.835, 0.2],
-          [0.845, 0.36],
-          [0.845, 0.5],
-          [0.85, 0.7],
-          [0.94, 0.7],
-          [0.99, 0.5],
-          [0.99, 0.2],
-          [0.95, 0.003, 'corner'],
-        ],
+        points('0.82 0.003!, 0.835 0.2, 0.845 0.36, 0.845 0.5, 0.85 0.7, 0.94 0.7, 0.99 0.5, 0.99 0.2, 0.95 0.003!'),
         {
           cloth: rubber,
           weave: false,
           puff: 0.1,
           edge: 0.3,
           inner: [
-            artist.plane(
-              [
-                [0.87, 0.34],
-                [0.92, 0.38],
-                [0.96, 0.45],
-              ],
-              0.5,
-              '#ffffff',
-              0.9,
-            ),
-            artist.plane(
-              [
-                [0.85, 0.05],
-                [0.96, 0.09],
-              ],
-              0.7,
-              rubber.ink,
-              0.5,
-            ),
+            artist.plane(points('0.87 0.34, 0.92 0.38, 0.96 0.45'), 0.5, '#ffffff', 0.9),
+            artist.plane(points('0.85 0.05, 0.96 0.09'), 0.7, rubber.ink, 0.5),
           ],
         },
       );
       stay(artist, undefined, 0.02);
       const pale = oklch(cloth.ground).l > 0.75 ? cloth.ink : '#f0e8d8';
       artist
-        .seam(
-          [
-            [0.66, 0.36],
-            [0.66, 0.2],
-            [0.6, 0.02],
-          ],
-          0.16,
-        )
-        .stitches(
-          [
-            [0.648, 0.34],
-            [0.645, 0.2],
-            [0.585, 0.02],
-          ],
-          pale,
-          0.7,
-        )
-        .stitches(
-          [
-            [0.42, 0.29],
-            [0.54, 0.27],
-            [0.635, 0.29],
-          ],
-          pale,
-          0.7,
-        )
-        .stitches(
-          [
-            [0.06, 0.02],
-            [0.07, 0.2],
-            [0.05, 0.36],
-          ],
-          pale,
-          0.7,
-        );
+        .seam(points('0.66 0.36, 0.66 0.2, 0.6 0.02'), 0.16)
+        .stitches(points('0.648 0.34, 0.645 0.2, 0.585 0.02'), pale, 0.7)
+        .stitches(points('0.42 0.29, 0.54 0.27, 0.635 0.29'), pale, 0.7)
+        .stitches(points('0.06 0.02, 0.07 0.2, 0.05 0.36'), pale, 0.7);
       paintLaces(artist, {
         rows: [0.63, 0.59, 0.55, 0.51, 0.47],
         near: [0.375, 0.37, 0.365, 0.365, 0.36],
@@ -310,97 +199,29 @@ export const walkingShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
           ];
         });
       artist
-        .seam([
-          [0.46, 0.24],
-          [0.36, 0.2],
-          [0.26, 0.06],
-        ])
-        .stitches(
-          [
-            [0.46, 0.21],
-            [0.37, 0.175],
-            [0.28, 0.05],
-          ],
-          cloth.bright,
-          0.7,
-        )
-        .seam([
-          [0.64, 0.26],
-          [0.58, 0.14],
-          [0.52, 0.02],
-        ]);
-      artist.patch(
-        [
-          [0.66, 0.3, 'corner'],
-          [0.74, 0.28],
-          [0.82, 0.36],
-          [0.84, 0.5],
-          [0.82, 0.62],
-          [0.7, 0.62],
-          [0.66, 0.5],
-        ],
-        {
-          cloth: mesh,
-          edge: 0.2,
-          inner: artist.small ? [] : weave(0.67, 0.8, 0.28, 0.6).map((n) => line(artist.mapped(n), 0.1, mesh.ink, 0.6)),
-        },
-      );
+        .seam(points('0.46 0.24, 0.36 0.2, 0.26 0.06'))
+        .stitches(points('0.46 0.21, 0.37 0.175, 0.28 0.05'), cloth.bright, 0.7)
+        .seam(points('0.64 0.26, 0.58 0.14, 0.52 0.02'));
+      artist.patch(points('0.66 0.3!, 0.74 0.28, 0.82 0.36, 0.84 0.5, 0.82 0.62, 0.7 0.62, 0.66 0.5'), {
+        cloth: mesh,
+        edge: 0.2,
+        inner: artist.small ? [] : weave(0.67, 0.8, 0.28, 0.6).map((n) => line(artist.mapped(n), 0.1, mesh.ink, 0.6)),
+      });
       const bumper = plainCloth('#3f3934', 'rubber', detail);
-      artist.patch(
-        [
-          [0.74, 0.004, 'corner'],
-          [0.82, 0.14],
-          [0.9, 0.26],
-          [0.94, 0.5],
-          [0.95, 0.66],
-          [0.985, 0.6],
-          [0.992, 0.2],
-          [0.95, 0.004, 'corner'],
-        ],
-        {
-          cloth: bumper,
-          weave: false,
-          puff: 0.1,
-          cast: 0.12,
-          inner: [
-            artist.plane(
-              [
-                [0.84, 0.14],
-                [0.92, 0.26],
-                [0.96, 0.4],
-              ],
-              0.3,
-              bumper.bright,
-              0.9,
-            ),
-          ],
-        },
-      );
-      artist.patch(
-        [
-          [0.004, 0.005, 'corner'],
-          [0.003, 0.24],
-          [0.05, 0.27],
-          [0.13, 0.2],
-          [0.2, 0.005, 'corner'],
-        ],
-        { cloth: bumper, weave: false },
-      );
+      artist.patch(points('0.74 0.004!, 0.82 0.14, 0.9 0.26, 0.94 0.5, 0.95 0.66, 0.985 0.6, 0.992 0.2, 0.95 0.004!'), {
+        cloth: bumper,
+        weave: false,
+        puff: 0.1,
+        cast: 0.12,
+        inner: [artist.plane(points('0.84 0.14, 0.92 0.26, 0.96 0.4'), 0.3, bumper.bright, 0.9)],
+      });
+      artist.patch(points('0.004 0.005!, 0.003 0.24, 0.05 0.27, 0.13 0.2, 0.2 0.005!'), {
+        cloth: bumper,
+        weave: false,
+      });
       stay(artist, tone(cloth.ground, -0.05), 0.06);
-      artist.stitches(
-        [
-          [0.6, 0.05],
-          [0.66, 0.2],
-          [0.7, 0.27],
-        ],
-        cloth.bright,
-        0.7,
-      );
-      const tab: Node[] = [
-        [0.015, 0.3],
-        [0.012, 0.36],
-        [0.02, 0.42],
-      ];
+      artist.stitches(points('0.6 0.05, 0.66 0.2, 0.7 0.27'), cloth.bright, 0.7);
+      const tab: Node[] = points('0.015 0.3, 0.012 0.36, 0.02 0.42');
       artist.line(tab, 0.7, cloth.ink, 0.9).line(tab, 0.5, accent);
       paintLaces(artist, {
         rows: [0.625, 0.575, 0.525, 0.475, 0.435],

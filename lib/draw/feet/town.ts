@@ -1,5 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { curvePath, group, line, type Node, oklch, tone } from '../kit/index.ts';
+import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { paintBody } from './body.ts';
 import { paintBroguing, paintLaces, paintTongue } from './fastenings.ts';
@@ -63,38 +64,11 @@ export const oxford = town((artist) => {
   paintBody(artist, { topline: QUARTERS });
   paintTongue(artist, 0.53, 0.4, 0.07);
   artist
-    .seam([
-      [0.42, 0.41],
-      [0.48, 0.43],
-      [0.565, 0.46],
-    ])
-    .seam([
-      [0.565, 0.5],
-      [0.575, 0.38],
-      [0.53, 0.22],
-      [0.5, 0.02],
-    ])
-    .stitches([
-      [0.585, 0.46],
-      [0.588, 0.36],
-      [0.545, 0.2],
-      [0.515, 0.02],
-    ])
-    .seam(
-      [
-        [0.8, 0.02],
-        [0.815, 0.2],
-        [0.82, 0.4],
-        [0.82, 0.6],
-      ],
-      0.22,
-    )
-    .stitches([
-      [0.79, 0.02],
-      [0.804, 0.2],
-      [0.808, 0.4],
-      [0.808, 0.6],
-    ]);
+    .seam(points('0.42 0.41, 0.48 0.43, 0.565 0.46'))
+    .seam(points('0.565 0.5, 0.575 0.38, 0.53 0.22, 0.5 0.02'))
+    .stitches(points('0.585 0.46, 0.588 0.36, 0.545 0.2, 0.515 0.02'))
+    .seam(points('0.8 0.02, 0.815 0.2, 0.82 0.4, 0.82 0.6'), 0.22)
+    .stitches(points('0.79 0.02, 0.804 0.2, 0.808 0.4, 0.808 0.6'));
   paintLaces(artist, {
     rows: [0.545, 0.52, 0.495, 0.47, 0.445],
     near: [0.45, 0.44, 0.43, 0.42, 0.41],
@@ -108,70 +82,18 @@ export const derby = town((artist) => {
   paintSole(artist, stackedSole(artist, 0.42));
   paintBody(artist, { topline: QUARTERS });
   paintTongue(artist, 0.6, 0.37, 0.15);
-  const flap: readonly Node[] = [
-    [0.44, 0.37],
-    [0.5, 0.365],
-    [0.56, 0.37],
-    [0.58, 0.31],
-    [0.57, 0.22],
-    [0.52, 0.15],
-    [0.46, 0.1],
-    [0.43, 0.02],
-  ];
-  artist.garment.add(
-    artist.plane(
-      [
-        [0.5, 0.1],
-        [0.57, 0.18],
-        [0.595, 0.3],
-      ],
-      0.7,
-      artist.cloth.ink,
-      0.8,
-    ),
+  const flap: readonly Node[] = points(
+    '0.44 0.37, 0.5 0.365, 0.56 0.37, 0.58 0.31, 0.57 0.22, 0.52 0.15, 0.46 0.1, 0.43 0.02',
   );
-  artist.patch(
-    [
-      [0.44, 0.37, 'corner'],
-      [0.5, 0.365],
-      [0.562, 0.37, 'corner'],
-      [0.58, 0.31],
-      [0.57, 0.22],
-      [0.52, 0.15],
-      [0.46, 0.1, 'corner'],
-      [0.44, 0.25],
-    ],
-    {
-      puff: 0.1,
-      edge: 0,
-      inner: [
-        artist.plane(
-          [
-            [0.47, 0.3],
-            [0.52, 0.3],
-            [0.56, 0.31],
-          ],
-          0.6,
-          artist.cloth.bright,
-          0.6 * artist.cloth.sheen,
-        ),
-      ],
-    },
-  );
+  artist.garment.add(artist.plane(points('0.5 0.1, 0.57 0.18, 0.595 0.3'), 0.7, artist.cloth.ink, 0.8));
+  artist.patch(points('0.44 0.37!, 0.5 0.365, 0.562 0.37!, 0.58 0.31, 0.57 0.22, 0.52 0.15, 0.46 0.1!, 0.44 0.25'), {
+    puff: 0.1,
+    edge: 0,
+    inner: [artist.plane(points('0.47 0.3, 0.52 0.3, 0.56 0.31'), 0.6, artist.cloth.bright, 0.6 * artist.cloth.sheen)],
+  });
   artist.seam(flap, 0.26, artist.cloth.ink, 0.95);
-  artist.seam([
-    [0.45, 0.62],
-    [0.56, 0.62],
-    [0.575, 0.68],
-  ]);
-  artist.stitches([
-    [0.46, 0.345],
-    [0.55, 0.343],
-    [0.562, 0.3],
-    [0.55, 0.22],
-    [0.5, 0.155],
-    [0.45, 0.115],
-  ]);
+  artist.seam(points('0.45 0.62, 0.56 0.62, 0.575 0.68'));
+  artist.stitches(points('0.46 0.345, 0.55 0.343, 0.562 0.3, 0.55 0.22, 0.5 0.155, 0.45 0.115'));
   counterSeam(artist, QUARTERS);
   paintLaces(artist, {
     rows: [0.545, 0.505, 0.465, 0.425],
@@ -186,15 +108,7 @@ export const brogues = town((artist) => {
   paintSole(artist, stackedSole(artist, 0.42));
   paintBody(artist, { topline: QUARTERS, creases: 1 });
   paintTongue(artist, 0.57, 0.38, 0.11);
-  const wing: readonly Node[] = [
-    [0.56, 0.02],
-    [0.62, 0.14],
-    [0.7, 0.3],
-    [0.755, 0.4],
-    [0.73, 0.5],
-    [0.755, 0.6],
-    [0.72, 0.66],
-  ];
+  const wing: readonly Node[] = points('0.56 0.02, 0.62 0.14, 0.7 0.3, 0.755 0.4, 0.73 0.5, 0.755 0.6, 0.72 0.66');
   artist.patch(
     [
       [0.56, 0.005, 'corner'],
@@ -208,26 +122,8 @@ export const brogues = town((artist) => {
     {
       cast: 0.15,
       inner: [
-        artist.plane(
-          [
-            [0.78, 0.32],
-            [0.86, 0.36],
-            [0.94, 0.42],
-          ],
-          0.75,
-          artist.cloth.bright,
-          0.7 * artist.cloth.sheen,
-        ),
-        artist.plane(
-          [
-            [0.6, 0.04],
-            [0.8, 0.05],
-            [0.96, 0.1],
-          ],
-          0.8,
-          artist.cloth.ink,
-          0.6,
-        ),
+        artist.plane(points('0.78 0.32, 0.86 0.36, 0.94 0.42'), 0.75, artist.cloth.bright, 0.7 * artist.cloth.sheen),
+        artist.plane(points('0.6 0.04, 0.8 0.05, 0.96 0.1'), 0.8, artist.cloth.ink, 0.6),
       ],
     },
   );
@@ -235,17 +131,8 @@ export const brogues = town((artist) => {
     artist,
     (artist.behind ? wing.slice(0, 6) : wing).map(([t, a]): Node => [t + 0.017, a + 0.004]),
   );
-  artist.seam([
-    [0.57, 0.5],
-    [0.575, 0.38],
-    [0.53, 0.22],
-    [0.47, 0.02],
-  ]);
-  paintBroguing(artist, [
-    [0.562, 0.4],
-    [0.515, 0.22],
-    [0.455, 0.02],
-  ]);
+  artist.seam(points('0.57 0.5, 0.575 0.38, 0.53 0.22, 0.47 0.02'));
+  paintBroguing(artist, points('0.562 0.4, 0.515 0.22, 0.455 0.02'));
   paintBroguing(
     artist,
     counterSeam(artist, QUARTERS).map(([t, a]): Node => [t - 0.015, a * 0.96]),
@@ -303,16 +190,7 @@ export const paintApron = (artist: ShoeArtist, pleats: boolean): void => {
     line(artist.mapped(edge, false, 0.16), 0.38, cloth.light),
   );
   if (artist.small) return;
-  artist.stitches(
-    [
-      [0.53, 0.17],
-      [0.64, 0.165],
-      [0.78, 0.2],
-      [0.9, 0.32],
-    ],
-    cloth.ink,
-    0.6,
-  );
+  artist.stitches(points('0.53 0.17, 0.64 0.165, 0.78 0.2, 0.9 0.32'), cloth.ink, 0.6);
   if (!pleats) return;
   const ticks = [0.62, 0.66, 0.7, 0.74, 0.78, 0.82, 0.855, 0.885].map((t) => {
     const around = 0.2 + Math.max(0, t - 0.7) * 0.55;
@@ -339,92 +217,28 @@ export const loafers = town((artist) => {
   counterSeam(artist, SLIP_ON);
   // The bar across the instep, with the slot a coin fits in.
   artist.patch(
-    [
-      [0.53, 0.02, 'corner'],
-      [0.51, 0.12],
-      [0.535, 0.3],
-      [0.54, 0.5],
-      [0.535, 0.7],
-      [0.52, 0.8, 'corner'],
-      [0.62, 0.8, 'corner'],
-      [0.63, 0.68],
-      [0.635, 0.5],
-      [0.63, 0.3],
-      [0.64, 0.12],
-      [0.65, 0.02, 'corner'],
-    ],
+    points(
+      '0.53 0.02!, 0.51 0.12, 0.535 0.3, 0.54 0.5, 0.535 0.7, 0.52 0.8!, 0.62 0.8!, 0.63 0.68, 0.635 0.5, 0.63 0.3, 0.64 0.12, 0.65 0.02!',
+    ),
     {
       puff: 0.22,
       cast: 0.3,
       inner: [
-        artist.plane(
-          [
-            [0.57, 0.2],
-            [0.58, 0.35],
-            [0.585, 0.48],
-          ],
-          0.8,
-          cloth.bright,
-          0.6 * cloth.sheen,
-        ),
-        artist.plane(
-          [
-            [0.55, 0.04],
-            [0.63, 0.05],
-          ],
-          0.9,
-          cloth.ink,
-          0.6,
-        ),
+        artist.plane(points('0.57 0.2, 0.58 0.35, 0.585 0.48'), 0.8, cloth.bright, 0.6 * cloth.sheen),
+        artist.plane(points('0.55 0.04, 0.63 0.05'), 0.9, cloth.ink, 0.6),
       ],
     },
   );
   artist
-    .stitches(
-      [
-        [0.535, 0.14],
-        [0.552, 0.3],
-        [0.556, 0.5],
-      ],
-      cloth.bright,
-      0.7,
-    )
-    .stitches(
-      [
-        [0.628, 0.12],
-        [0.616, 0.3],
-        [0.62, 0.5],
-      ],
-      cloth.bright,
-      0.7,
-    );
-  artist.patch(
-    [
-      [0.575, 0.31, 'corner'],
-      [0.565, 0.37],
-      [0.575, 0.43, 'corner'],
-      [0.597, 0.43],
-      [0.605, 0.37],
-      [0.597, 0.31],
-    ],
-    {
-      puff: 0.26,
-      weave: false,
-      edge: 0,
-      fill: cloth.ink,
-    },
-  );
-  artist.line(
-    [
-      [0.6, 0.31],
-      [0.608, 0.37],
-      [0.6, 0.43],
-    ],
-    0.14,
-    cloth.bright,
-    0.9,
-    0.26,
-  );
+    .stitches(points('0.535 0.14, 0.552 0.3, 0.556 0.5'), cloth.bright, 0.7)
+    .stitches(points('0.628 0.12, 0.616 0.3, 0.62 0.5'), cloth.bright, 0.7);
+  artist.patch(points('0.575 0.31!, 0.565 0.37, 0.575 0.43!, 0.597 0.43, 0.605 0.37, 0.597 0.31'), {
+    puff: 0.26,
+    weave: false,
+    edge: 0,
+    fill: cloth.ink,
+  });
+  artist.line(points('0.6 0.31, 0.608 0.37, 0.6 0.43'), 0.14, cloth.bright, 0.9, 0.26);
 }, 'round');
 
 const MOCCASIN_SOLE = '#ece3d1';
@@ -453,34 +267,13 @@ export const boatShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
       paintBody(artist, { topline: SLIP_ON, creases: 1, insole: '#b58e62', lining: '#8a6746' });
       paintTongue(artist, 0.66, 0.47, 0.13);
       paintApron(artist, true);
-      artist.patch(
-        [
-          [0.47, 0.34, 'corner'],
-          [0.56, 0.36],
-          [0.655, 0.38, 'corner'],
-          [0.66, 0.26],
-          [0.56, 0.14],
-          [0.47, 0.1, 'corner'],
-        ],
-        { puff: 0.12, cast: 0.25 },
-      );
-      artist.patch(
-        [
-          [0.5, 0.6, 'corner'],
-          [0.655, 0.6, 'corner'],
-          [0.64, 0.72],
-          [0.5, 0.74, 'corner'],
-        ],
-        { puff: 0.12 },
-      );
+      artist.patch(points('0.47 0.34!, 0.56 0.36, 0.655 0.38!, 0.66 0.26, 0.56 0.14, 0.47 0.1!'), {
+        puff: 0.12,
+        cast: 0.25,
+      });
+      artist.patch(points('0.5 0.6!, 0.655 0.6!, 0.64 0.72, 0.5 0.74!'), { puff: 0.12 });
       const lace = cloth.accents[0] ?? '#e9dcc0';
-      const collar: Node[] = [
-        [0.02, 0.33],
-        [0.12, 0.3],
-        [0.25, 0.26],
-        [0.38, 0.22],
-        [0.5, 0.25],
-      ];
+      const collar: Node[] = points('0.02 0.33, 0.12 0.3, 0.25 0.26, 0.38 0.22, 0.5 0.25');
       artist.line(collar, 0.46, cloth.ink, 0.8);
       const path = curvePath(artist.mapped(collar, false, 0.05), false);
       artist.garment.add(group([{ path, stroke: lace, width: 0.3, dash: artist.small ? [1.8, 0.8] : [1.5, 0.6] }]));
