@@ -37,7 +37,7 @@ const tights =
     drawTights(piece, detail, design);
 
 /** Socks and tights: everything of the group `legwear`. */
-export const LEGWEAR_DRAWN = {
+export const LEGWEAR = {
   socks: socks({ stripes: 2, arch: true }),
   'dress socks': socks({ top: 8.6, calf: 9.6, cuff: 3, ribbed: true, thick: 0 }),
   'walking socks': socks({ top: 10, calf: 10.6, cuff: 8, thick: 1.1, patches: true, stripes: 1, arch: true }),

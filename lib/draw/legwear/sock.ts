@@ -53,10 +53,10 @@ type Place = (nodes: readonly Node[]) => Node[];
 export const drawSocks = (piece: DrawnPiece, detail: Detail, design: SockDesign): Drawing => {
   const garment = new Garment(piece, detail);
   const height = sockHeight(piece, design.shaft(piece)).cm;
-  const lean = 9 + garment.jitter(2);
+  const lean = 5 + garment.jitter(1.5);
   const far: Place = (nodes) =>
     nodes.map(([x, y, c]): Node => {
-      const [a, b] = move(turned([x, y], -lean, [0, height]), [9.5, -3.4]);
+      const [a, b] = move(turned([x, y], lean, [0, height]), [6.5, -9]);
       return [a, b, c];
     });
   oneSock(garment, design, height, far, detail);
@@ -81,29 +81,30 @@ const oneSock = (garment: Garment, design: SockDesign, height: number, place: Pl
   const back: Node[] = [
     [half(0), 0, 'corner'],
     [half(s * 0.3), s * 0.3],
-    [half(s * 0.62) - 0.2, s * 0.62],
+    ...(s > 20 ? ([[half(s * 0.62) - 0.2, s * 0.62]] as const) : []),
     [ankle / 2 - 0.3, s - 5.4],
   ];
   const front: Node[] = [
     [-half(0), 0, 'corner'],
     [-half(s * 0.3), s * 0.3],
-    [-half(s * 0.62), s * 0.62],
+    ...(s > 20 ? ([[-half(s * 0.62), s * 0.62]] as const) : []),
     [-ankle / 2 - 0.5, s - 6.6],
   ];
-  const outline = place([
-    [-half(0), 0, 'corner'],
-    ...back,
-    [ankle / 2 + 1.3 + t * 0.4, s + 0.4],
-    [ankle / 2 - 0.2, s + 4.8 + t],
-    [-5, s + 5.6 + t],
-    [-13.4, s + 6.2 + t],
-    [-18.6, s + 4.4 + t * 0.6],
-    [-19.4, s + 0.6],
-    [-16, s - 2.6 - t],
-    [-9.5, s - 4 - t],
-    [-ankle / 2 - 1.6, s - 5.2],
-    ...front.slice(1).reverse(),
-  ]);
+  const foot = footOf(place, s);
+  const outline = [
+    ...place([[-half(0), 0, 'corner'], ...back, [ankle / 2 + 0.9 + t * 0.4, s - 1.2]]),
+    ...foot([
+      [ankle / 2 + 0.9 + t * 0.4, s + 1.6],
+      [ankle / 2 - 1.4, s + 4.4 + t],
+      [-5, s + 4.6 + t],
+      [-13.4, s + 5 + t],
+      [-18.4, s + 3.6 + t * 0.6],
+      [-19.2, s + 0.2],
+      [-16.4, s - 2.6 - t],
+      [-10.5, s - 3.7 - t],
+    ]),
+    ...place([[-ankle / 2 - 1.2, s - 4.6], ...front.slice(1).reverse()]),
+  ];
   const accent =
     design.patches || design.stripes > 0 ? (cloth.accents[0] ?? (design.patches ? cloth.deep : undefined)) : undefined;
   const trim = accent === undefined ? cloth : plainCloth(accent, cloth.surface, detail);
@@ -112,14 +113,15 @@ const oneSock = (garment: Garment, design: SockDesign, height: number, place: Pl
     place([0, 0.33, 0.66, 1].map((k): Node => [(edge === back ? 1 : -1) * half(lerp(0, to, k)), lerp(-0.4, to, k)]));
   const count = garment.small ? 4 : Math.round(top / (design.thick > 0.8 ? 1.1 : 0.72));
   const inner: Painted[] = [
-    ...(accent !== undefined && design.patches ? patches(place, accent, s, ankle, t) : []),
+    ...(accent !== undefined && design.patches ? patches(foot, accent, s, ankle, t) : []),
     ...bands(design, place, half, trim.ground),
     linesBetween(column(front, down), column(back, down), count, 0.24, cloth.ink, design.ribbed ? 0.26 : 0.34),
     ...(garment.small
       ? []
       : [linesBetween(column(front, down), column(back, down), count, 0.2, cloth.bright, 0.5, 0.02, 1.02)]),
-    ...(design.arch ? [archBand(garment, place, s, t)] : []),
-    ...sockFolds(garment, place, s, ankle),
+    ...(design.arch ? [archBand(garment, foot, s, t)] : []),
+    ...(design.patches ? [] : gores(garment, foot, s, ankle, t)),
+    ...sockFolds(garment, place, foot, s, ankle),
   ];
   if (!design.ribbed)
     inner.push(
@@ -148,6 +150,17 @@ const oneSock = (garment: Garment, design: SockDesign, height: number, place: Pl
   mouth(garment, place, half(0));
   if (design.turned) turnedCuff(garment, place, half, design.cuff);
 };
+
+/** The foot hangs a little below the square: a sock lies as it was knitted. */
+const footOf =
+  (place: Place, height: number): Place =>
+  (nodes) =>
+    place(
+      nodes.map(([x, y, c]): Node => {
+        const [a, b] = turned([x, y], -13, [1, height]);
+        return [a, b, c];
+      }),
+    );
 
 const point = (place: Place, [x, y]: readonly [number, number]): readonly [number, number] => {
   const [a, b] = place([[x, y]])[0] ?? [0, 0];
@@ -223,9 +236,38 @@ const archBand = (garment: Garment, place: Place, s: number, t: number): Painted
   return linesBetween(edge(-5.4), edge(-11.6), garment.small ? 3 : 8, 0.24, garment.cloth.ink, 0.28);
 };
 
-const sockFolds = (garment: Garment, place: Place, s: number, ankle: number): Painted[] => [
+/** Where heel and toe were turned: two fine seams. */
+const gores = (garment: Garment, foot: Place, s: number, ankle: number, t: number): Painted[] =>
+  garment.small
+    ? []
+    : [
+        pen(
+          foot([
+            [ankle / 2 + 0.8, s - 2.4],
+            [ankle / 2 - 3.6, s + 0.6],
+            [ankle / 2 - 5.6, s + 4.6 + t],
+          ]),
+          0.24,
+          garment.cloth.ink,
+          0.55,
+          0.5,
+        ),
+        pen(
+          foot([
+            [-15.4, s - 3 - t],
+            [-14.4, s + 1],
+            [-15, s + 5.2 + t],
+          ]),
+          0.24,
+          garment.cloth.ink,
+          0.5,
+          0.5,
+        ),
+      ];
+
+const sockFolds = (garment: Garment, place: Place, foot: Place, s: number, ankle: number): Painted[] => [
   garment.plane(
-    place([
+    foot([
       [-6, s - 1.4],
       [-11, s],
       [-16.4, s + 1],
@@ -235,7 +277,7 @@ const sockFolds = (garment: Garment, place: Place, s: number, ankle: number): Pa
     0.4,
   ),
   garment.plane(
-    place([
+    foot([
       [ankle / 2 - 2, s + 5.2],
       [-6, s + 6],
       [-15, s + 6.2],

@@ -154,9 +154,9 @@ const backOfSuit = (
       garment,
       [
         [side * 9.6, 4.6],
-        [side * 9, 1.4],
-        [side * 8.4, 6],
-        [side * 6.4, under * 0.62],
+        [side * 9.3, 1],
+        [side * 8.8, 6],
+        [side * 9.4, under - 3.4],
       ],
       2.4,
       true,
@@ -175,8 +175,8 @@ const backOfSuit = (
   // the seat at the back is cut lower than the front's leg
   garment.panel(
     [
-      corner(-hip + 0.8, cut - 3),
-      corner(hip - 0.8, cut - 3),
+      corner(-hip + 0.8, cut + 0.3),
+      corner(hip - 0.8, cut + 0.3),
       corner(hip - 0.5, cut + 5),
       [hip * 0.6, lerp(cut, fork, 0.74)],
       corner(3.4, fork),
