@@ -60,7 +60,7 @@ export class ShoeArtist {
   }
 
   seam(nodes: readonly OnLast[], width = 0.2, colour = this.cloth.ink, opacity = 0.8): this {
-    this.garment.add(pen(this.mapped(nodes), width, colour, opacity, 0.5));
+    this.garment.add(pen(this.mapped(nodes), this.small ? width * 1.7 : width, colour, opacity, 0.5));
     return this;
   }
 

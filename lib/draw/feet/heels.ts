@@ -132,6 +132,23 @@ export const blockHeels = court('almond', (artist) => {
   paintBuckle(artist, [at[0], at[1] + 0.3], [0.9, 1.5], 76);
 });
 
+/** A strap from the sides round behind the heel: 0 degrees is the near end, 90 the back, 180 the far end. */
+export const slingRun = (
+  artist: ShoeArtist,
+  shape: { readonly front: number; readonly low: number; readonly high: number },
+  from: number,
+  to: number,
+): Point[] =>
+  Array.from({ length: 9 }, (_, i) => {
+    const angle = ((from + ((to - from) * i) / 8) * Math.PI) / 180;
+    const back = Math.sin(angle);
+    return artist.last.bed(
+      shape.front * (1 - back) + 0.002,
+      -Math.cos(angle),
+      shape.low + (shape.high - shape.low) * back,
+    );
+  });
+
 const SLING: Topline = [
   [0.34, 0.2],
   [0.4, 1.6],
@@ -145,15 +162,11 @@ export const slingbacks = court('pointed', (artist) => {
   const { last } = artist;
   paintSole(artist, coveredHeel(artist, 'kitten'));
   paintFootbed(artist, INSOLE, 0, 0.8);
-  const strap = (side: -1 | 1): Point[] =>
-    [0.42, 0.32, 0.2, 0.1, 0.03, 0.004].map((t, i) => {
-      const z = [1.4, 2, 2.9, 3.7, 4.3, 4.5][i] ?? 4.5;
-      return last.bed(t, side * ([0.98, 0.98, 0.9, 0.86, 0.8, 0][i] ?? 0), z);
-    });
-  paintStrap(artist, strap(1), 0.62, { under: true });
+  const sling = (from: number, to: number): Point[] => slingRun(artist, { front: 0.42, low: 1.5, high: 4.6 }, from, to);
+  paintStrap(artist, sling(80, 180), 0.62, { under: true });
   paintBody(artist, { topline: SLING, from: 0.36, creases: 0, lining: LINING, insole: INSOLE, collar: 0.18 });
-  paintStrap(artist, strap(-1), 0.62);
-  paintBuckle(artist, last.bed(0.3, -0.99, 2.2), [0.7, 0.9], 24);
+  paintStrap(artist, sling(0, 104), 0.62);
+  paintBuckle(artist, sling(20, 20)[0] ?? last.bed(0.3, -1), [0.8, 1.1], 24);
 });
 
 /** The insole of an open shoe, seen from above, with its edge. */

@@ -177,7 +177,7 @@ export const hikingBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
         lining: '#4b443c',
       });
       const rand = plainCloth(tone(cloth.ground, -0.16, 0.7), 'suede', detail);
-      artist.patch(points('0.68 0.005!, 0.76 0.14, 0.87 0.26, 0.95 0.5, 0.98 0.5, 0.985 0.2, 0.93 0.005!'), {
+      artist.patch(points('0.68 0.005!, 0.76 0.14, 0.87 0.26, 0.95 0.56, 1 0.56, 1 0.1, 0.93 0.005!'), {
         cloth: rand,
         weave: false,
         cast: 0.1,

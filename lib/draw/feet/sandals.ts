@@ -4,7 +4,7 @@ import { curvePath, ellipsePath, line, type Node, oklch, pen, shape, tone } from
 import { points } from '../kit/points.ts';
 import { paintBody } from './body.ts';
 import { paintBuckle, paintStrap } from './fastenings.ts';
-import { ankleRing, archBand, paintCounter, paintFootbed } from './heels.ts';
+import { ankleRing, archBand, paintCounter, paintFootbed, slingRun } from './heels.ts';
 import { flatLast, heelOf } from './lasts.ts';
 import { FROM_ABOVE, FROM_THE_SIDE, pair } from './pair.ts';
 import { paintSole } from './soles.ts';
@@ -17,14 +17,10 @@ export const sandals = (piece: DrawnPiece, detail: Detail): Drawing =>
     shape: { ...flatLast(2.2, 1.7, { toe: 'round', breadth: 1, length: 27, spring: 0.3 }) },
     stance: { ...FROM_ABOVE, down: 40, tall: 0.85, far: [2.8, -7.4] },
     paint: (artist) => {
-      const { last } = artist;
       paintSole(artist, { kind: 'cork', colour: '#8a6a48', welt: 0.12 });
       paintFootbed(artist, '#c29a6c');
       const sling = (from: number, to: number): Point[] =>
-        Array.from({ length: 8 }, (_, i) => {
-          const angle = ((from + ((to - from) * i) / 7) * Math.PI) / 180;
-          return last.bed(0.45 - 0.448 * Math.sin(angle), -1.0 * Math.cos(angle), 0.5 + 4.2 * Math.sin(angle));
-        });
+        slingRun(artist, { front: 0.45, low: 0.5, high: 4.7 }, from, to);
       paintStrap(artist, sling(80, 180), 1.1, { under: true });
       for (const [near, far, lift] of [
         [0.7, 0.75, 3.2],

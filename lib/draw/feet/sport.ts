@@ -1,6 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import { ellipsePath, line, type Node, oklch, shape, tone } from '../kit/index.ts';
+import { ellipsePath, type Node, oklch, shape, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { paintBody } from './body.ts';
@@ -74,14 +74,17 @@ export const trainers = (piece: DrawnPiece, detail: Detail): Drawing =>
         lining: tone(cloth.ground, oklch(cloth.ground).l > 0.7 ? -0.16 : 0.08, 0.6),
         insole: '#cfc3ad',
       });
-      paintTongue(artist, 0.64, 0.35, 0.13);
+      paintTongue(artist, 0.64, 0.42, 0.13);
       const overlay = plainCloth(tone(cloth.ground, -0.035), 'leather', detail);
-      artist.patch(points('0.66 0.005!, 0.72 0.16, 0.8 0.26, 0.88 0.36, 0.93 0.5, 0.985 0.55, 0.99 0.2, 0.94 0.005!'), {
-        cloth: overlay,
-        weave: false,
-        edge: 0.2,
-        cast: 0.12,
-      });
+      artist.patch(
+        points('0.66 0.005!, 0.72 0.16, 0.8 0.26, 0.88 0.36, 0.93 0.5, 0.975 0.6, 1 0.55, 1 0.1, 0.94 0.005!'),
+        {
+          cloth: overlay,
+          weave: false,
+          edge: 0.2,
+          cast: 0.12,
+        },
+      );
       artist.stitches(points('0.68 0.03, 0.735 0.17, 0.81 0.28, 0.88 0.38'), cloth.ink, 0.5);
       const heel = plainCloth(accent ?? tone(cloth.ground, -0.14), 'leather', detail);
       artist.patch(points('0.005 0.02!, 0.003 0.36!, 0.06 0.355, 0.11 0.27, 0.14 0.15, 0.2 0.005!'), {
@@ -148,9 +151,9 @@ export const canvasShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
         insole: '#c9bca3',
         collar: 0.24,
       });
-      paintTongue(artist, 0.66, 0.35, 0.12);
+      paintTongue(artist, 0.66, 0.42, 0.12);
       artist.patch(
-        points('0.82 0.003!, 0.835 0.2, 0.845 0.36, 0.845 0.5, 0.85 0.7, 0.94 0.7, 0.99 0.5, 0.99 0.2, 0.95 0.003!'),
+        points('0.82 0.003!, 0.835 0.2, 0.845 0.36, 0.845 0.5, 0.85 0.7, 0.94 0.74, 1 0.6, 1 0.1, 0.95 0.003!'),
         {
           cloth: rubber,
           weave: false,
@@ -188,27 +191,13 @@ export const walkingShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
       const accent = cloth.accents[0] ?? '#b5622f';
       paintSole(artist, { kind: 'lug', colour: '#35302c', welt: 0.35 });
       paintBody(artist, { topline: PADDED, collar: 0.95, creases: 0, lining: '#4d463e', insole: '#6c6257' });
-      paintTongue(artist, 0.66, 0.33, 0.14, tone(cloth.ground, -0.1, 0.7));
-      const mesh = plainCloth(tone(cloth.ground, -0.11, 0.75), 'smooth', detail);
-      const weave = (from: number, to: number, low: number, high: number): Node[][] =>
-        Array.from({ length: 6 }, (_, i) => {
-          const t = from + ((to - from) * i) / 5;
-          return [
-            [t, low],
-            [t + 0.03, high],
-          ];
-        });
+      paintTongue(artist, 0.66, 0.41, 0.14, tone(cloth.ground, -0.1, 0.7));
       artist
         .seam(points('0.46 0.24, 0.36 0.2, 0.26 0.06'))
         .stitches(points('0.46 0.21, 0.37 0.175, 0.28 0.05'), cloth.bright, 0.7)
         .seam(points('0.64 0.26, 0.58 0.14, 0.52 0.02'));
-      artist.patch(points('0.66 0.3!, 0.74 0.28, 0.82 0.36, 0.84 0.5, 0.82 0.62, 0.7 0.62, 0.66 0.5'), {
-        cloth: mesh,
-        edge: 0.2,
-        inner: artist.small ? [] : weave(0.67, 0.8, 0.28, 0.6).map((n) => line(artist.mapped(n), 0.1, mesh.ink, 0.6)),
-      });
       const bumper = plainCloth('#3f3934', 'rubber', detail);
-      artist.patch(points('0.74 0.004!, 0.82 0.14, 0.9 0.26, 0.94 0.5, 0.95 0.66, 0.985 0.6, 0.992 0.2, 0.95 0.004!'), {
+      artist.patch(points('0.74 0.004!, 0.82 0.14, 0.9 0.26, 0.94 0.5, 0.95 0.7, 1 0.6, 1 0.1, 0.95 0.004!'), {
         cloth: bumper,
         weave: false,
         puff: 0.1,

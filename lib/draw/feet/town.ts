@@ -110,15 +110,7 @@ export const brogues = town((artist) => {
   paintTongue(artist, 0.57, 0.38, 0.11);
   const wing: readonly Node[] = points('0.56 0.02, 0.62 0.14, 0.7 0.3, 0.755 0.4, 0.73 0.5, 0.755 0.6, 0.72 0.66');
   artist.patch(
-    [
-      [0.56, 0.005, 'corner'],
-      ...wing.slice(1),
-      [0.9, 0.66],
-      [0.99, 0.5],
-      [0.985, 0.2],
-      [0.93, 0.005, 'corner'],
-      [0.75, 0.003],
-    ],
+    [[0.56, 0.005, 'corner'], ...wing.slice(1), [0.9, 0.7], [1, 0.6], [1, 0.1], [0.93, 0.005, 'corner'], [0.75, 0.003]],
     {
       cast: 0.15,
       inner: [
