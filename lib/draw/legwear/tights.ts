@@ -53,12 +53,12 @@ export const drawTights = (piece: DrawnPiece, detail: Detail, design: TightsDesi
     const outline = outlines[i] ?? [];
     const crossing =
       i === 1 && design.sheer
-        ? [group([shape(outlines[0] ?? [], garment.cloth.ink, 0.3)], { clip: curvePath(outlines[0] ?? []) })]
+        ? [group([shape(outlines[0] ?? [], garment.cloth.ink, 0.24)], { clip: curvePath(outlines[0] ?? []) })]
         : [];
     garment.panel(outline, {
       cast: i === 1 ? 0.4 : 0,
       wobble: 0.06,
-      edge: design.sheer ? 1.2 : 1,
+      edge: 1,
       weave: !design.sheer,
       inner: [...legTone(garment, side, length, bent, design), ...crossing],
     });
@@ -142,8 +142,8 @@ const legTone = (
   const knee = y(0.42);
   const marks: Painted[] = [
     garment.plane(run(side === 1 ? 0.4 : 0.6), design.sheer ? 2 : 1.7, bright, (design.sheer ? 0.6 : 0.4) * sheen),
-    garment.plane(run(0.95), 1.8, ink, 0.55 * depth),
-    garment.plane(run(0.05), 1.6, ink, 0.5 * depth),
+    garment.plane(run(0.95), 1.5, ink, 0.42 * depth),
+    garment.plane(run(0.05), 1.3, ink, 0.4 * depth),
     garment.fold(
       bent([
         [side * outer(0.42), knee - 2],
@@ -223,7 +223,7 @@ const panty = (garment: Garment, design: TightsDesign, half: number): void => {
           [-half - 2.4, 10],
         ],
         ink,
-        0.32,
+        0.22,
       ),
       pen(
         [

@@ -1,6 +1,7 @@
 import { alongEdge } from '../kit/edges.ts';
-import { corner, group, linesBetween, type Node, type Painted, pen, stitch } from '../kit/index.ts';
+import { corner, group, linesBetween, type Node, type Painted, stitch } from '../kit/index.ts';
 import type { Leg } from './leg.ts';
+import { seamPen } from './seam-pen.ts';
 import type { Trousers } from './trousers.ts';
 
 /** Corners of the last `height` centimetres of a leg, from the inside leg out, and back along the hem. */
@@ -32,6 +33,7 @@ export const turnUp = (trousers: Trousers, leg: Leg, height: number): void => {
     shift: [leg.side * 2.1, 1.1],
     round: leg.side === 1 ? { from: [inner[0], 0], to: [outer[0], 0] } : { from: [outer[0], 0], to: [inner[0], 0] },
   });
+  if (garment.small) garment.add(seamPen(garment, nodes.slice(0, 3), 0.4));
 };
 
 /** A knitted cuff that gathers the leg; the leg puffs out above it. */
@@ -85,7 +87,7 @@ export const gathers = (trousers: Trousers, leg: Leg, height: number): Painted =
 export const hemSlit = ({ garment, measures: { length } }: Trousers, leg: Leg, height: number): Painted => {
   const edge = alongEdge(leg.outer, length - height, length + 1, -leg.side * 1.4, 2);
   return group([
-    pen(edge, 0.5, garment.cloth.ink, 0.85, 0.75),
+    seamPen(garment, edge, 0.5, 0.85, 0.75),
     ...(garment.small
       ? []
       : [stitch(alongEdge(leg.outer, length - height - 0.6, length, -leg.side * 2.1, 2), garment.cloth.ink, 0.5)]),

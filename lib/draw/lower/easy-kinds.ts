@@ -7,6 +7,7 @@ import { gathers, hemSlit, ribCuff, turnUp } from './cuffs.ts';
 import { fly, hemStitch, slantPocket, topstitch, waistPleats } from './front.ts';
 import type { Leg } from './leg.ts';
 import { legCrumple, legDrape, legFolds, legShade, pressedCrease } from './leg-folds.ts';
+import { seamPen } from './seam-pen.ts';
 import { drawTrousers, type TrouserRecipe, type Trousers } from './trousers.ts';
 import { beltLoops, drawCord, gatheredBand, sewnBand } from './waistband.ts';
 
@@ -46,13 +47,13 @@ const cropped: TrouserRecipe = {
     sewnBand(t, { thread: t.garment.cloth.ink, overlap: false });
     const { band } = t.measures;
     t.garment.add(
-      pen(
+      seamPen(
+        t.garment,
         [
           [0.2, 1],
           [0.1, band + 1.2],
         ],
         0.34,
-        t.garment.cloth.ink,
         0.9,
       ),
     );
@@ -74,14 +75,14 @@ const linen: TrouserRecipe = {
   front: (t) => {
     const { band, rise } = t.measures;
     t.garment.add(
-      pen(
+      seamPen(
+        t.garment,
         [
           [0.1, band],
           [0.3, lerp(band, rise, 0.5)],
           [-0.6, rise],
         ],
         0.32,
-        t.garment.cloth.ink,
         0.7,
         0.5,
       ),
@@ -214,14 +215,14 @@ const joggers: TrouserRecipe = {
   hem: (t, leg) => ribCuff(t, leg, CUFF),
   front: (t) =>
     t.garment.add(
-      pen(
+      seamPen(
+        t.garment,
         [
           [0.1, t.measures.band],
           [0.2, 16],
           [-0.5, t.measures.rise],
         ],
         0.26,
-        t.garment.cloth.ink,
         0.6,
         0.5,
       ),
@@ -311,14 +312,14 @@ const culottes: TrouserRecipe = {
   ],
   front: (t) =>
     t.garment.add(
-      pen(
+      seamPen(
+        t.garment,
         [
           [0.1, t.measures.band],
           [0.2, 18],
           [-0.5, t.measures.rise],
         ],
         0.3,
-        t.garment.cloth.ink,
         0.7,
         0.5,
       ),
@@ -337,7 +338,7 @@ const inverted = ({ garment, measures: { band, length } }: Trousers, leg: Leg): 
       0.42,
       0.75,
     ),
-    pen(run, 0.42, garment.cloth.ink, 0.8, 0.6),
+    seamPen(garment, run, 0.42, 0.8, 0.6),
     garment.plane(
       run.map(([x, y]): Node => [x - 1.4, y]),
       1.1,
@@ -379,13 +380,13 @@ const tailoredShorts: TrouserRecipe = {
     sewnBand(t, { overlap: false });
     beltLoops(t, [-0.86, -0.5, 0.5, 0.86]);
     t.garment.add(
-      pen(
+      seamPen(
+        t.garment,
         [
           [-4.2, 1],
           [-4.4, t.measures.band + 1.2],
         ],
         0.32,
-        t.garment.cloth.ink,
         0.9,
       ),
     );

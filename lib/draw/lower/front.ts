@@ -1,8 +1,9 @@
 import { alongEdge } from '../kit/edges.ts';
-import { corner, group, lerp, type Node, type Painted, pen, stitch, tone } from '../kit/index.ts';
+import { corner, group, lerp, type Node, type Painted, stitch, tone } from '../kit/index.ts';
 import { ellipsePath } from '../kit/paths.ts';
-import { shape } from '../kit/pens.ts';
+import { line, shape } from '../kit/pens.ts';
 import type { Leg } from './leg.ts';
+import { seamPen } from './seam-pen.ts';
 import type { Trousers } from './trousers.ts';
 
 const NOTHING: Painted = group([]);
@@ -21,14 +22,14 @@ export const fly = (trousers: Trousers, thread: string, rows = 1): void => {
   const { band, rise } = measures;
   const bottom = Math.min(rise - 5, band + 17);
   garment.add(
-    pen(
+    seamPen(
+      garment,
       [
         [0.1, band],
         [0.3, lerp(band, rise, 0.5)],
         [-0.8, rise],
       ],
       0.42,
-      garment.cloth.ink,
       0.9,
       0.5,
     ),
@@ -72,7 +73,7 @@ export const slantPocket = ({ garment, measures }: Trousers, leg: Leg, thread = 
   const inside = (away: number): Node[] => [top, middle, end].map(([x, y]): Node => [x - side * away, y + away * 0.15]);
   return group([
     garment.plane(inside(-0.7), 0.9, garment.cloth.ink, 0.5),
-    pen([top, middle, end], 0.4, garment.cloth.ink, 0.9, 0.5),
+    seamPen(garment, [top, middle, end], 0.4, 0.9, 0.5),
     garment.small ? NOTHING : stitch(inside(0.75), thread, 0.45),
   ]);
 };
@@ -81,7 +82,7 @@ export const slantPocket = ({ garment, measures }: Trousers, leg: Leg, thread = 
 export const scoopPocket = ({ garment, measures }: Trousers, leg: Leg, thread: string, rivet?: string): Painted => {
   const { band, waist } = measures;
   const { side } = leg;
-  const { ink, deep, bright } = garment.cloth;
+  const { ink, deep } = garment.cloth;
   const half = waist / 2;
   const low = band + 8.6;
   const mouth = (grow: number): Node[] => [
@@ -94,7 +95,7 @@ export const scoopPocket = ({ garment, measures }: Trousers, leg: Leg, thread: s
   const marks: Painted[] = [
     shape(facing, deep, 0.34),
     garment.plane(mouth(-0.9), 0.9, ink, 0.4),
-    pen(mouth(0), 0.34, ink, 0.85, 0.5),
+    seamPen(garment, mouth(0), 0.34, 0.85, 0.5),
   ];
   if (!garment.small) {
     marks.push(stitch(mouth(0.7), thread, 0.9), stitch(mouth(1.25), thread, 0.7));
@@ -105,7 +106,7 @@ export const scoopPocket = ({ garment, measures }: Trousers, leg: Leg, thread: s
         [-half + 7.8, band + 3.4],
       ];
       marks.push(
-        pen(coin, 0.26, ink, 0.8, 0.5),
+        seamPen(garment, coin, 0.26, 0.8, 0.5),
         stitch(
           coin.map(([x, y]): Node => [x, y + 0.55]),
           thread,
@@ -122,7 +123,7 @@ export const scoopPocket = ({ garment, measures }: Trousers, leg: Leg, thread: s
           shape(ellipsePath([x, y], 0.42), tone(rivet, -0.15)),
           shape(ellipsePath([x - 0.06, y - 0.08], 0.3), rivet),
         );
-  } else marks.push(pen(mouth(0.8), 0.4, bright, 0.5, 0.5));
+  } else marks.push(line(mouth(0.9), 0.7, thread, 0.75));
   return group(marks);
 };
 
@@ -138,7 +139,7 @@ export const weltPocket = ({ garment }: Trousers, from: Node, to: Node): Painted
       garment.cloth.ink,
       0.5,
     ),
-    pen([from, to], 0.44, garment.cloth.ink, 0.9, 0.5),
+    seamPen(garment, [from, to], 0.44, 0.9, 0.5),
   ]);
 
 /** Pleats folded in at the waistband, towards the side seam. */

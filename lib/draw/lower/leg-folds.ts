@@ -22,7 +22,7 @@ export const legShade = (garment: Garment, leg: Leg, { rise, length, band }: Leg
 export const legFolds = (garment: Garment, leg: Leg, { rise, length }: LegMeasures, strength = 1): Painted[] => {
   const { folds } = garment.cloth.drape;
   const { side } = leg;
-  const lead = garment.random() > 0.5 ? 1 : 0.6;
+  const lead = garment.random() > 0.5 ? 1.3 : 0.9;
   const w = -side;
   const inseam = length - rise;
   const knee = rise + inseam * 0.47;
@@ -127,8 +127,8 @@ export const legDrape = (garment: Garment, leg: Leg, { rise, length }: LegMeasur
         [s - 0.03, lerp(from, top, 0.5)],
         [s + 0.02, top],
       ]),
-      -leg.side * 2.1,
-      0.75 * strength,
+      -leg.side * 2.4,
+      1 * strength,
       0.35,
     );
   });
@@ -138,7 +138,8 @@ export const pressedCrease = (garment: Garment, leg: Leg, { band, length }: LegM
   const { ink, bright } = garment.cloth;
   const dark = leg.down(0.5, from, length + 1.2, 4);
   const lit = dark.map(([x, y]): Node => [x - 0.32, y]);
-  return group([pen(dark, 0.3, ink, 0.72, 0.5), pen(lit, 0.24, bright, 0.75, 0.5)]);
+  const broad = garment.small ? 2.2 : 1;
+  return group([pen(dark, 0.3 * broad, ink, 0.72, 0.5), pen(lit, 0.24 * broad, bright, 0.75, 0.5)]);
 };
 
 /** Creases of a crumpled cloth: short, crisp, in every direction. `count` of them within the leg. */

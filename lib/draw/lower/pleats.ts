@@ -64,12 +64,12 @@ export const drawPleats = (skirt: Skirt, count: number): void => {
       wobble: 0.07,
       turn,
       shift: [high[0] + i * 2.7, 0],
-      edge: 0.3,
+      edge: 0.2,
       rim: false,
       inner: [
-        ...stripe(a, -wide * 0.3, wide * 0.22, bright, 0.34 * sheen),
+        ...stripe(a, -wide * 0.3, wide * 0.22, bright, 0.46 * sheen),
         ...(sheen > 1.4 ? stripe(a, -wide * 0.36, wide * 0.1, bright, 0.6) : []),
-        ...stripe(b, wide * 0.14, wide * 0.3, ink, 0.5 * depth),
+        ...stripe(b, wide * 0.14, wide * 0.3, ink, 0.42 * depth),
       ],
     });
     garment.add(

@@ -25,7 +25,7 @@ export const skirtFlutes = (
       [at(toMiddle(0.04))(lerp(length, high, 0.5)), lerp(length, high, 0.5)],
       [at(toMiddle(0.1))(high), high],
     ];
-    return [garment.fold(nodes, width, (i % 2 ? 0.75 : 1) * strength, 0.35)];
+    return [garment.fold(nodes, width * 1.15, (i % 2 ? 1 : 1.35) * strength, 0.35)];
   });
 
 /** Short tension folds at the hip from the side seams, and a drag from the waist. */
@@ -100,7 +100,7 @@ export const gatherFolds = (
         [at(share + bend * 1.5)(end), end],
       ],
       (i % 2 ? 1 : -1) * 1.1,
-      0.7 * strength,
+      0.95 * strength,
       0.22,
     );
   });

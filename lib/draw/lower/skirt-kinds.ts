@@ -1,9 +1,10 @@
 import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind } from '../drawing.ts';
 import { type Edge, edgeThrough } from '../kit/edges.ts';
-import { corner, group, lerp, type Node, type Painted, pen, shape, stitch, tone } from '../kit/index.ts';
+import { corner, group, lerp, type Node, type Painted, shape, stitch, tone } from '../kit/index.ts';
 import { COPPER, denimThread } from './denim.ts';
 import { pleatedSkirt } from './pleats.ts';
+import { seamPen } from './seam-pen.ts';
 import { drawSkirt, type Skirt, type SkirtRecipe } from './skirt.ts';
 import { biasDrape, gatherFolds, hipFolds, skirtFlutes, skirtShade } from './skirt-folds.ts';
 import {
@@ -79,7 +80,7 @@ const hipPocket = (
   ];
   return group([
     shape([...mouth(0), corner(outer(top) + side, top - 0.2)], garment.cloth.deep, 0.34),
-    pen(mouth(0), 0.36, garment.cloth.ink, 0.85, 0.5),
+    seamPen(garment, mouth(0), 0.36, 0.85, 0.5),
     ...(garment.small ? [] : [stitch(mouth(0.7), thread, 0.9), stitch(mouth(1.25), thread, 0.7)]),
   ]);
 };
@@ -128,13 +129,13 @@ const backVent = ({ garment, hemAt, top, measures: { length } }: Skirt): Painted
   const low = hemAt(0.5) + 1;
   const { ink, deep } = garment.cloth;
   return [
-    pen(
+    seamPen(
+      garment,
       [
         [0.1, top],
         [0.1, from],
       ],
       0.32,
-      ink,
       0.75,
       0.5,
     ),
@@ -150,25 +151,25 @@ const backVent = ({ garment, hemAt, top, measures: { length } }: Skirt): Painted
       0.5,
       0.6,
     ),
-    pen(
+    seamPen(
+      garment,
       [
         [0.1, from - 0.4],
         [-0.3, lerp(from, low, 0.5)],
         [-1.1, low],
       ],
       0.5,
-      ink,
       0.95,
       0.6,
     ),
-    pen(
+    seamPen(
+      garment,
       [
         [0.1, from],
         [3.1, from + 0.4],
         [3.6, low],
       ],
       0.26,
-      ink,
       0.6,
       0.5,
     ),
@@ -195,13 +196,13 @@ const aLine: SkirtRecipe = {
     longSeam(s, 0.27),
     longSeam(s, 0.73),
     boxPleat(s, 0.5, s.top + Math.min(16, s.measures.length * 0.3), 4.2),
-    pen(
+    seamPen(
+      s.garment,
       [
         [0, s.top],
         [0, s.top + Math.min(16, s.measures.length * 0.3)],
       ],
       0.32,
-      s.garment.cloth.ink,
       0.8,
       0.5,
     ),
@@ -289,7 +290,7 @@ const tierSeam = ({ garment, at }: Skirt, y: number): Painted => {
       garment.cloth.ink,
       0.5,
     ),
-    pen(nodes, 0.4, garment.cloth.ink, 0.85, 0.5),
+    seamPen(garment, nodes, 0.4, 0.85, 0.5),
     garment.small
       ? group([])
       : stitch(

@@ -13,6 +13,7 @@ import {
   stitch,
   tone,
 } from '../kit/index.ts';
+import { seamPen } from './seam-pen.ts';
 import type { Skirt } from './skirt.ts';
 
 const NOTHING: Painted = group([]);
@@ -36,13 +37,13 @@ export const skirtHemStitch = (
 export const waistDarts = ({ garment, at, top }: Skirt, shares: readonly number[], reach: number): Painted =>
   group(
     shares.map((share) =>
-      pen(
+      seamPen(
+        garment,
         [
           [at(share)(top), top - 0.2],
           [at(lerp(share, 0.5, -0.03))(top + reach), top + reach],
         ],
         0.36,
-        garment.cloth.ink,
         0.8,
         0.25,
       ),
@@ -53,7 +54,7 @@ export const waistDarts = ({ garment, at, top }: Skirt, shares: readonly number[
 export const longSeam = ({ garment, down, top, measures: { length } }: Skirt, share: number, width = 0.3): Painted => {
   const run = down(share, top, length + 1, 4);
   return group([
-    pen(run, width, garment.cloth.ink, 0.7, 0.5),
+    seamPen(garment, run, width, 0.7, 0.5),
     garment.small
       ? NOTHING
       : pen(
@@ -98,15 +99,15 @@ export const boxPleat = (
       0.4,
       0.7,
     ),
-    pen(left, 0.36, garment.cloth.ink, 0.85, 0.7),
-    pen(right, 0.36, garment.cloth.ink, 0.85, 0.7),
-    pen(
+    seamPen(garment, left, 0.36, 0.85, 0.7),
+    seamPen(garment, right, 0.36, 0.85, 0.7),
+    seamPen(
+      garment,
       [
         [x(length), lerp(from, low, 0.3)],
         [x(length) + 0.1, low],
       ],
       0.2,
-      garment.cloth.ink,
       0.5,
       0.6,
     ),
@@ -175,7 +176,7 @@ export const overlapEdge = (skirt: Skirt, edge: Edge, from: number, to: number):
       0.5,
       0.6,
     ),
-    pen(run, 0.45, garment.cloth.ink, 0.9, 0.6),
+    seamPen(garment, run, 0.45, 0.9, 0.6),
     garment.plane(
       run.map(([x, y]): Node => [x - 0.8, y]),
       0.5,
@@ -205,20 +206,22 @@ export const waistTie = ({ garment }: Pick<Skirt, 'garment'>, x: number, y: numb
     [x + dx * 0.35 + bend + w * 0.9, y + dy * 0.5],
     corner(x + w * 0.6, y + 0.4),
   ];
+  // a loop lies as a flat fold: narrow at the knot, drooping at its end
   const loop = (side: 1 | -1, reach: number, lift: number): Node[] => [
-    corner(x, y - 0.4),
+    corner(x + side * 0.4, y - 0.6),
     [x + side * reach * 0.5, y - lift],
-    [x + side * reach, y - lift * 0.5],
-    [x + side * reach * 0.96, y + 1.6],
-    [x + side * reach * 0.45, y + 1.7],
-    corner(x, y + 0.9),
+    [x + side * reach * 0.9, y - lift * 0.5],
+    corner(x + side * reach, y + 1.2 * size),
+    [x + side * reach * 0.72, y + 2.6 * size],
+    [x + side * reach * 0.36, y + 1.7 * size],
+    corner(x + side * 0.4, y + 0.9),
   ];
   const panel = (nodes: Node[], turn: number) =>
     garment.panel(nodes, { edge: 0.45, cast: 0.6, wobble: 0.08, turn, rim: false });
   panel(tail(-2.6, drop, -0.8, 1.15 * size), 6);
   panel(tail(2.8, drop * 0.86, 0.9, 1.15 * size), -8);
-  panel(loop(-1, 6.6 * size, 2.4), 60);
-  panel(loop(1, 6 * size, 2.8), -60);
+  panel(loop(-1, 7.4 * size, 1.5), 60);
+  panel(loop(1, 6.6 * size, 1.9), -60);
   for (const side of [-1, 1] as const)
     garment.add(
       garment.fold(
@@ -245,13 +248,13 @@ export const waistTie = ({ garment }: Pick<Skirt, 'garment'>, x: number, y: numb
 /** A closing zip hidden in a seam: only its line and the pull show. */
 export const hiddenZip = ({ garment }: Pick<Skirt, 'garment'>, x: number, from: number, to: number): Painted =>
   group([
-    pen(
+    seamPen(
+      garment,
       [
         [x, from],
         [x + 0.1, to],
       ],
       0.34,
-      garment.cloth.ink,
       0.85,
       0.5,
     ),

@@ -1,10 +1,11 @@
 import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind } from '../drawing.ts';
-import { group, pen, tone } from '../kit/index.ts';
+import { group, tone } from '../kit/index.ts';
 import { turnUp } from './cuffs.ts';
 import { COPPER, denimFade, denimThread } from './denim.ts';
 import { fly, hemStitch, scoopPocket, seamStitching, slantPocket, waistPleats } from './front.ts';
 import { legDrape, legFolds, legShade, pressedCrease } from './leg-folds.ts';
+import { seamPen } from './seam-pen.ts';
 import { drawTrousers, type TrouserRecipe } from './trousers.ts';
 import { beltLoops, sewnBand, shankButton, sideAdjusters } from './waistband.ts';
 
@@ -75,14 +76,14 @@ const tailored = pressed(2, {
     const { band } = t.measures;
     t.garment.add(
       group([
-        pen(
+        seamPen(
+          t.garment,
           [
             [-4.6, 1],
             [-4.9, band * 0.5 + 1],
             [-4.5, band + 1.2],
           ],
           0.34,
-          t.garment.cloth.ink,
           0.9,
         ),
       ]),

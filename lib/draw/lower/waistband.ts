@@ -1,6 +1,7 @@
-import { corner, type Garment, lerp, linesBetween, type Node, pen, stitch, tone } from '../kit/index.ts';
+import { corner, type Garment, lerp, linesBetween, type Node, stitch, tone } from '../kit/index.ts';
 import { ellipsePath } from '../kit/paths.ts';
 import { line, shape } from '../kit/pens.ts';
+import { seamPen } from './seam-pen.ts';
 
 interface Waist {
   readonly garment: Garment;
@@ -50,13 +51,13 @@ export const sewnBand = (
           stitch(along(half, 0.65, DIP), thread, opacity),
           ...(overlap
             ? [
-                pen(
+                seamPen(
+                  garment,
                   [
                     [2.5, 1],
                     [2.6, band + 1.2],
                   ],
                   0.3,
-                  garment.cloth.ink,
                   0.9,
                 ),
               ]
@@ -201,6 +202,7 @@ export const drawCord = (
 ): void => {
   const y = top + band * 0.5 + DIP * 0.7;
   const dark = tone(colour, -0.22);
+  const broad = garment.small ? 2 : 1;
   const ends: Node[][] = [
     [
       [-1.5, y],
@@ -219,12 +221,12 @@ export const drawCord = (
     garment.add(
       line(
         end.map(([x, v]): Node => [x + 0.25, v + 0.3]),
-        0.6,
+        0.6 * broad,
         garment.cloth.ink,
         0.3,
       ),
-      line(end, 0.62, dark),
-      line(end, 0.42, colour),
+      line(end, 0.62 * broad, dark),
+      line(end, 0.42 * broad, colour),
     );
     const tip = end[end.length - 1] ?? [0, 0];
     if (!garment.small)
