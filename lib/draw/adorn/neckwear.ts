@@ -170,7 +170,7 @@ export const bangle = (piece: DrawnPiece, detail: Detail): Drawing => {
   const outer = points('-3.7 0, -3.7 1.5, -2.6 3.14, 0 3.8, 2.6 3.14, 3.7 1.5, 3.7 0, 2.6 1.63, 0 2.3, -2.6 1.63');
   const inside = points('-3.45 0.1!, -2.5 -1.5, 0 -2.12, 2.5 -1.5, 3.45 0.1!, 2.5 0.1, 0 -0.5, -2.5 0.1');
   garment.add(
-    { path: curvePath(inside), fill: tone(metal, -0.16), stroke: tone(metal, -0.34), width: 0.14, round: true },
+    { path: curvePath(inside), fill: tone(metal, -0.1), stroke: tone(metal, -0.34), width: 0.14, round: true },
     pen(points('-2.9 -0.5, -1.8 -1.2, 0 -1.5, 1.8 -1.2, 2.9 -0.5'), 0.5, tone(metal, 0.06), 0.85, 0.35),
     {
       path: hollow([0, 0], [3.7, 2.3], [3.46, 2.1]),

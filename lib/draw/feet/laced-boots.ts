@@ -176,7 +176,7 @@ export const hikingBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
         collar: 1.15,
         lining: '#4b443c',
       });
-      const rand = plainCloth(tone(cloth.ground, -0.16, 0.7), 'suede', detail);
+      const rand = plainCloth(tone(cloth.ground, oklch(cloth.ground).l > 0.75 ? -0.1 : -0.13, 0.8), 'suede', detail);
       artist.patch(points('0.68 0.005!, 0.76 0.14, 0.87 0.26, 0.95 0.56, 1 0.56, 1 0.1, 0.93 0.005!'), {
         cloth: rand,
         weave: false,

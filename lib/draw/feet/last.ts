@@ -3,29 +3,33 @@ import type { Point } from '../drawing.ts';
 /** A value along the shoe, 0 at the back of the heel and 1 at the tip of the toe, as knots to interpolate. */
 export type Along = readonly (readonly [at: number, value: number])[];
 
+const knot = (knots: Along, i: number): readonly [at: number, value: number] => knots[i] ?? [0, 0];
+const rise = (knots: Along, i: number): number =>
+  (knot(knots, i + 1)[1] - knot(knots, i)[1]) / (knot(knots, i + 1)[0] - knot(knots, i)[0]);
+
+const slope = (knots: Along, i: number): number => {
+  if (i === 0) return rise(knots, 0);
+  if (i === knots.length - 1) return rise(knots, i - 1);
+  const before = knot(knots, i)[0] - knot(knots, i - 1)[0];
+  const after = knot(knots, i + 1)[0] - knot(knots, i)[0];
+  const [a, b] = [rise(knots, i - 1), rise(knots, i)];
+  const through = (a * after + b * before) / (before + after);
+  return (Math.sign(a) + Math.sign(b)) * Math.min(Math.abs(a), Math.abs(b), Math.abs(through) / 2);
+};
+
 /** Steffen's monotone interpolation: no overshoot between knots. M. Steffen, Astron. Astrophys. 239, 443 (1990). */
 export const along = (knots: Along, at: number): number => {
-  const n = knots.length;
-  const first = knots[0] as readonly [number, number];
-  const last = knots[n - 1] as readonly [number, number];
-  if (at <= first[0]) return first[1];
-  if (at >= last[0]) return last[1];
+  const end = knots.length - 1;
+  if (at <= knot(knots, 0)[0]) return knot(knots, 0)[1];
+  if (at >= knot(knots, end)[0]) return knot(knots, end)[1];
   let i = 0;
-  while ((knots[i + 1] as readonly [number, number])[0] < at) i++;
-  const x = (k: number): number => (knots[k] as readonly [number, number])[0];
-  const y = (k: number): number => (knots[k] as readonly [number, number])[1];
-  const step = (k: number): number => x(k + 1) - x(k);
-  const rise = (k: number): number => (y(k + 1) - y(k)) / step(k);
-  const slope = (k: number): number => {
-    if (k === 0) return rise(0);
-    if (k === n - 1) return rise(n - 2);
-    const [a, b] = [rise(k - 1), rise(k)];
-    const p = (a * step(k) + b * step(k - 1)) / (step(k - 1) + step(k));
-    return (Math.sign(a) + Math.sign(b)) * Math.min(Math.abs(a), Math.abs(b), Math.abs(p) / 2);
-  };
-  const [h, s, t] = [step(i), rise(i), at - x(i)];
-  const [m0, m1] = [slope(i), slope(i + 1)];
-  return y(i) + m0 * t + ((3 * s - 2 * m0 - m1) / h) * t * t + ((m0 + m1 - 2 * s) / (h * h)) * t * t * t;
+  while (knot(knots, i + 1)[0] < at) i++;
+  const [x, y] = knot(knots, i);
+  const h = knot(knots, i + 1)[0] - x;
+  const s = rise(knots, i);
+  const [m0, m1] = [slope(knots, i), slope(knots, i + 1)];
+  const t = at - x;
+  return y + m0 * t + ((3 * s - 2 * m0 - m1) / h) * t * t + ((m0 + m1 - 2 * s) / (h * h)) * t * t * t;
 };
 
 export type ToeShape = 'round' | 'almond' | 'pointed' | 'square' | 'broad';
@@ -76,6 +80,16 @@ const HEEL: Along = [
   [0.28, 3.05],
   [0.42, 3],
   [0.55, 3.75],
+];
+
+/** How far the middle of the sole swings towards the big toe, centimetres. */
+const LEAN: Along = [
+  [0, 0],
+  [0.25, 0],
+  [0.45, -0.25],
+  [0.66, 0.1],
+  [0.85, 0.75],
+  [1, 1],
 ];
 
 export interface LastShape {
@@ -146,15 +160,7 @@ export const last = (shape: LastShape, view: View): Last => {
     view.at[1] + (x * Math.sin(turn) - y * Math.cos(turn)) * Math.sin(down) - z * view.tall,
   ];
   const halfWidth = (t: number): number => Math.sqrt(Math.max(0, along(widths, t)));
-  const lean: Along = [
-    [0, 0],
-    [0.25, 0],
-    [0.45, -0.25],
-    [0.66, 0.1],
-    [0.85, 0.75],
-    [1, 1],
-  ];
-  const centre = (t: number): number => along(lean, t) * scale * (shape.inner === 'far' ? 1 : -1);
+  const centre = (t: number): number => along(LEAN, t) * scale * (shape.inner === 'far' ? 1 : -1);
   const floor = (t: number): number => along(shape.under, t) + along(shape.sole, t);
   const crest = (t: number): number => along(shape.crest, t) * nose(t);
   const on = (t: number, around: number, puff = 0): Point => {

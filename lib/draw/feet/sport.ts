@@ -196,7 +196,7 @@ export const walkingShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
         .seam(points('0.46 0.24, 0.36 0.2, 0.26 0.06'))
         .stitches(points('0.46 0.21, 0.37 0.175, 0.28 0.05'), cloth.bright, 0.7)
         .seam(points('0.64 0.26, 0.58 0.14, 0.52 0.02'));
-      const bumper = plainCloth('#3f3934', 'rubber', detail);
+      const bumper = plainCloth(tone(cloth.ground, -0.2, 0.5), 'rubber', detail);
       artist.patch(points('0.74 0.004!, 0.82 0.14, 0.9 0.26, 0.94 0.5, 0.95 0.7, 1 0.6, 1 0.1, 0.95 0.004!'), {
         cloth: bumper,
         weave: false,

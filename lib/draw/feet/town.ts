@@ -224,13 +224,13 @@ export const loafers = town((artist) => {
   artist
     .stitches(points('0.535 0.14, 0.552 0.3, 0.556 0.5'), cloth.bright, 0.7)
     .stitches(points('0.628 0.12, 0.616 0.3, 0.62 0.5'), cloth.bright, 0.7);
-  artist.patch(points('0.575 0.31!, 0.565 0.37, 0.575 0.43!, 0.597 0.43, 0.605 0.37, 0.597 0.31'), {
+  artist.patch(points('0.582 0.26!, 0.572 0.35, 0.58 0.45!, 0.594 0.36'), {
     puff: 0.26,
     weave: false,
     edge: 0,
     fill: cloth.ink,
   });
-  artist.line(points('0.6 0.31, 0.608 0.37, 0.6 0.43'), 0.14, cloth.bright, 0.9, 0.26);
+  artist.line(points('0.586 0.27, 0.598 0.36, 0.584 0.45'), 0.14, cloth.bright, 0.9, 0.26);
 }, 'round');
 
 const MOCCASIN_SOLE = '#ece3d1';

@@ -1,6 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import { curvePath, group, line, type Node, oklch, pen, tone } from '../kit/index.ts';
+import { curvePath, group, line, type Node, pen, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { legSections, onLeg, paintBoot } from './boot-body.ts';
@@ -48,15 +48,13 @@ export const rainBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
     },
   }));
 
-const RUBBER = '#37322d';
-
 export const snowBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
   pair(piece, detail, () => ({
     shape: { ...flatLast(3.2, 2.6, { toe: 'broad', breadth: 1.1 }) },
     stance: { ...BOOTS, far: [6.4, -5] },
     paint: (artist) => {
       const { cloth, garment } = artist;
-      const shell = plainCloth(oklch(cloth.ground).l < 0.4 ? '#6a5f53' : RUBBER, 'rubber', detail);
+      const shell = plainCloth(tone(cloth.ground, -0.045), 'rubber', detail);
       paintSole(artist, { kind: 'lug', colour: LUG, welt: 0.35 });
       const sections = legSections(artist, shaftOf(piece, 20), { front: 13.8, half: 5.9, ankle: 0, calf: 0.3 });
       const of = paintBoot(artist, { sections, creases: 0, collar: 0.4, lining: '#e7dcc8' });

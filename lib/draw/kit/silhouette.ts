@@ -8,28 +8,31 @@ const STRAY = 0.065;
 /** Degrees the line must turn at a point for it to stay a corner. */
 const CORNER = 52;
 
-const fillRow = (mask: Uint8Array, width: number, row: number, from: number, to: number): void => {
-  const first = Math.max(0, Math.ceil(from));
-  const last = Math.min(width - 1, Math.floor(to));
-  for (let x = first; x <= last; x++) mask[row * width + x] = 1;
-};
-
+/** Fills a polygon, in cells, by the nonzero rule. */
 const fillPolygon = (mask: Uint8Array, width: number, height: number, polygon: readonly Point[]): void => {
-  const low = Math.max(0, Math.ceil(Math.min(...polygon.map((p) => p[1]))));
-  const high = Math.min(height - 1, Math.floor(Math.max(...polygon.map((p) => p[1]))));
-  for (let row = low; row <= high; row++) {
-    const crossings: { at: number; turn: number }[] = [];
-    polygon.forEach(([x1, y1], i) => {
-      const [x2, y2] = polygon[(i + 1) % polygon.length] as Point;
-      if (y1 <= row === y2 <= row) return;
-      crossings.push({ at: x1 + ((row - y1) / (y2 - y1)) * (x2 - x1), turn: y2 > y1 ? 1 : -1 });
-    });
-    crossings.sort((a, b) => a.at - b.at);
+  let low = height;
+  let high = 0;
+  for (const [, y] of polygon) {
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  const count = polygon.length;
+  for (let row = Math.max(0, Math.ceil(low)); row <= Math.min(height - 1, Math.floor(high)); row++) {
+    const crossings: [at: number, turn: number][] = [];
+    for (let i = 0; i < count; i++) {
+      const [x1, y1] = polygon[i] as Point;
+      const [x2, y2] = polygon[i + 1 === count ? 0 : i + 1] as Point;
+      if (y1 <= row !== y2 <= row) crossings.push([x1 + ((row - y1) / (y2 - y1)) * (x2 - x1), y2 > y1 ? 1 : -1]);
+    }
+    if (crossings.length > 2) crossings.sort(([a], [b]) => a - b);
+    else if (crossings.length === 2 && (crossings[0] as [number, number])[0] > (crossings[1] as [number, number])[0])
+      crossings.reverse();
     let winding = 0;
     for (let i = 0; i + 1 < crossings.length; i++) {
-      const here = crossings[i] as { at: number; turn: number };
-      winding += here.turn;
-      if (winding !== 0) fillRow(mask, width, row, here.at, (crossings[i + 1] as { at: number }).at);
+      const [at, turn] = crossings[i] as [number, number];
+      winding += turn;
+      const next = (crossings[i + 1] as [number, number])[0];
+      if (winding !== 0) mask.fill(1, row * width + Math.max(0, Math.ceil(at)), row * width + Math.floor(next) + 1);
     }
   }
 };
