@@ -15,7 +15,7 @@ export interface Density {
 
 /** Roomiest row and the least one that still holds a line of 7 points and a box to tick. */
 const ROOMIEST = 9;
-const CLOSEST = 4.2;
+const CLOSEST = 3.8;
 const STEP = 0.1;
 /** Below this, body places may be cut by a column's end. */
 const WHOLE_GROUPS_DOWN_TO = 6.6;
@@ -24,11 +24,11 @@ const between = (value: number, low: number, high: number): number => Math.min(h
 
 export const densityOf = (row: number): Density => ({
   row,
-  head: between(row + 0.6, 6.6, 8.4),
-  kind: between(row * 0.84, 4.4, 7.2),
-  gap: between(row * 0.55, 2, 5),
+  head: between(row + 1.6, 6, 8.4),
+  kind: between(row * 0.84, 4.1, 7.2),
+  gap: between(row * 0.55, 1.5, 5),
   points: row >= 7.2 ? 8.8 : row >= 6.4 ? 8.2 : row >= 5.4 ? 7.6 : 7,
-  tick: between(row - 1.9, 2.8, 5.8),
+  tick: between(row - 1.5, 2.5, 5.8),
 });
 
 /** Every density from roomy to close; the first that fits is taken. */

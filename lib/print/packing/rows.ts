@@ -1,10 +1,11 @@
 import type { IsoDate } from '../../model/index.ts';
 import type { Job } from '../job.ts';
+import { inset } from '../paper.ts';
 import type { DrawnForm } from '../pdf/drawings.ts';
 import { type Block, banded, type Cell, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
 import { button, estimateMark } from '../set/ornament.ts';
 import { text, widthOf } from '../set/text.ts';
-import { paintThumbnail, thumbnailScale } from '../thumbnail.ts';
+import { paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
 import type { Density, Portion } from './fit.ts';
 import { LIQUID_LIMITS, linesOf, type PackGroup, type PackLine, type PackSection, totalGrams } from './lines.ts';
@@ -30,7 +31,9 @@ const GRAMS = 8.8;
 /** Room that the estimate's mark takes in the gutter. */
 const MARK_GAP = 1;
 /** Above and below a name of several lines, together. */
-const LEAST_AIR = 1.3;
+const LEAST_AIR = 1.2;
+/** A picture may reach a little into the air of its row. */
+const ART_REACH = 0.3;
 
 const artWidth = ({ row: height }: Density): number => Math.min(9, height * 1.2);
 
@@ -113,15 +116,12 @@ export const lineBlock = (
   const fact = resized(job.types.fact, density.points);
   const shown = section.liquids ? line.millilitres : line.count;
   const strong = shown !== undefined && (shown > 1 || section.liquids);
-  const art = artOf(job, line, density);
-  const artCell: Block =
-    art === undefined
-      ? space(0)
-      : unread(
-          drawn(density.row - LEAST_AIR, (surface, area) => {
-            if (thumbnailScale(art, area.width, area.height) > 0) paintThumbnail(surface, art, area);
-          }),
-        );
+  const artCell = unread(
+    drawn(density.row - LEAST_AIR, (surface, area) => {
+      const art = artOf(job, line, density);
+      if (art !== undefined) paintThumbnail(surface, art, inset(area, { top: -ART_REACH, bottom: -ART_REACH }));
+    }),
+  );
   const name = tagged('TH', text(setter, line.name, fact), { scope: 'Row' });
   const count = shown === undefined ? '' : job.formats.number(shown, 0);
   const countType = strong ? resized(job.types.factStrong, density.points) : inked(fact, job.inks.soft);
@@ -261,7 +261,7 @@ const sectionHead = (job: Job, { section, continued }: Portion, density: Density
   const { setter } = job.press;
   const { types, inks } = job;
   const title = continued ? job.say('continued', { title: section.title }) : section.title;
-  const type = resized(types.section, density.head >= 7.6 ? 14 : 12);
+  const type = resized(types.section, density.head >= 7.6 ? 14 : density.head >= 6.6 ? 12 : 11);
   const titleWidth = widthOf(setter, title, type);
   const kilograms = job.formats.kilograms(totalGrams(linesOf(section)).value / 1000);
   const parts: Cell[] = [

@@ -1,9 +1,10 @@
 import type { PDFDocument, PDFRef } from 'pdf-lib';
-import type { Box, Drawing, Mark, MarkGroup, Matrix, Paint, Tile } from '../../draw/drawing.ts';
+import type { Box, Drawing, Mark, MarkGroup, Matrix, Tile } from '../../draw/drawing.ts';
 import { coarsen } from './coarsen.ts';
 import { meanCloth } from './mean-cloth.ts';
-import { num, nums, rgb } from './numbers.ts';
-import { apply, invert, pathBox, pathOperators, readPath, type Segment } from './path.ts';
+import { num, nums } from './numbers.ts';
+import { apply, invert, pathBox, pathOperators, readPath } from './path.ts';
+import { createPen, type Pen } from './pen.ts';
 import { createResources, type Opacities, objectName, type Resources, writeResources } from './resources.ts';
 
 /** A drawing as a form of the document: in centimetres, y downwards, painted as often as wanted and stored once. */
@@ -19,8 +20,8 @@ export interface Drawings {
 
 /** A printed period under this many millimetres cannot be told from its mean colour. */
 const FINEST_CLOTH = 0.18;
-/** Nor can a line this thin, or a bend this slight, be seen; half a dot at 600 dots an inch. */
-const FINEST_LINE = 0.02;
+/** Nor can a line this thin, or a bend this slight, be seen: a third of a dot at 300 dots an inch. */
+const FINEST_LINE = 0.03;
 /** Thumbnails, millimetres a centimetre: below this, drawings are coarsened. */
 const COARSE_BELOW = 0.16;
 
@@ -42,19 +43,58 @@ interface Cloth {
   readonly blocks: Map<number, PDFRef>;
 }
 
+/** A path ready to be filled with cloth. */
+interface Outline {
+  readonly path: string;
+  readonly box: Box;
+  readonly evenOdd: boolean;
+}
+
+/** Columns and rows of tiles that a box needs. */
+const tileRange = ({ x, y, width, height }: Box, tile: Tile, matrix: Matrix) => {
+  const back = invert(matrix);
+  const corners = [
+    apply(back, [x, y]),
+    apply(back, [x + width, y]),
+    apply(back, [x, y + height]),
+    apply(back, [x + width, y + height]),
+  ];
+  const columns = corners.map(([at]) => at / tile.width);
+  const rows = corners.map(([, at]) => at / tile.height);
+  return { left: Math.min(...columns), right: Math.max(...columns), top: Math.min(...rows), bottom: Math.max(...rows) };
+};
+
+const placeAt = (pen: Pen, name: string, x: number, y: number): void =>
+  pen.raw(`q 1 0 0 1 ${nums(x, y)} cm /${name} Do Q`);
+
+/** A group may be moved before it is painted: its form needs room on every side. */
+const widened = ({ x, y, width, height }: Box): Box => {
+  const reach = Math.max(width, height);
+  return { x: x - reach, y: y - reach, width: width + 2 * reach, height: height + 2 * reach };
+};
+
 export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings => {
   const { context } = pdf;
 
-  const writeForm = (box: Box, operators: string, resources: Resources, grouped: boolean): PDFRef =>
-    context.register(
-      context.flateStream(operators, {
-        Type: 'XObject',
-        Subtype: 'Form',
-        BBox: [box.x, box.y, box.x + box.width, box.y + box.height].map((value) => Number(num(value))),
-        Resources: writeResources(pdf, resources),
-        ...(grouped ? { Group: { Type: 'Group', S: 'Transparency' } } : {}),
-      }),
-    );
+  const written = new Map<string, PDFRef>();
+  /** Equal forms are stored once. */
+  const writeForm = (box: Box, pen: Pen, resources: Resources, grouped: boolean): PDFRef => {
+    const corners = [box.x, box.y, box.x + box.width, box.y + box.height].map((value) => Number(num(value)));
+    const operators = pen.text();
+    const key = `${corners.join(' ')} ${grouped} ${operators}`;
+    const made =
+      written.get(key) ??
+      context.register(
+        context.flateStream(operators, {
+          Subtype: 'Form',
+          BBox: corners,
+          Resources: writeResources(pdf, resources),
+          ...(grouped ? { Group: { S: 'Transparency' } } : {}),
+        }),
+      );
+    written.set(key, made);
+    return made;
+  };
 
   const paintDrawing = (drawing: Drawing, finest: number, digits: number): PDFRef => {
     const woven = new Map<Tile['marks'], Map<number, PDFRef>>();
@@ -78,105 +118,97 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       const { width, height, marks } = cloth.tile;
       const box = { x: 0, y: 0, width: width * (side + OVERLAP), height: height * (side + OVERLAP) };
       const resources = createResources();
-      let operators: string;
-      if (side === 1) {
-        operators = paintMarks(marks, resources, box);
-      } else {
-        const name = objectName(resources, block(cloth, side / BLOCK));
+      const pen = createPen(resources, opacities);
+      if (side === 1) paintMarks(pen, marks, resources, box);
+      else {
         const step = side / BLOCK;
-        const rows: string[] = [];
+        const name = objectName(resources, block(cloth, step));
         for (let j = 0; j < BLOCK; j++) {
-          for (let i = 0; i < BLOCK; i++) {
-            rows.push(`q 1 0 0 1 ${nums(i * step * width, j * step * height)} cm /${name} Do Q`);
-          }
+          for (let i = 0; i < BLOCK; i++) placeAt(pen, name, i * step * width, j * step * height);
         }
-        operators = rows.join('\n');
       }
-      const ref = writeForm(box, operators, resources, false);
+      const ref = writeForm(box, pen, resources, false);
       cloth.blocks.set(side, ref);
       return ref;
     };
 
-    const weave = (cloth: Cloth, path: string, clip: string, area: Box, resources: Resources): string => {
+    const weave = (pen: Pen, cloth: Cloth, { path, box, evenOdd }: Outline, resources: Resources): void => {
       const { tile, mean } = cloth;
       const ground = mean?.colour ?? tile.ground;
-      const veil = mean === undefined || mean.opacity >= 1 ? '' : `/${opacities.use(resources, mean.opacity)} gs\n`;
-      const base = ground === undefined ? '' : `${veil}${rgb(ground)} rg\n${path}\n${clip === 'W*' ? 'f*' : 'f'}\n`;
-      if (mean !== undefined) return `q\n${base}Q\n`;
+      if (ground !== undefined) {
+        pen.opacity(mean?.opacity ?? 1);
+        pen.fill(ground);
+        pen.raw(`${path}\n${evenOdd ? 'f*' : 'f'}`);
+      }
+      if (mean !== undefined) return;
       const matrix = tile.transform ?? IDENTITY;
-      const back = invert(matrix);
-      const corners = [
-        [area.x, area.y],
-        [area.x + area.width, area.y],
-        [area.x, area.y + area.height],
-        [area.x + area.width, area.y + area.height],
-      ].map(([x = 0, y = 0]) => apply(back, [x, y]));
-      const columns = corners.map(([x]) => x / tile.width);
-      const rows = corners.map(([, y]) => y / tile.height);
-      const span = Math.max(Math.max(...columns) - Math.min(...columns), Math.max(...rows) - Math.min(...rows));
+      const { left, top, right, bottom } = tileRange(box, tile, matrix);
+      const span = Math.max(right - left, bottom - top);
       const side = span > WHOLE_BLOCK ? WHOLE_BLOCK : span > BLOCK ? BLOCK : 1;
       const name = objectName(resources, block(cloth, side));
-      const placed: string[] = [];
-      for (let j = Math.floor(Math.min(...rows) / side); j * side < Math.max(...rows); j++) {
-        for (let i = Math.floor(Math.min(...columns) / side); i * side < Math.max(...columns); i++) {
-          placed.push(`q 1 0 0 1 ${nums(i * side * tile.width, j * side * tile.height)} cm /${name} Do Q`);
+      pen.opacity(1);
+      pen.inside(() => {
+        pen.raw(`${path}\n${evenOdd ? 'W*' : 'W'} n\n${matrix.map((value) => num(value, 5)).join(' ')} cm`);
+        for (let j = Math.floor(top / side); j * side < bottom; j++) {
+          for (let i = Math.floor(left / side); i * side < right; i++) {
+            placeAt(pen, name, i * side * tile.width, j * side * tile.height);
+          }
         }
-      }
-      return `${base}q\n${path}\n${clip} n\n${matrix.map((value) => num(value, 5)).join(' ')} cm\n${placed.join('\n')}\nQ\n`;
+      });
     };
 
-    const fillWith = (paint: Paint, segments: readonly Segment[], mark: Mark, resources: Resources): string => {
-      const path = pathOperators(segments, digits);
-      if (typeof paint === 'string') return `${rgb(paint)} rg\n${path}\n${mark.evenOdd === true ? 'f*' : 'f'}\n`;
-      const cloth = cloths.get(paint.tile);
-      if (cloth === undefined) throw new Error(`the drawing has no tile called "${paint.tile}"`);
-      return weave(cloth, path, mark.evenOdd === true ? 'W*' : 'W', pathBox(segments), resources);
-    };
-
-    const paintMark = (mark: Mark, resources: Resources, box: Box): string => {
-      const { opacity = 1 } = mark;
-      if (opacity < 1 && typeof mark.fill === 'object') {
+    const paintMark = (pen: Pen, mark: Mark, resources: Resources, box: Box): void => {
+      const { opacity = 1, fill, stroke, evenOdd = false } = mark;
+      if (opacity < 1 && typeof fill === 'object') {
         const { opacity: _, ...opaque } = mark;
-        return paintGroup({ marks: [opaque], opacity }, resources, box);
+        paintGroup(pen, { marks: [opaque], opacity }, resources, box);
+        return;
       }
       const segments = readPath(mark.path);
-      const state = opacity >= 1 ? '' : `/${opacities.use(resources, opacity)} gs\n`;
-      const filled = mark.fill === undefined ? '' : fillWith(mark.fill, segments, mark, resources);
-      const dash = mark.dash === undefined ? '' : `[${nums(...mark.dash)}] 0 d\n`;
-      const round = mark.round === true ? '1 J 1 j\n' : '';
-      const stroked =
-        mark.stroke === undefined
-          ? ''
-          : `${rgb(mark.stroke)} RG ${num(mark.width ?? DEFAULT_WIDTH)} w\n${dash}${round}${pathOperators(segments, digits)}\nS\n`;
-      return `q\n${state}${filled}${stroked}Q`;
-    };
-
-    const paintGroup = (group: MarkGroup, resources: Resources, box: Box): string => {
-      const move =
-        group.transform === undefined ? '' : `${group.transform.map((value) => num(value, 5)).join(' ')} cm\n`;
-      const clip = group.clip === undefined ? '' : `${pathOperators(readPath(group.clip), digits)}\nW n\n`;
-      if (group.opacity === undefined || group.opacity >= 1) {
-        return `q\n${move}${clip}${paintMarks(group.marks, resources, box)}\nQ`;
+      const path = pathOperators(segments, digits);
+      const both = typeof fill === 'string' && stroke !== undefined && opacity === 1;
+      if (typeof fill === 'object') {
+        const cloth = cloths.get(fill.tile);
+        if (cloth === undefined) throw new Error(`the drawing has no tile called "${fill.tile}"`);
+        weave(pen, cloth, { path, box: pathBox(segments), evenOdd }, resources);
       }
-      const inner = createResources();
-      const reach = Math.max(box.width, box.height);
-      const roomy = {
-        x: box.x - reach,
-        y: box.y - reach,
-        width: box.width + 2 * reach,
-        height: box.height + 2 * reach,
-      };
-      const form = writeForm(roomy, paintMarks(group.marks, inner, roomy), inner, true);
-      return `q\n${move}${clip}/${opacities.use(resources, group.opacity)} gs /${objectName(resources, form)} Do\nQ`;
+      pen.opacity(opacity);
+      if (typeof fill === 'string') pen.fill(fill);
+      if (typeof fill === 'string' && !both) pen.raw(`${path}\n${evenOdd ? 'f*' : 'f'}`);
+      if (stroke === undefined) return;
+      pen.stroke(stroke, mark.width ?? DEFAULT_WIDTH, mark.dash ?? [], mark.round ?? false);
+      pen.raw(`${path}\n${both ? (evenOdd ? 'B*' : 'B') : 'S'}`);
     };
 
-    const paintMarks = (marks: readonly (Mark | MarkGroup)[], resources: Resources, box: Box): string =>
-      marks
-        .map((mark) => (isGroup(mark) ? paintGroup(mark, resources, box) : paintMark(mark, resources, box)))
-        .join('\n');
+    const paintGroup = (pen: Pen, group: MarkGroup, resources: Resources, box: Box): void => {
+      const { opacity = 1, transform, clip, marks } = group;
+      pen.inside(() => {
+        if (transform !== undefined) pen.raw(`${transform.map((value) => num(value, 5)).join(' ')} cm`);
+        if (clip !== undefined) pen.raw(`${pathOperators(readPath(clip), digits)}\nW n`);
+        if (opacity >= 1) {
+          paintMarks(pen, marks, resources, box);
+          return;
+        }
+        const inner = createResources();
+        const roomy = widened(box);
+        const innerPen = createPen(inner, opacities);
+        paintMarks(innerPen, marks, inner, roomy);
+        pen.opacity(opacity);
+        pen.raw(`/${objectName(resources, writeForm(roomy, innerPen, inner, true))} Do`);
+      });
+    };
+
+    const paintMarks = (pen: Pen, marks: readonly (Mark | MarkGroup)[], resources: Resources, box: Box): void => {
+      for (const mark of marks) {
+        if (isGroup(mark)) paintGroup(pen, mark, resources, box);
+        else paintMark(pen, mark, resources, box);
+      }
+    };
 
     const resources = createResources();
-    return writeForm(drawing.box, paintMarks(drawing.marks, resources, drawing.box), resources, false);
+    const pen = createPen(resources, opacities);
+    paintMarks(pen, drawing.marks, resources, drawing.box);
+    return writeForm(drawing.box, pen, resources, false);
   };
 
   return {

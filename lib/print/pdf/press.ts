@@ -1,4 +1,4 @@
-import { PDFDocument } from 'pdf-lib';
+import { PDFDocument, PDFStreamWriter } from 'pdf-lib';
 import type { Fonts } from '../../type/index.ts';
 import { POINTS_A_MILLIMETRE, type Size } from '../paper.ts';
 import { createSetter, type Setter } from '../set/setter.ts';
@@ -30,6 +30,10 @@ export interface Press {
   /** Writes everything; the press is spent. */
   finish(): Promise<{ readonly bytes: Uint8Array; readonly pages: number }>;
 }
+
+/** Small objects are packed together and compressed as one; many in a stream compress far better than few. */
+const OBJECTS_A_STREAM = 2000;
+const OBJECTS_A_TICK = 500;
 
 export const createPress = async (fonts: Fonts, facts: DocumentFacts): Promise<Press> => {
   const pdf = await PDFDocument.create({ updateMetadata: false });
@@ -64,7 +68,13 @@ export const createPress = async (fonts: Fonts, facts: DocumentFacts): Promise<P
       tags.write();
       writeOutline(pdf, bookmarks);
       writeMetadata(pdf, facts);
-      const bytes = await pdf.save({ addDefaultPage: false, updateFieldAppearances: false });
+      await pdf.flush();
+      const bytes = await PDFStreamWriter.forContext(
+        pdf.context,
+        OBJECTS_A_TICK,
+        true,
+        OBJECTS_A_STREAM,
+      ).serializeToBuffer();
       return { bytes, pages: sheets.length };
     },
   };

@@ -5,10 +5,11 @@ import { num } from './numbers.ts';
 export interface Resources {
   readonly fonts: Map<string, PDFRef>;
   readonly objects: Map<string, PDFRef>;
-  readonly states: Map<string, PDFRef>;
+  /** The document's graphics states, when this stream uses any. */
+  states?: PDFRef;
 }
 
-export const createResources = (): Resources => ({ fonts: new Map(), objects: new Map(), states: new Map() });
+export const createResources = (): Resources => ({ fonts: new Map(), objects: new Map() });
 
 /** The same ref always gets the same name. */
 export const objectName = (resources: Resources, ref: PDFRef): string => {
@@ -17,37 +18,30 @@ export const objectName = (resources: Resources, ref: PDFRef): string => {
   return name;
 };
 
-export const writeResources = (pdf: PDFDocument, resources: Resources) => {
-  const { context } = pdf;
+export const writeResources = ({ context }: PDFDocument, { fonts, objects, states }: Resources) => {
   const dictionary = context.obj({});
-  const parts = [
-    ['Font', resources.fonts],
-    ['XObject', resources.objects],
-    ['ExtGState', resources.states],
-  ] as const;
-  for (const [name, entries] of parts) {
-    if (entries.size > 0) dictionary.set(PDFName.of(name), context.obj(Object.fromEntries(entries)));
-  }
+  if (fonts.size > 0) dictionary.set(PDFName.of('Font'), context.obj(Object.fromEntries(fonts)));
+  if (objects.size > 0) dictionary.set(PDFName.of('XObject'), context.obj(Object.fromEntries(objects)));
+  if (states !== undefined) dictionary.set(PDFName.of('ExtGState'), states);
   return dictionary;
 };
 
-/** Opacities of one document, each written once. */
+/** Opacities of one document, in one dictionary that every stream shares. */
 export interface Opacities {
   /** Name of the graphics state that paints at this opacity, 0 to 1. */
   use(resources: Resources, opacity: number): string;
 }
 
-export const createOpacities = (pdf: PDFDocument): Opacities => {
-  const made = new Map<string, PDFRef>();
+export const createOpacities = ({ context }: PDFDocument): Opacities => {
+  const states = context.obj({});
+  const ref = context.register(states);
   return {
     use: (resources, opacity) => {
-      const value = num(Math.min(1, Math.max(0, opacity)), 2);
-      const ref =
-        made.get(value) ??
-        pdf.context.register(pdf.context.obj({ Type: 'ExtGState', ca: Number(value), CA: Number(value) }));
-      made.set(value, ref);
-      const name = `G${ref.objectNumber}`;
-      resources.states.set(name, ref);
+      resources.states = ref;
+      const percent = Math.round(Math.min(1, Math.max(0, opacity)) * 100);
+      const name = `G${percent}`;
+      const value = Number(num(percent / 100));
+      if (!states.has(PDFName.of(name))) states.set(PDFName.of(name), context.obj({ ca: value, CA: value }));
       return name;
     },
   };

@@ -13,7 +13,10 @@ export interface Sheet {
   readonly size: Size;
   readonly resources: Resources;
   readonly widgets: PDFRef[];
+  /** Operators in points from the bottom, for text. */
   emit(owner: Owner, operators: string): void;
+  /** Operators in millimetres from a point of the sheet, y downwards; they leave the graphics state as they like. */
+  emitAt(owner: Owner, x: number, y: number, operators: string): void;
   finish(): void;
 }
 
@@ -22,6 +25,8 @@ export interface SheetBoxes {
   readonly trim?: Area;
   readonly bleed?: Area;
 }
+
+const SCALE = POINTS_A_MILLIMETRE;
 
 const points = (area: Area, size: Size): readonly number[] =>
   [area.x, size.height - area.y - area.height, area.x + area.width, size.height - area.y].map(
@@ -37,9 +42,26 @@ export const createSheet = (pdf: PDFDocument, tags: TagTree, size: Size, boxes: 
   const owners: Tag[] = [];
   const widgets: PDFRef[] = [];
   let open: Owner | undefined;
+  let space: string | undefined;
+  const leaveSpace = (): void => {
+    if (space !== undefined) stream.push('Q');
+    space = undefined;
+  };
   const close = (): void => {
+    leaveSpace();
     if (open !== undefined) stream.push('EMC');
     open = undefined;
+  };
+  const enter = (owner: Owner): void => {
+    if (owner === open) return;
+    close();
+    if (owner === 'artifact') stream.push('/Artifact BMC');
+    else {
+      const id = owners.push(owner) - 1;
+      tags.addContent(owner, page.ref, id);
+      stream.push(`/${owner.role} <</MCID ${id}>> BDC`);
+    }
+    open = owner;
   };
   return {
     page,
@@ -47,15 +69,17 @@ export const createSheet = (pdf: PDFDocument, tags: TagTree, size: Size, boxes: 
     resources,
     widgets,
     emit: (owner, operators) => {
-      if (owner !== open) {
-        close();
-        if (owner === 'artifact') stream.push('/Artifact BMC');
-        else {
-          const id = owners.push(owner) - 1;
-          tags.addContent(owner, page.ref, id);
-          stream.push(`/${owner.role} <</MCID ${id}>> BDC`);
-        }
-        open = owner;
+      enter(owner);
+      leaveSpace();
+      stream.push(operators);
+    },
+    emitAt: (owner, x, y, operators) => {
+      enter(owner);
+      const matrix = nums(SCALE, 0, 0, -SCALE, x * SCALE, (size.height - y) * SCALE);
+      if (space !== matrix) {
+        leaveSpace();
+        stream.push(`q ${matrix} cm`);
+        space = matrix;
       }
       stream.push(operators);
     },
@@ -74,7 +98,3 @@ export const createSheet = (pdf: PDFDocument, tags: TagTree, size: Size, boxes: 
 
 /** Rectangle of a widget in points, from millimetres. */
 export const widgetRectangle = (area: Area, sheet: Sheet): readonly number[] => points(area, sheet.size);
-
-/** Opens user space in millimetres from a point of the sheet, y downwards. */
-export const inMillimetres = (sheet: Sheet, x: number, y: number, operators: string): string =>
-  `q ${nums(POINTS_A_MILLIMETRE, 0, 0, -POINTS_A_MILLIMETRE, x * POINTS_A_MILLIMETRE, (sheet.size.height - y) * POINTS_A_MILLIMETRE)} cm\n${operators}\nQ`;

@@ -5,7 +5,7 @@ import { MILLIMETRES_A_POINT, POINTS_A_MILLIMETRE } from '../paper.ts';
 import type { DrawnForm } from './drawings.ts';
 import { num, nums, rgb } from './numbers.ts';
 import { objectName } from './resources.ts';
-import { inMillimetres, type Sheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 import type { Role, Tag, TagProperties, TagTree } from './tags.ts';
 import type { SetGlyph, Typeface } from './typefaces.ts';
 
@@ -61,6 +61,10 @@ export interface Surface {
 
 /** Control-point distance of a quarter circle of radius 1. */
 const QUARTER = 0.5523;
+
+/** Dashes and round ends are undone after each stroke; colour and width are said with each. */
+const wrapped = (operators: string, stroke: Stroke | undefined): string =>
+  stroke?.dash === undefined && stroke?.round !== true ? operators : `q ${operators} Q`;
 
 const strokeOperators = ({ colour, width, dash, round }: Stroke): string =>
   [
@@ -124,11 +128,11 @@ export const createSurface = (
     for (let tag = tags.current(); tag.parent !== undefined; tag = tag.parent) if (tag.role === 'Figure') return tag;
     return 'artifact' as const;
   };
-  const draw = (operators: string): void => sheet.emit(drawer(), inMillimetres(sheet, origin.x, origin.y, operators));
+  const draw = (operators: string): void => sheet.emitAt(drawer(), origin.x, origin.y, operators);
   const shape: Surface['shape'] = (operators, { fill, stroke }) => {
     const how = fill !== undefined && stroke !== undefined ? 'B' : fill !== undefined ? 'f' : 'S';
     const paint = [fill === undefined ? '' : `${rgb(fill)} rg`, stroke === undefined ? '' : strokeOperators(stroke)];
-    draw(`${paint.filter((part) => part !== '').join(' ')}\n${operators} ${how}`);
+    draw(wrapped(`${paint.filter((part) => part !== '').join(' ')}\n${operators} ${how}`, stroke));
   };
   return {
     size,
@@ -170,15 +174,15 @@ export const createSurface = (
     },
     drawing: ({ ref, box }, x, y, scale) => {
       const name = objectName(sheet.resources, ref);
-      draw(`${nums(scale, 0, 0, scale, x - box.x * scale, y - box.y * scale)} cm /${name} Do`);
+      draw(`q ${nums(scale, 0, 0, scale, x - box.x * scale, y - box.y * scale)} cm /${name} Do Q`);
     },
     laid: ({ ref }, matrix) => {
       const name = objectName(sheet.resources, ref);
-      draw(`${matrix.map((value) => num(value, 4)).join(' ')} cm /${name} Do`);
+      draw(`q ${matrix.map((value) => num(value, 4)).join(' ')} cm /${name} Do Q`);
     },
     picture: (image, { x, y, width, height }) => {
       const name = objectName(sheet.resources, image);
-      draw(`${nums(width, 0, 0, -height, x, y + height)} cm /${name} Do`);
+      draw(`q ${nums(width, 0, 0, -height, x, y + height)} cm /${name} Do Q`);
     },
     tag: (role, properties, paint) => tags.within(role, properties, paint),
     openTag: (role, properties) => tags.open(role, properties),

@@ -99,8 +99,10 @@ export const createTagTree = (pdf: PDFDocument): TagTree => {
     return tag;
   };
 
-  const writeKid = (kid: Kid) => {
+  /** Content on the element's own page is written as its number alone (ISO 32000-1, 14.7.4.2). */
+  const writeKid = (kid: Kid, page: PDFRef | undefined) => {
     if (kid.is === 'element') return kid.element.ref;
+    if (kid.is === 'content' && kid.page === page) return PDFNumber.of(kid.id);
     if (kid.is === 'content') return context.obj({ Type: 'MCR', Pg: kid.page, MCID: kid.id });
     return context.obj({ Type: 'OBJR', Pg: kid.page, Obj: kid.ref });
   };
@@ -112,8 +114,14 @@ export const createTagTree = (pdf: PDFDocument): TagTree => {
   const writeTag = (tag: Tag, parent: PDFRef): void => {
     const { alt, actualText, scope, columnSpan } = tag.properties;
     const kids = PDFArray.withContext(context);
-    for (const kid of tag.kids) kids.push(writeKid(kid));
-    const dictionary = context.obj({ Type: 'StructElem', S: tag.role, P: parent, K: kids });
+    const page = tag.kids.find((kid) => kid.is === 'content')?.page;
+    for (const kid of tag.kids) kids.push(writeKid(kid, page));
+    const dictionary = context.obj({
+      S: tag.role,
+      P: parent,
+      K: kids,
+      ...(page === undefined ? {} : { Pg: page }),
+    });
     if (alt !== undefined) dictionary.set(PDFName.of('Alt'), PDFHexString.fromText(alt));
     if (actualText !== undefined) dictionary.set(PDFName.of('ActualText'), PDFHexString.fromText(actualText));
     if (scope !== undefined || columnSpan !== undefined) {
@@ -158,7 +166,7 @@ export const createTagTree = (pdf: PDFDocument): TagTree => {
         }),
       );
       pdf.catalog.set(PDFName.of('StructTreeRoot'), tree);
-      pdf.catalog.set(PDFName.of('MarkInfo'), context.obj({ Marked: true, Suspects: false }));
+      pdf.catalog.set(PDFName.of('MarkInfo'), context.obj({ Marked: true }));
     },
   };
 };

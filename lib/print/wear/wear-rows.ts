@@ -21,18 +21,35 @@ export interface WearColumns {
 }
 
 const FIGURES = 2;
-const NAME_LEAST = 40;
-const NAME_MOST = 58;
+const NAME_LEAST = 30;
+const DAY_LEAST = 6.2;
 const DAY_MOST = 17;
 const GAP = 1.5;
+/** Above and below a name, together. */
+const ROW_AIR = 0.8;
+/** Rows at least so high are set in this many points. */
+const SIZES = [
+  { from: 6.6, points: 8.8 },
+  { from: 5.2, points: 8 },
+  { from: 4.8, points: 7.5 },
+  { from: 0, points: 7 },
+] as const;
 
-export const wearColumns = (width: number, days: number, rowHeight: number): WearColumns => {
+/** Divides the table: names get what the longest needs, the days what is left, all within reason. */
+export const wearColumns = (
+  width: number,
+  days: number,
+  rowHeight: number,
+  longestName: (points: number) => number,
+): WearColumns => {
+  const points = SIZES.find(({ from }) => rowHeight >= from)?.points ?? 7;
   const art = Math.min(11, rowHeight * 1.2);
   const figure = 13;
   const free = width - art - FIGURES * figure - 2 * GAP;
-  const day = Math.min(DAY_MOST, (free - NAME_LEAST) / Math.max(1, days));
-  const name = Math.min(NAME_MOST, free - day * days);
-  return { art, name, day, figure, row: rowHeight, points: rowHeight >= 6.6 ? 8.8 : rowHeight >= 5.2 ? 8 : 7 };
+  const widest = Math.max(NAME_LEAST, free - DAY_LEAST * days);
+  const name = Math.min(widest, Math.max(NAME_LEAST, longestName(points) + 0.5));
+  const day = Math.max(2, Math.min(DAY_MOST, (free - name) / Math.max(1, days)));
+  return { art, name, day, figure, row: rowHeight, points };
 };
 
 /** Left edge of the days, and their step, from the left edge of the table. */
@@ -77,11 +94,14 @@ export const wearRow = (job: Job, line: WearLine, days: readonly IsoDate[], colu
   const { setter } = job.press;
   const { types, inks } = job;
   const fact = resized(types.fact, columns.points);
-  const form = job.art(line.piece, 'small', columns.row / 70);
   const cells: Cell[] = [
     {
       width: columns.art,
-      block: unread(drawn(columns.row - 0.8, (surface, area) => paintThumbnail(surface, form, area))),
+      block: unread(
+        drawn(columns.row - ROW_AIR, (surface, area) =>
+          paintThumbnail(surface, job.art(line.piece, 'small', columns.row / 70), area),
+        ),
+      ),
       stand: 'middle',
     },
     { width: GAP, block: space(0) },
@@ -115,7 +135,7 @@ export const wearRow = (job: Job, line: WearLine, days: readonly IsoDate[], colu
   const inner = row(cells);
   const whole = tagged('TR', banded(inner, columns.row));
   return {
-    height: (width) => Math.max(columns.row, inner.height(width) + 1),
+    height: (width) => Math.max(columns.row, inner.height(width) + ROW_AIR),
     paint: (surface, area) => {
       whole.paint(surface, area);
       const y = area.y + area.height;

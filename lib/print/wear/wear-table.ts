@@ -17,7 +17,7 @@ import { type WearGroup, wearGroups } from './wearings.ts';
 
 const HEAD_GAP = 3;
 /** Rows that are tried, millimetres, from roomy to close. */
-const ROWS = Array.from({ length: 52 }, (_, step) => 9.4 - step * 0.1);
+const ROWS = Array.from({ length: 62 }, (_, step) => 9.4 - step * 0.1);
 const ROW_OF_MANY_PAGES = 6.6;
 const AIR = 2;
 
@@ -123,8 +123,17 @@ export const wearTablePdf = async (guide: Guide, sources: PrintSources, choice: 
   const running = runningHead(job, eyebrow);
   const key = keyRow(job);
   const above = (page: number): number => (page === 0 ? header : running).height(body.width) + HEAD_GAP;
+  const longest = new Map<number, number>();
+  const longestName = (points: number): number => {
+    const known = longest.get(points);
+    if (known !== undefined) return known;
+    const type = { ...job.types.fact, points };
+    const found = Math.max(0, ...guide.pieces.map(({ name }) => widthOf(job.press.setter, name, type)));
+    longest.set(points, found);
+    return found;
+  };
   const rowsAt = (height: number) => {
-    const columns = wearColumns(body.width, days.length, height);
+    const columns = wearColumns(body.width, days.length, height, longestName);
     const head = wearHead(job, days, journeys, columns);
     const items = groups.flatMap((group) => [
       { block: wearGroupHead(job, group.title, Math.min(6, height * 0.8), days.length + 3), withNext: true },
