@@ -1,5 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, lerp, type Node, type Painted, pen, reversed } from '../kit/index.ts';
+import { blockBelow } from '../lower/colour-block.ts';
 import { backOfHem } from '../lower/skirt.ts';
 import { armholeSeam } from '../upper/body.ts';
 import { bodyFoldLines } from '../upper/folds.ts';
@@ -34,10 +35,11 @@ export const drawDress = (piece: DrawnPiece, detail: Detail, design: DressDesign
   if (design.backHem ?? skirt.flutes.length > 1) backOfHem(skirt);
   const half = Math.max(skirt.measures.hip, skirt.measures.hem * 0.8) / 2 + 1;
   const strength = design.roundness ?? 0.75;
+  const block = blockBelow(garment, lerp(dress.waistAt, skirt.measures.length, 0.5), half + 10, skirt.measures.length);
   if (design.waistSeam) {
     garment.panel(skirt.outline, {
       round: { from: [-half, 0], to: [half, 0], strength },
-      inner: design.onSkirt(dress),
+      inner: [...block, ...design.onSkirt(dress)],
     });
     setIn(dress, design);
     garment.panel(bodice(dress), {
@@ -50,7 +52,7 @@ export const drawDress = (piece: DrawnPiece, detail: Detail, design: DressDesign
     setIn(dress, design);
     garment.panel(frontInOne(dress), {
       round: { from: [-half, 0], to: [half, 0], strength },
-      inner: [...design.onSkirt(dress), ...design.onBodice(dress)],
+      inner: [...block, ...design.onSkirt(dress), ...design.onBodice(dress)],
     });
   }
   if (upper.sleeve)

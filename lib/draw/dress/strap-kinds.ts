@@ -303,7 +303,7 @@ const cocktail: DressDesign = {
   ),
   line: shoulderLine((upper) => heartNeck(upper), 2.6),
   scoop: 2.6,
-  beneath: (d) => neckInside(d.garment, { ...d.upper, neckDepth: 14 }, 'square', -2.6, false),
+  beneath: (d) => neckInside(d.garment, { ...d.upper, neckDepth: d.upper.neckDepth + 1.5 }, 'square', -2.6, false),
   waistSeam: false,
   backHem: false,
   roundness: 1,

@@ -1,17 +1,17 @@
 import type { KindId } from '../../vocabulary/index.ts';
-import type { DrawKind } from '../drawing.ts';
-import { drawSocks, type SockDesign } from './sock.ts';
+import type { DrawKind, DrawnPiece } from '../drawing.ts';
+import type { DrawnLength } from '../kit/index.ts';
+import { sideLength } from '../lower/index.ts';
+import { drawSocks, type SockDesign, sockHeight } from './sock.ts';
 import { drawThermals } from './thermals.ts';
-import { drawTights, type TightsDesign } from './tights.ts';
+import { drawTights, type TightsDesign, tightsLength } from './tights.ts';
 
 /** Top of the cuff to the heel, by where the sock ends on the leg. common practice, no source */
 const SHAFT = { none: 7, cropped: 8, ankle: 16, calf: 29, knee: 42 } as const;
-const shaft = (piece: Parameters<SockDesign['shaft']>[0]): number =>
-  piece.length in SHAFT
-    ? SHAFT[piece.length as keyof typeof SHAFT]
-    : piece.length === 'thigh' || piece.length === 'full'
-      ? 56
-      : 29;
+const shaft = ({ length }: Pick<DrawnPiece, 'length'>): number => {
+  if (length in SHAFT) return SHAFT[length as keyof typeof SHAFT];
+  return length === 'thigh' || length === 'full' ? 56 : SHAFT.calf;
+};
 
 const PLAIN: SockDesign = {
   shaft,
@@ -46,3 +46,11 @@ export const LEGWEAR = {
   'wool tights': tights({ thick: 0.6, ribs: true, sheer: false, band: 4.6 }),
   'thermal leggings': drawThermals,
 } satisfies Partial<Record<KindId, DrawKind>>;
+
+/** The length a piece of the group is drawn at: a sock to its heel, tights to the toe, leggings to the hem. */
+export const legwearLength = (piece: Pick<DrawnPiece, 'kind' | 'length' | 'lengthCm'>): DrawnLength => {
+  if (piece.kind === 'thermal leggings') return sideLength(piece);
+  return piece.kind === 'tights' || piece.kind === 'wool tights'
+    ? tightsLength(piece)
+    : sockHeight(piece, shaft(piece));
+};

@@ -20,7 +20,7 @@ import { line } from '../kit/pens.ts';
 /** What makes one kind of sock different from another. */
 export interface SockDesign {
   /** Top of the cuff to the heel when the piece gives no length, by its word: ankle, calf, knee. */
-  readonly shaft: (piece: DrawnPiece) => number;
+  readonly shaft: (piece: Pick<DrawnPiece, 'length'>) => number;
   /** Width of the shaft at the top and at the calf, laid flat. */
   readonly top: number;
   readonly calf: number;

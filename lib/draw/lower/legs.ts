@@ -15,6 +15,16 @@ export interface LegMeasures {
   readonly band: number;
 }
 
+/** What a cut adds to the hip, medium size. common practice, no source */
+const HIP_EASE: Partial<Record<Cut, number>> = {
+  slim: -1.5,
+  relaxed: 1,
+  wide: 1.5,
+  full: 1.5,
+  oversized: 3,
+  cocoon: 2,
+};
+
 /** Leg widths at knee and hem for a leg of full length, medium size. common practice, no source */
 const LEGS: Readonly<Record<Cut, readonly [knee: number, hem: number]>> = {
   fitted: [15.5, 10.5],
@@ -33,7 +43,7 @@ const LEGS: Readonly<Record<Cut, readonly [knee: number, hem: number]>> = {
   pleated: [27, 22.5],
   full: [30, 38],
   oversized: [28, 28],
-  cocoon: [31, 18],
+  cocoon: [27.5, 17.5],
 };
 
 /** Side length from the waist, medium size: where each word ends on the body. common practice, no source */
@@ -71,7 +81,7 @@ export const legMeasures = (
 ): LegMeasures => {
   const length = sideLength(piece).cm;
   const [knee, hem] = LEGS[piece.cut];
-  const fullHip = hip + ease + (piece.cut === 'wide' || piece.cut === 'full' || piece.cut === 'oversized' ? 1.5 : 0);
+  const fullHip = hip + ease + (HIP_EASE[piece.cut] ?? 0);
   const shownRise = Math.min(rise, length - 6);
   return {
     waist,

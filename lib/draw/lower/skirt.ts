@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { alongEdge, type Edge, edgeBetween, edgeThrough } from '../kit/edges.ts';
 import { corner, Garment, lerp, type Node, type Painted, reversed, tone } from '../kit/index.ts';
+import { blockBelow } from './colour-block.ts';
 import { type SkirtMeasures, skirtMeasures } from './skirts.ts';
 
 /** A skirt being drawn; the same part hangs from the waist of a dress. */
@@ -127,7 +128,8 @@ export const drawSkirt = (piece: DrawnPiece, detail: Detail, recipe: SkirtRecipe
 
 export const skirtPanel = ({ garment, outline, measures }: Skirt, inner: readonly Painted[], strength = 0.85): void => {
   const half = Math.max(measures.hip, measures.hem * 0.85) / 2 + 1;
-  garment.panel(outline, { round: { from: [-half, 0], to: [half, 0], strength }, inner });
+  const block = blockBelow(garment, lerp(0, measures.length, 0.64), half + 8, measures.length);
+  garment.panel(outline, { round: { from: [-half, 0], to: [half, 0], strength }, inner: [...block, ...inner] });
 };
 
 export const finishSkirt = ({ garment, measures: { waist, length, hem } }: Skirt): Drawing =>

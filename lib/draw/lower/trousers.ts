@@ -1,5 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { corner, Garment, type Painted, tone } from '../kit/index.ts';
+import { blockSide } from './colour-block.ts';
 import { type Leg, layLegs } from './leg.ts';
 import { type LegMeasures, legMeasures } from './legs.ts';
 
@@ -44,7 +45,7 @@ export const drawTrousers = (piece: DrawnPiece, detail: Detail, recipe: TrouserR
         to: [leg.side === 1 ? half : 1, 0],
         strength: recipe.roundness ?? 0.7,
       },
-      inner: recipe.onLeg(trousers, leg),
+      inner: [...blockSide(garment, leg, measures), ...recipe.onLeg(trousers, leg)],
     });
     recipe.hem?.(trousers, leg);
   }

@@ -1,8 +1,10 @@
 import type { KindId } from '../../vocabulary/index.ts';
-import type { DrawKind } from '../drawing.ts';
-import { kaftan, sarong } from './cover-ups.ts';
-import { beachShirt, rashSuit, swimShorts } from './sporty.ts';
-import { bikini, swimBriefs, swimsuit } from './suits.ts';
+import type { DrawKind, DrawnPiece } from '../drawing.ts';
+import type { DrawnLength } from '../kit/index.ts';
+import { sideLength, skirtLength } from '../lower/index.ts';
+import { kaftan, kaftanLength, sarong } from './cover-ups.ts';
+import { beachShirt, rashSuit, rashSuitLength, swimShorts } from './sporty.ts';
+import { bikini, swimBriefs, swimsuit, swimsuitLength } from './suits.ts';
 
 /** Swimwear and what is thrown over it: everything of the group `swimwear`. */
 export const SWIM = {
@@ -15,3 +17,16 @@ export const SWIM = {
   sarong,
   'beach shirt': beachShirt,
 } satisfies Partial<Record<KindId, DrawKind>>;
+
+type Length = (piece: Pick<DrawnPiece, 'length' | 'lengthCm'>) => DrawnLength;
+const LENGTHS: Partial<Record<KindId, Length>> = {
+  swimsuit: swimsuitLength,
+  'swim shorts': sideLength,
+  'rash suit': rashSuitLength,
+  kaftan: kaftanLength,
+  sarong: skirtLength,
+};
+
+/** The length a piece of the group is drawn at; undefined where length says nothing (bikini, briefs) or the upper family decides (beach shirt). */
+export const swimLength = (piece: Pick<DrawnPiece, 'kind' | 'length' | 'lengthCm'>): DrawnLength | undefined =>
+  LENGTHS[piece.kind]?.(piece);

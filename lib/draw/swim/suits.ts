@@ -14,6 +14,7 @@ import {
   reversed,
   stitch,
 } from '../kit/index.ts';
+import { blockBelow } from '../lower/colour-block.ts';
 
 const SHORTEST = 54;
 const LONGEST = 84;
@@ -116,6 +117,7 @@ export const swimsuit: DrawKind = (piece, detail) => {
     {
       round: { from: [-bust, 0], to: [bust, 0], strength: 1 },
       inner: [
+        ...blockBelow(garment, waistAt - 4, bust + 4, fork),
         ...stretchShade(garment, waist, under, fork),
         pen(
           [

@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { DRESS, dressLength, suitLength } from '../../../lib/draw/dress/index.ts';
+import { familyTests } from '../lower/family.ts';
+import { drawn, paintedSize, pieceOf } from '../lower/picture.ts';
+
+familyTests(DRESS, 'one-pieces', { kilobytes: 80, alike: 0.02, lengths: [90, 114] });
+
+describe('proportions', () => {
+  test('a dress of 130 cm beside one of 95 differs by 35 cm in the picture', () => {
+    for (const kind of ['slip dress', 'tea dress', 'sheath dress', 'shirt dress'] as const) {
+      const [long, short] = [130, 95].map((lengthCm) => paintedSize(drawn(DRESS, pieceOf(kind, { lengthCm }))).height);
+      expect(Math.abs((long ?? 0) - (short ?? 0) - 35), kind).toBeLessThan(2);
+    }
+  });
+
+  test('a dress beside a jumpsuit: both at one scale', () => {
+    const dress = paintedSize(drawn(DRESS, pieceOf('tea dress', { lengthCm: 118 })));
+    const suit = paintedSize(drawn(DRESS, pieceOf('jumpsuit', { lengthCm: 145 })));
+    expect(Math.abs(suit.height - dress.height - 27)).toBeLessThan(5);
+  });
+
+  test('a flared dress is wider at the hem than a straight one', () => {
+    const width = (cut: 'straight' | 'a-line' | 'flared') =>
+      paintedSize(drawn(DRESS, pieceOf('sundress', { cut }))).width;
+    expect(width('a-line')).toBeGreaterThan(width('straight') + 8);
+    expect(width('flared')).toBeGreaterThan(width('a-line') + 4);
+  });
+
+  test('absurd lengths are brought within reason, and it is said', () => {
+    for (const lengthCm of [999, 2, -1, Number.NaN]) {
+      expect(dressLength({ length: 'midi', lengthCm }).clamped).toBe(true);
+      expect(suitLength({ length: 'full', lengthCm }).clamped).toBe(true);
+    }
+    expect(dressLength({ length: 'midi', lengthCm: 121 })).toEqual({ cm: 121, clamped: false });
+  });
+});
