@@ -24,11 +24,12 @@ export const compactPath = (path: string): string => {
   let control: readonly [number, number] | undefined;
   let command = '';
   let last = '';
+  let lastPointed = false;
   const put = (letter: string, numbers: readonly number[]) => {
     let text = letter === last && letter !== 'm' && letter !== 'z' ? '' : letter;
     // after a letter no gap is needed; nor before a minus, nor before a point when the number before has one
     let tight = text !== '';
-    let pointed = tight;
+    let pointed = tight || lastPointed;
     for (const value of numbers) {
       const short = shortNumber(value);
       const first = short.charCodeAt(0);
@@ -37,6 +38,7 @@ export const compactPath = (path: string): string => {
       pointed = short.includes('.');
     }
     last = letter;
+    lastPointed = pointed;
     out += text;
   };
   for (let i = 0; i < tokens.length; ) {
