@@ -1,6 +1,120 @@
 import type { Formats } from '../formats.ts';
 
+const NEEDS: Readonly<Record<string, string>> = {
+  swim: 'swimming',
+  'uneven ground': 'uneven ground',
+  'long walking': 'long walks',
+  rain: 'rain',
+  snow: 'snow',
+  'shoulders covered': 'covered shoulders',
+  'knees covered': 'covered knees',
+  'head covered': 'a covered head',
+  sun: 'strong sun',
+};
+const needWords = (need: string): string => NEEDS[need] ?? need;
+const doing = (activity: string): string =>
+  activity === 'brisk walking' ? 'walking briskly' : activity === 'swimming' ? 'swimming' : activity;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+interface Mend {
+  readonly pieces: readonly string[];
+  readonly washDays: readonly string[];
+  readonly dress: string;
+  readonly needs: readonly string[];
+  readonly degrees: number;
+  readonly free: number;
+  readonly occasion: string;
+}
+
 /** English sentences of the plan room. */
 export const plan = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'fixed by the stylist': () => 'Fixed by your stylist.',
+  'a favourite': () => 'A favourite look.',
+  'made for': (v: { needs: readonly string[] }, f: Formats) => `Made for ${f.list(v.needs.map(needWords))}.`,
+  'for the way': (v: { layers: readonly string[]; low: number }, f: Formats) =>
+    `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
+  'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
+
+  'change first': () => 'Dress',
+  'change goes on': () => 'Stay as you are',
+  'change layers only': () => 'Change layers only',
+  'change changes clothes': () => 'Change clothes',
+
+  'lacks dress': (v: { dress: string }) => `does not suit ${v.dress} dress`,
+  'lacks flat shoes': () => 'has a higher heel than the brief allows',
+  'lacks warmth': (v: { low: number; activity: string }, f: Formats) =>
+    `is not warm enough for ${doing(v.activity)} at ${f.celsius(v.low)}`,
+  'lacks coolness': (v: { high: number; activity: string }, f: Formats) =>
+    `is too warm for ${doing(v.activity)} at ${f.celsius(v.high)}`,
+  'lacks need': (v: { need: string }) => `has nothing for ${needWords(v.need)}`,
+  'no look at all': () => 'these pieces make no look at all',
+  'still wet': (v: { pieces: readonly string[] }, f: Formats) => `${f.list(v.pieces)} would still be wet`,
+  'worn out': (v: { pieces: readonly string[] }, f: Formats) =>
+    `${f.list(v.pieces)} would need washing, or would still be drying`,
+  'worn on another day': () => 'the same look is worn on another day',
+  'fixed look is none': () => 'the pieces fixed to it do not make a look',
+
+  mend: (v: Mend, f: Formats) => {
+    const parts = [
+      ...(v.pieces.length > 0 ? [`pack ${f.list(v.pieces)}`] : []),
+      ...(v.washDays.length > 0 ? [`wash on ${f.list(v.washDays.map((day) => f.dateShort(day)))}`] : []),
+      ...(v.dress === '' ? [] : [`let “${v.occasion}” be ${v.dress}`]),
+      ...(v.needs.length > 0 ? [`do without ${f.list(v.needs.map(needWords))} at “${v.occasion}”`] : []),
+      ...(v.degrees > 0
+        ? [
+            `accept “${v.occasion}” ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable`,
+          ]
+        : []),
+      ...(v.free > 0 ? [`leave the look for “${v.occasion}” open`] : []),
+    ];
+    return `${capital(f.list(parts))}.`;
+  },
+  'no mend found': () => 'No single small change mends it: choose another piece or change the occasion.',
+
+  'piece spoilt': (v: { piece: string }) => `If ${v.piece} is spoilt`,
+  'rain on a dry day': (v: { date: string }, f: Formats) => `If it rains on ${f.date(v.date)}`,
+
+  'plan served': (v: { served: number; of: number }, f: Formats) =>
+    `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
+  'plan proven': () => 'No plan with these pieces serves more.',
+  'plan not proven': () => 'Best found; it is not proven that no plan serves more.',
+  'wash and dry': (v: { piece: string; dryBy: string }, f: Formats) =>
+    `wash ${v.piece}, dry by ${f.dateShort(v.dryBy)}`,
+
+  'missing weather': (v: { occasion: string; place: string }) =>
+    `There is no weather for “${v.occasion}”${v.place === '' ? '' : ` in ${v.place}`}, so its warmth is not checked.`,
+  'missing weather mend': () =>
+    'Write the weather of the place in the brief, or add its month to the table of normals.',
+  'outside the trip': (v: { occasion: string; on: string; from: string; to: string }, f: Formats) =>
+    `“${v.occasion}” is on ${f.date(v.on)}, outside the trip (${f.dateRange(v.from, v.to)}); it is not planned.`,
+  'outside the trip mend': () => 'Correct its date or the dates of the trip.',
+  'two at one hour': (v: { first: string; second: string; on: string }, f: Formats) =>
+    `“${v.first}” and “${v.second}” are at the same hour on ${f.date(v.on)}.`,
+  'two at one hour mend': () => 'Give one of them another hour, or name the travellers each is for.',
+  'contradictory needs': (v: { occasion: string; first: string; second: string }) =>
+    `“${v.occasion}” asks for ${needWords(v.first)} and for ${needWords(v.second)}, which no look meets at once.`,
+  'contradictory needs mend': () => 'Make two occasions of it.',
+  'swimming needs casual': (v: { occasion: string; dress: string }) =>
+    `“${v.occasion}” asks for swimming and for ${v.dress} dress.`,
+  'swimming needs casual mend': () => 'Make it casual; give the meal or the bar after it its own occasion.',
+  'swims without need': (v: { occasion: string }) => `“${v.occasion}” is swimming, but does not ask for swimwear.`,
+  'swims without need mend': () => 'Add the need "swim".',
+  'no sun': (v: { occasion: string; place: string }) =>
+    `The sun does not rise in ${v.place} on the day of “${v.occasion}”: it asks for sun, and there is none.`,
+  'no sun mend': () => 'Take the need "sun" away; plan for darkness and ice instead.',
+  'too cold for clothes': (v: { occasion: string; low: number }, f: Formats) =>
+    `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves.`,
+  'too cold for clothes mend': () =>
+    'Move it indoors, or hire cold-weather clothing there and go with people who know the place. Follow local warnings.',
+  'wash day outside': (v: { on: string }, f: Formats) => `The wash day ${f.date(v.on)} is outside the trip.`,
+  'wash day outside mend': () => 'Correct its date.',
+  'wash day too late': (v: { on: string }, f: Formats) =>
+    `Nothing is worn after the wash day ${f.date(v.on)}: it does not help.`,
+  'wash day too late mend': () => 'Wash earlier.',
+  'no drying time': (v: { on: string; journey: string; hours: number }, f: Formats) =>
+    `After the wash day ${f.date(v.on)} there are only ${f.count(v.hours)} hours until “${v.journey}”: little will be dry.`,
+  'no drying time mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
+  unserved: (v: { occasion: string; on: string }, f: Formats) => `No look serves “${v.occasion}” on ${f.date(v.on)}.`,
+  'nearest lacks': (v: { look: readonly string[] }, f: Formats) => `The nearest is ${f.list(v.look)}.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

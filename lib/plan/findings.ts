@@ -1,0 +1,177 @@
+import { BEYOND_TRAVEL_CLOTHES_C } from '../comfort/cautions.ts';
+import { airOf, hoursOf, placeOn, sunNeverRises } from '../comfort/index.ts';
+import type { Brief, Finding, Occasion, Piece, Plan } from '../model/index.ts';
+import type { Need } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { daysBetween } from './moments.ts';
+import { WASHED_AT_HOUR } from './washing.ts';
+
+const finding = (
+  level: Finding['level'],
+  rule: string,
+  message: Phrase,
+  mend: Phrase,
+  brief: Brief,
+  about: readonly Occasion[] = [],
+): Finding => {
+  const line = about[0]?.line;
+  return {
+    level,
+    rule,
+    message,
+    mend,
+    file: brief.file,
+    ...(line === undefined ? {} : { line }),
+    about: about.map(({ id }) => id),
+  };
+};
+
+/** Needs that exclude each other. common practice, no source */
+const CONTRADICTIONS: readonly (readonly [Need, Need])[] = [
+  ['swim', 'snow'],
+  ['swim', 'shoulders covered'],
+  ['swim', 'knees covered'],
+  ['swim', 'uneven ground'],
+];
+
+const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
+  const { what, on, needs, setting, dress, activity } = occasion;
+  const found: Finding[] = [];
+  const say = (level: Finding['level'], rule: string, message: Phrase, mend: Phrase): void => {
+    found.push(finding(level, rule, message, mend, brief, [occasion]));
+  };
+  if (on < brief.from || on > brief.to) {
+    const message = phrase('plan', 'outside the trip', { occasion: what, on, from: brief.from, to: brief.to });
+    say('error', 'occasion-outside-trip', message, phrase('plan', 'outside the trip mend', {}));
+    return found;
+  }
+  for (const [first, second] of CONTRADICTIONS) {
+    if (!needs.includes(first) || !needs.includes(second)) continue;
+    const message = phrase('plan', 'contradictory needs', { occasion: what, first, second });
+    say('error', 'contradictory-needs', message, phrase('plan', 'contradictory needs mend', {}));
+  }
+  if (needs.includes('swim') && dress !== 'casual') {
+    const message = phrase('plan', 'swimming needs casual', { occasion: what, dress });
+    say('error', 'contradictory-needs', message, phrase('plan', 'swimming needs casual mend', {}));
+  }
+  if (activity === 'swimming' && !needs.includes('swim')) {
+    say(
+      'warning',
+      'swims-without-need',
+      phrase('plan', 'swims without need', { occasion: what }),
+      phrase('plan', 'swims without need mend', {}),
+    );
+  }
+  const place = placeOn(brief.places, on, occasion.part);
+  const air = airOf(occasion, brief.places);
+  if (air === undefined) {
+    const message = phrase('plan', 'missing weather', { occasion: what, place: place?.name ?? '' });
+    say('warning', 'missing-weather', message, phrase('plan', 'missing weather mend', {}));
+  } else if (setting.where === 'outdoors' && air.lowC <= BEYOND_TRAVEL_CLOTHES_C) {
+    const message = phrase('plan', 'too cold for clothes', { occasion: what, low: air.lowC });
+    say('error', 'too-cold-for-clothes', message, phrase('plan', 'too cold for clothes mend', {}));
+  }
+  if (place !== undefined && needs.includes('sun') && sunNeverRises(on, place)) {
+    const message = phrase('plan', 'no sun', { occasion: what, place: place.name });
+    say('warning', 'no-sun', message, phrase('plan', 'no sun mend', {}));
+  }
+  return found;
+};
+
+const together = (a: Occasion, b: Occasion): boolean =>
+  a.travellers.length === 0 || b.travellers.length === 0 || a.travellers.some((name) => b.travellers.includes(name));
+
+/** Two clock times the same, or no clock times and the same part of the day. */
+const clash = (a: Occasion, b: Occasion): boolean =>
+  a.on === b.on &&
+  together(a, b) &&
+  (a.at !== undefined && b.at !== undefined ? hoursOf(a)[0] === hoursOf(b)[0] : a.at === b.at && a.part === b.part);
+
+const twoAtOneHour = (brief: Brief): readonly Finding[] =>
+  brief.occasions.flatMap((second, index) =>
+    brief.occasions
+      .slice(0, index)
+      .filter((first) => clash(first, second))
+      .map((first) =>
+        finding(
+          'error',
+          'two-at-one-hour',
+          phrase('plan', 'two at one hour', { first: first.what, second: second.what, on: second.on }),
+          phrase('plan', 'two at one hour mend', {}),
+          brief,
+          [second, first],
+        ),
+      ),
+  );
+
+/** Hours an ordinary wash needs to dry. Own choice, as no published drying times were found. */
+const DRYING_HOURS = 12;
+
+const ofWashDays = (brief: Brief): readonly Finding[] =>
+  brief.washDays.flatMap((on): Finding[] => {
+    if (on < brief.from || on > brief.to) {
+      return [
+        finding(
+          'error',
+          'wash-day',
+          phrase('plan', 'wash day outside', { on }),
+          phrase('plan', 'wash day outside mend', {}),
+          brief,
+        ),
+      ];
+    }
+    if (!brief.occasions.some((occasion) => occasion.on > on && occasion.on <= brief.to)) {
+      return [
+        finding(
+          'warning',
+          'wash-day',
+          phrase('plan', 'wash day too late', { on }),
+          phrase('plan', 'wash day too late mend', {}),
+          brief,
+        ),
+      ];
+    }
+    const journey = brief.occasions
+      .filter(({ transit, on: day }) => transit && day > on)
+      .map((occasion) => ({
+        occasion,
+        hours: daysBetween(on, occasion.on) * 24 + hoursOf(occasion)[0] - WASHED_AT_HOUR,
+      }))
+      .sort((a, b) => a.hours - b.hours)[0];
+    if (journey === undefined || journey.hours >= DRYING_HOURS) return [];
+    const message = phrase('plan', 'no drying time', {
+      on,
+      journey: journey.occasion.what,
+      hours: Math.floor(journey.hours),
+    });
+    return [
+      finding('warning', 'wash-day', message, phrase('plan', 'no drying time mend', {}), brief, [journey.occasion]),
+    ];
+  });
+
+/** What is wrong with a brief's occasions, weather and wash days before anything is planned. */
+export const findingsOfBrief = (brief: Brief): readonly Finding[] => [
+  ...brief.occasions.flatMap((occasion) => ofOccasion(brief, occasion)),
+  ...twoAtOneHour(brief),
+  ...ofWashDays(brief),
+];
+
+/** What the plan could not do, one finding an occasion, with the first mend. */
+export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
+  const names = new Map(pieces.map(({ id, name }) => [id, name]));
+  return plan.unserved.map(({ occasion: id, nearest, mends }): Finding => {
+    const occasion = brief.occasions.find((other) => other.id === id);
+    const mend = mends[0]?.what ?? phrase('plan', 'no mend found', {});
+    const message = phrase('plan', 'unserved', { occasion: occasion?.what ?? id, on: occasion?.on ?? brief.from });
+    return {
+      ...finding('error', 'unserved-occasion', message, mend, brief, occasion === undefined ? [] : [occasion]),
+      ...(nearest === undefined
+        ? {}
+        : {
+            reason: phrase('plan', 'nearest lacks', {
+              look: nearest.worn.map(({ piece }) => names.get(piece) ?? piece),
+            }),
+          }),
+    };
+  });
+};

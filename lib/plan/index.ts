@@ -1,0 +1,5 @@
+export { findingsOfBrief, findingsOfPlan } from './findings.ts';
+export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
+export type { WardrobeBehind } from './mends.ts';
+export { planTrip, type TripQuestion } from './plan.ts';
+export type { Programme, Solved, Solver, Term } from './programme.ts';

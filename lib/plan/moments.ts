@@ -1,0 +1,102 @@
+import {
+  type Air,
+  airOf,
+  endHour,
+  placeOn,
+  type RequiredClo,
+  requiredClo,
+  startHour,
+  sunDuring,
+  uvIndex,
+  weatherOn,
+} from '../comfort/index.ts';
+import type { Brief, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { LookRestriction } from './look-source.ts';
+
+/** An occasion with everything the plan needs to know of its time and place. */
+export interface Moment {
+  readonly occasion: Occasion;
+  /** Days since the first day of the trip. */
+  readonly day: number;
+  /** Hours since midnight before the first day. */
+  readonly start: number;
+  readonly end: number;
+  readonly place?: TripPlace;
+  readonly weather?: Weather;
+  /** Undefined when the brief has no weather for it: then comfort asks for nothing. */
+  readonly air?: Air;
+  readonly required?: RequiredClo;
+  /** Clear-sky index at its highest outdoors; undefined indoors or off the map. */
+  readonly uvIndex?: number;
+  readonly swims: boolean;
+  readonly restriction: LookRestriction;
+}
+
+const DAY_MS = 86_400_000;
+
+/** Whole days from one date to another. */
+export const daysBetween = (from: IsoDate, to: IsoDate): number =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS);
+
+export const addDays = (date: IsoDate, days: number): IsoDate =>
+  new Date(Date.parse(`${date}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
+
+/** Tables are printed to the hundredth; rounding outwards lets occasions share their questions. */
+const outwards = (required: RequiredClo): { readonly min: number; readonly max: number } => ({
+  min: Math.floor(required.min * 100) / 100,
+  max: Number.isFinite(required.max) ? Math.ceil(required.max * 100) / 100 : Number.MAX_SAFE_INTEGER,
+});
+
+export const restrictionOf = (
+  occasion: Occasion,
+  required: RequiredClo | undefined,
+  heelCmAtMost: number | undefined,
+): LookRestriction => ({
+  dress: occasion.dress,
+  needs: occasion.needs,
+  ...(required === undefined || required.method === 'none' ? {} : { clo: outwards(required) }),
+  ...(heelCmAtMost === undefined ? {} : { heelCmAtMost }),
+});
+
+/** What the air of an occasion asks for; `warmerC` moves the cold end up and the warm end down by that many degrees. */
+export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air: Air, warmerC = 0): RequiredClo => {
+  const sunElevation = sunDuring(occasion, place);
+  return requiredClo({
+    setting: occasion.setting,
+    activity: occasion.activity,
+    air: { ...air, lowC: air.lowC + warmerC, highC: air.highC - warmerC },
+    dress: occasion.dress,
+    swims: occasion.needs.includes('swim'),
+    ...(sunElevation === undefined ? {} : { sunElevation }),
+  });
+};
+
+const momentOf = (brief: Brief, occasion: Occasion): Moment => {
+  const place = placeOn(brief.places, occasion.on, occasion.part);
+  const weather = weatherOn(place, occasion.on);
+  const air = airOf(occasion, brief.places);
+  const required = air === undefined ? undefined : requiredAt(occasion, place, air);
+  const day = daysBetween(brief.from, occasion.on);
+  const elevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
+  return {
+    occasion,
+    day,
+    start: day * 24 + startHour(occasion),
+    end: day * 24 + endHour(occasion),
+    ...(place === undefined ? {} : { place }),
+    ...(weather === undefined ? {} : { weather }),
+    ...(air === undefined ? {} : { air }),
+    ...(required === undefined ? {} : { required }),
+    ...(elevation === undefined ? {} : { uvIndex: uvIndex(elevation) }),
+    swims: occasion.needs.includes('swim'),
+    restriction: restrictionOf(occasion, required, brief.avoid.heelCmOver),
+  };
+};
+
+/** The occasions of one traveller in order of time; those outside the trip's dates are left out (a finding says so). */
+export const momentsOf = (brief: Brief, traveller: string): readonly Moment[] =>
+  brief.occasions
+    .filter(({ travellers }) => travellers.length === 0 || travellers.includes(traveller))
+    .filter(({ on }) => brief.from <= on && on <= brief.to)
+    .map((occasion) => momentOf(brief, occasion))
+    .sort((a, b) => a.start - b.start || a.end - b.end || (a.occasion.id < b.occasion.id ? -1 : 1));

@@ -1,0 +1,115 @@
+import type { Brief, Capsule, Piece, Plan, UnservedOccasion } from '../model/index.ts';
+import { leastUnserved } from './bound.ts';
+import { fixedFor, type Pool, poolsFor, rememberRanks } from './candidates.ts';
+import { dressUp } from './dress-up.ts';
+import { improve, serveGreedily } from './improve.ts';
+import type { LookSource } from './look-source.ts';
+import { findMends, type WardrobeBehind } from './mends.ts';
+import { momentsOf } from './moments.ts';
+import { type Assignment, type PlanProblem, problemOf } from './problem.ts';
+import type { Solver } from './programme.ts';
+import { daysOf, wearsByPiece } from './record.ts';
+import { serveMost } from './serve.ts';
+import { nearestLook } from './unserved.ts';
+import { weakPointsOf } from './weak-points.ts';
+
+export interface TripQuestion {
+  readonly brief: Brief;
+  /** Name of the traveller as in the brief. */
+  readonly traveller: string;
+  readonly capsule: Capsule;
+  /** The pieces in the bag. */
+  readonly pieces: readonly Piece[];
+  /** Looks of these pieces. */
+  readonly engine: LookSource;
+  readonly solver: Solver;
+  /** What else the client owns; without it no piece is offered as a mend. */
+  readonly wardrobe?: WardrobeBehind;
+}
+
+interface Answer {
+  readonly assignment: Assignment;
+  readonly pools: readonly Pool[];
+  readonly proven: boolean;
+}
+
+const countServed = (assignment: Assignment): number =>
+  assignment.filter((candidate) => candidate !== undefined).length;
+
+/** Rounds in which looks found by the proof are added and the plan is solved again. */
+const PROOF_ROUNDS = 4;
+
+/**
+ * Serves as many occasions as can be. When simply serving one after the other leaves none without a look, that is the
+ * proof; else the solver decides over the pools, and a bound tells whether looks outside the pools could serve more.
+ */
+const serveAndProve = async (
+  problem: PlanProblem,
+  firstPools: readonly Pool[],
+  source: LookSource,
+  solver: Solver,
+): Promise<Answer> => {
+  let pools = firstPools;
+  let assignment = serveGreedily(problem, pools);
+  const servable = (): number => pools.filter(({ candidates }) => candidates.length > 0).length;
+  if (countServed(assignment) === servable()) return { assignment, pools, proven: true };
+  for (let round = 0; round < PROOF_ROUNDS; round += 1) {
+    const served = await serveMost(problem, pools, solver);
+    if (countServed(served.assignment) > countServed(assignment)) assignment = served.assignment;
+    if (countServed(assignment) === servable()) return { assignment, pools, proven: true };
+    if (served.best && pools.every(({ complete }) => complete)) return { assignment, pools, proven: true };
+    const bound = await leastUnserved(problem, pools, source, solver);
+    if (problem.moments.length - countServed(assignment) <= bound.unserved) return { assignment, pools, proven: true };
+    if (bound.found.every((fresh) => fresh.length === 0)) break;
+    pools = pools.map((pool, index) => ({ ...pool, candidates: [...pool.candidates, ...(bound.found[index] ?? [])] }));
+  }
+  return { assignment, pools, proven: false };
+};
+
+/**
+ * Plans one traveller's trip: every occasion gets a look, or the reason why none serves and what would mend it. The
+ * number served is proven where `proven` says so; the choice among plans that serve as many is the best found. The same
+ * question gives the same plan.
+ */
+export const planTrip = async (question: TripQuestion): Promise<Plan> => {
+  const { brief, traveller, capsule, pieces, solver } = question;
+  const source = rememberRanks(question.engine);
+  const moments = momentsOf(brief, traveller);
+  const problem = problemOf(brief, moments, pieces);
+  const firstPools = poolsFor(source, moments, pieces, capsule);
+  const { assignment: served, pools, proven } = await serveAndProve(problem, firstPools, source, solver);
+  const assignment = improve(problem, pools, served);
+  const looks = assignment.map((candidate, index) => {
+    const moment = moments[index];
+    return candidate === undefined || moment === undefined ? undefined : dressUp(source, moment, candidate, pieces);
+  });
+  const shared = { brief, problem, pools, assignment, source, solver };
+  const refused = new Set(capsule.choose?.leaveOut ?? []);
+  const mends = await findMends({
+    ...shared,
+    refused,
+    ...(question.wardrobe === undefined ? {} : { wardrobe: question.wardrobe }),
+  });
+  const unserved = moments.flatMap((moment, index): UnservedOccasion[] => {
+    if (assignment[index] !== undefined) return [];
+    const { look, lacks } = nearestLook(problem, assignment, pools, index, source, fixedFor(capsule, moment));
+    return [
+      {
+        occasion: moment.occasion.id,
+        ...(look === undefined ? {} : { nearest: look }),
+        lacks,
+        mends: mends.get(index) ?? [],
+      },
+    ];
+  });
+  return {
+    traveller,
+    days: daysOf(brief, problem, assignment, looks),
+    served: countServed(assignment),
+    of: moments.length,
+    proven,
+    unserved,
+    weakPoints: await weakPointsOf(shared),
+    wears: wearsByPiece(problem, looks),
+  };
+};

@@ -1,0 +1,124 @@
+import { cautionsFor, comfortInWords, lookComfort } from '../comfort/index.ts';
+import type { Brief, Look, Piece, PlannedDay, PlannedOccasion } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import type { Candidate } from './candidates.ts';
+import { layersFor } from './layers.ts';
+import { addDays, type Moment } from './moments.ts';
+import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
+import { changeBetween } from './quality.ts';
+import { dryAt, washesFor } from './washing.ts';
+
+const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
+  ids.map((id) => pieces.get(id)?.name ?? id);
+
+const reasonsFor = (
+  moment: Moment,
+  candidate: Candidate,
+  look: Look,
+  carried: readonly string[],
+  pieces: ReadonlyMap<string, Piece>,
+): readonly Phrase[] => {
+  const { occasion, weather } = moment;
+  const reasons: Phrase[] = [];
+  if (candidate.fixed) reasons.push(phrase('plan', 'fixed by the stylist', {}));
+  if (candidate.favourite) reasons.push(phrase('plan', 'a favourite', {}));
+  if (!moment.swims) reasons.push(comfortInWords(lookComfort(look, pieces, occasion.activity, occasion.setting.where)));
+  if (occasion.needs.length > 0) reasons.push(phrase('plan', 'made for', { needs: occasion.needs }));
+  if (carried.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
+    reasons.push(phrase('plan', 'for the way', { layers: namesOf(carried, pieces), low: weather.lowC }));
+  } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));
+  return [...reasons, ...candidate.reasons];
+};
+
+const plannedOccasion = (
+  problem: PlanProblem,
+  moment: Moment,
+  candidate: Candidate | undefined,
+  look: Look | undefined,
+  before: Look | undefined,
+): PlannedOccasion => {
+  const { pieces } = problem;
+  const { occasion, air, weather, uvIndex } = moment;
+  const layers = look === undefined ? { on: [], carried: [] } : layersFor(moment, look, pieces);
+  return {
+    occasion: occasion.id,
+    ...(look === undefined ? {} : { look }),
+    layersOn: layers.on,
+    layersCarried: layers.carried,
+    change: look === undefined ? 'first' : changeBetween(before, look),
+    ...(air === undefined ? {} : { airC: { low: air.lowC, high: air.highC } }),
+    ...(uvIndex === undefined ? {} : { uvIndex }),
+    reasons:
+      look === undefined || candidate === undefined ? [] : reasonsFor(moment, candidate, look, layers.carried, pieces),
+    cautions: cautionsFor({
+      occasion,
+      pieces,
+      ...(air === undefined ? {} : { air }),
+      ...(weather === undefined ? {} : { weather }),
+      ...(uvIndex === undefined ? {} : { uvIndex }),
+      ...(look === undefined ? {} : { look }),
+    }),
+  };
+};
+
+/** What is washed on which day, each piece as seldom as the plan allows. */
+const washingOf = (
+  brief: Brief,
+  problem: PlanProblem,
+  assignment: Assignment,
+): ReadonlyMap<number, PlannedDay['wash']> => {
+  const byDay = new Map<number, { piece: string; dryBy: string }[]>();
+  for (const piece of problem.pieces.values()) {
+    if (!problem.limited.has(piece.id) || piece.places.includes('swim')) continue;
+    for (const day of washesFor(piece, wearingsOf(problem, assignment, piece.id), problem.washDays) ?? []) {
+      const list = byDay.get(day) ?? [];
+      byDay.set(day, list);
+      list.push({ piece: piece.id, dryBy: addDays(brief.from, Math.floor(dryAt(piece, day) / 24)) });
+    }
+  }
+  return byDay;
+};
+
+/** The plan's days, from the first to the last of the trip, with or without occasions. */
+export const daysOf = (
+  brief: Brief,
+  problem: PlanProblem,
+  assignment: Assignment,
+  looks: readonly (Look | undefined)[],
+): readonly PlannedDay[] => {
+  const washing = washingOf(brief, problem, assignment);
+  return Array.from({ length: problem.days }, (_, day): PlannedDay => {
+    const date = addDays(brief.from, day);
+    const stays = brief.places.filter((place) => place.from <= date && date <= place.to);
+    const place = stays.toSorted((a, b) => (a.from < b.from ? -1 : 1)).at(-1);
+    const weather = place?.days[date] ?? place?.weather;
+    let before: Look | undefined;
+    const occasions = problem.moments.flatMap((moment, index) => {
+      if (moment.day !== day) return [];
+      const look = looks[index];
+      const planned = plannedOccasion(problem, moment, assignment[index], look, before);
+      before = look ?? before;
+      return [planned];
+    });
+    return {
+      date,
+      ...(place === undefined ? {} : { place: place.name }),
+      ...(weather === undefined ? {} : { weather }),
+      occasions,
+      wash: washing.get(day) ?? [],
+    };
+  });
+};
+
+/** Days on which each piece is worn; pieces that are never worn count 0. */
+export const wearsByPiece = (
+  problem: PlanProblem,
+  looks: readonly (Look | undefined)[],
+): Readonly<Record<string, number>> => {
+  const days = new Map([...problem.pieces.keys()].map((id) => [id, new Set<number>()]));
+  looks.forEach((look, index) => {
+    const day = problem.moments[index]?.day;
+    for (const { piece } of look?.worn ?? []) if (day !== undefined) days.get(piece)?.add(day);
+  });
+  return Object.fromEntries([...days].map(([id, worn]) => [id, worn.size]));
+};

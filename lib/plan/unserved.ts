@@ -1,0 +1,102 @@
+import { cloOfLook } from '../comfort/index.ts';
+import type { Look, Piece } from '../model/index.ts';
+import type { Need } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { type Candidate, fixedFor, type Pool } from './candidates.ts';
+import type { LookRestriction, LookSource } from './look-source.ts';
+import type { Moment } from './moments.ts';
+import { type Assignment, identityHolds, type PlanProblem, pieceHolds } from './problem.ts';
+
+export interface Nearest {
+  readonly look?: Look;
+  readonly lacks: readonly Phrase[];
+}
+
+type Ask = 'dress' | 'clo' | 'heel' | `need ${Need}`;
+
+const asksOf = (restriction: LookRestriction): readonly Ask[] => [
+  ...(restriction.clo === undefined ? [] : (['clo'] as const)),
+  ...(restriction.dress === undefined ? [] : (['dress'] as const)),
+  ...(restriction.heelCmAtMost === undefined ? [] : (['heel'] as const)),
+  ...(restriction.needs ?? []).map((need): Ask => `need ${need}`),
+];
+
+const relaxed = (restriction: LookRestriction, dropped: ReadonlySet<Ask>): LookRestriction => ({
+  ...(restriction.without === undefined ? {} : { without: restriction.without }),
+  ...(restriction.dress === undefined || dropped.has('dress') ? {} : { dress: restriction.dress }),
+  ...(restriction.clo === undefined || dropped.has('clo') ? {} : { clo: restriction.clo }),
+  ...(restriction.heelCmAtMost === undefined || dropped.has('heel') ? {} : { heelCmAtMost: restriction.heelCmAtMost }),
+  needs: (restriction.needs ?? []).filter((need) => !dropped.has(`need ${need}`)),
+});
+
+/** Every set of asks, smallest first. */
+const subsets = (asks: readonly Ask[]): readonly ReadonlySet<Ask>[] =>
+  Array.from(
+    { length: 2 ** asks.length },
+    (_, chosen) => new Set(asks.filter((__, index) => (chosen & (2 ** index)) !== 0)),
+  ).sort((a, b) => a.size - b.size);
+
+const wordsFor = (ask: Ask, moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Phrase => {
+  if (ask === 'dress') return phrase('plan', 'lacks dress', { dress: moment.occasion.dress });
+  if (ask === 'heel') return phrase('plan', 'lacks flat shoes', {});
+  if (ask === 'clo') {
+    const tooCold = cloOfLook(look, pieces).on < (moment.restriction.clo?.min ?? 0);
+    return tooCold
+      ? phrase('plan', 'lacks warmth', { low: moment.air?.lowC ?? 0, activity: moment.occasion.activity })
+      : phrase('plan', 'lacks coolness', { high: moment.air?.highC ?? 0, activity: moment.occasion.activity });
+  }
+  return phrase('plan', 'lacks need', { need: ask.slice('need '.length) });
+};
+
+/** Asks dropped from the fewest up until there is a look: how near it comes, and what it lacks. */
+const nearestByAsks = (source: LookSource, moment: Moment, pieces: ReadonlyMap<string, Piece>): Nearest => {
+  for (const dropped of subsets(asksOf(moment.restriction))) {
+    const look = source.rank(1, relaxed(moment.restriction, dropped))[0]?.look;
+    if (look !== undefined) return { look, lacks: [...dropped].map((ask) => wordsFor(ask, moment, look, pieces)) };
+  }
+  return { lacks: [phrase('plan', 'no look at all', {})] };
+};
+
+/** What stands in the way of one look when the rest of the plan is as it is. */
+const conflictsOf = (
+  problem: PlanProblem,
+  assignment: Assignment,
+  index: number,
+  candidate: Candidate,
+): readonly Phrase[] => {
+  const tried = assignment.map((other, at) => (at === index ? candidate : other));
+  const stuck = candidate.pieces.filter((piece) => !pieceHolds(problem, tried, piece));
+  const nameOf = (id: string): string => problem.pieces.get(id)?.name ?? id;
+  const isSwim = (id: string): boolean => problem.pieces.get(id)?.places.includes('swim') === true;
+  const wet = stuck.filter(isSwim).map(nameOf);
+  const worn = stuck.filter((id) => !isSwim(id)).map(nameOf);
+  return [
+    ...(wet.length > 0 ? [phrase('plan', 'still wet', { pieces: wet })] : []),
+    ...(worn.length > 0 ? [phrase('plan', 'worn out', { pieces: worn })] : []),
+    ...(identityHolds(problem, tried, candidate.identity) ? [] : [phrase('plan', 'worn on another day', {})]),
+  ];
+};
+
+/** The look that comes nearest to an occasion nothing serves, and what it lacks. */
+export const nearestLook = (
+  problem: PlanProblem,
+  assignment: Assignment,
+  pools: readonly Pool[],
+  index: number,
+  source: LookSource,
+  fixedPieces: readonly string[] | undefined,
+): Nearest => {
+  const moment = problem.moments[index];
+  if (moment === undefined) return { lacks: [] };
+  const candidates = pools[index]?.candidates ?? [];
+  const blocked = candidates
+    .map((candidate) => ({ candidate, lacks: conflictsOf(problem, assignment, index, candidate) }))
+    .sort((a, b) => a.lacks.length - b.lacks.length)[0];
+  if (blocked !== undefined) return { look: blocked.candidate.look, lacks: blocked.lacks };
+  if (fixedPieces !== undefined) {
+    return { lacks: [phrase('plan', 'fixed look is none', {}), ...source.explain(fixedPieces).reasons] };
+  }
+  return nearestByAsks(source, moment, problem.pieces);
+};
+
+export { fixedFor };

@@ -1,0 +1,65 @@
+import type { Piece } from '../model/index.ts';
+
+/** Clock hour at which the day's washing is hung up. Own choice. */
+export const WASHED_AT_HOUR = 22;
+
+/** When one piece is worn, and when it starts to be worn on each of those days; hours since the trip's first midnight. */
+export interface Wearing {
+  readonly day: number;
+  readonly from: number;
+}
+
+/** Wears between washes, never below one. A day in a piece is one wear, however many occasions it has. */
+export const wearsOf = (piece: Piece): number => Math.max(1, Math.floor(piece.wears.value));
+
+/** Whether the piece can be washed on the way and not only at home or at a cleaner's. */
+export const isWashable = (piece: Piece): boolean => piece.care.wash !== 'dry clean' && piece.care.wash !== 'wipe';
+
+/** The hour at which a piece washed on a day is dry again. */
+export const dryAt = (piece: Piece, washDay: number): number =>
+  washDay * 24 + WASHED_AT_HOUR + piece.care.dryHours.value;
+
+/** Wears a washable piece could do more of, or must rest for, on a trip with these days: only these need watching. */
+export const isLimited = (piece: Piece, daysWithOccasions: number): boolean => wearsOf(piece) < daysWithOccasions;
+
+/**
+ * The fewest washes (as days) that let a piece be worn at these times, earliest first; undefined when no choice of
+ * wash days does. `wearings` are in order of day, one a day.
+ */
+export const washesFor = (
+  piece: Piece,
+  wearings: readonly Wearing[],
+  washDays: readonly number[],
+): readonly number[] | undefined => {
+  const limit = wearsOf(piece);
+  if (wearings.length <= limit) return [];
+  if (!isWashable(piece)) return undefined;
+  const days = wearings.map(({ day }) => day);
+  const usable = washDays.filter((day) => days.some((worn) => worn <= day) && days.some((worn) => worn > day));
+  let best: readonly number[] | undefined;
+  for (let chosen = 1; chosen < 2 ** usable.length; chosen += 1) {
+    const washes = usable.filter((_, index) => (chosen & (2 ** index)) !== 0);
+    if (best !== undefined && washes.length >= best.length) continue;
+    const allDry = washes.every((day) => {
+      const dry = dryAt(piece, day);
+      return wearings.every((wearing) => wearing.day <= day || wearing.from >= dry);
+    });
+    if (allDry && longestStretch(days, washes) <= limit) best = washes;
+  }
+  return best;
+};
+
+const longestStretch = (days: readonly number[], washes: readonly number[]): number => {
+  const edges = [...washes, Number.POSITIVE_INFINITY];
+  let longest = 0;
+  let after = Number.NEGATIVE_INFINITY;
+  for (const edge of edges) {
+    longest = Math.max(longest, days.filter((day) => day > after && day <= edge).length);
+    after = edge;
+  }
+  return longest;
+};
+
+/** True when swimwear worn until one hour is not yet dry at another. */
+export const stillWet = (swimwear: Piece, wornUntil: number, wornFrom: number): boolean =>
+  wornFrom < wornUntil + swimwear.care.dryHours.value;

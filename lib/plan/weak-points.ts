@@ -1,0 +1,104 @@
+import type { Brief, WeakPoint } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { type Candidate, candidatesFor, leftForLater, type Pool, withoutPieces } from './candidates.ts';
+import { serveGreedily } from './improve.ts';
+import type { LookSource } from './look-source.ts';
+import { addDays } from './moments.ts';
+import type { Assignment, PlanProblem } from './problem.ts';
+import type { Solver } from './programme.ts';
+import { serveMost } from './serve.ts';
+
+/** Looks asked for an occasion when what was planned for it falls away. */
+const LOOKS_INSTEAD = 24;
+
+interface Spare {
+  readonly brief: Brief;
+  readonly problem: PlanProblem;
+  readonly pools: readonly Pool[];
+  readonly assignment: Assignment;
+  readonly source: LookSource;
+  readonly solver: Solver;
+}
+
+/** Occasions that lose their look when some pools change: first the rest is kept, then everything may change. */
+const lostWith = async (
+  spare: Spare,
+  changed: ReadonlyMap<number, Pool>,
+  barred: ReadonlySet<string>,
+): Promise<readonly string[]> => {
+  const { problem, assignment, solver } = spare;
+  const pools = spare.pools.map((pool, index): Pool => {
+    const candidates = (changed.get(index) ?? pool).candidates.filter(
+      ({ pieces }) => !pieces.some((piece) => barred.has(piece)),
+    );
+    return { candidates, complete: false };
+  });
+  const before = assignment.flatMap((candidate, index) => (candidate === undefined ? [] : [index]));
+  const kept = assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate));
+  const quick = serveGreedily(problem, pools, kept);
+  const lostBy = (after: Assignment): readonly number[] => before.filter((index) => after[index] === undefined);
+  if (lostBy(quick).length === 0) return [];
+  const least = before.filter((index) => pools[index]?.candidates.length === 0).length;
+  const after =
+    lostBy(quick).length === least && least > 0 ? quick : (await serveMost(problem, pools, solver)).assignment;
+  const lost = lostBy(after).length <= lostBy(quick).length ? lostBy(after) : lostBy(quick);
+  return lost.flatMap((index) => problem.moments[index]?.occasion.id ?? []);
+};
+
+/** Each piece of the plan spoilt in turn. */
+const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
+  const { problem, assignment, source, pools } = spare;
+  const pieces = [...problem.pieces.values()];
+  const points: WeakPoint[] = [];
+  for (const piece of pieces) {
+    const changed = new Map<number, Pool>();
+    assignment.forEach((candidate, index) => {
+      const moment = problem.moments[index];
+      if (moment === undefined || candidate?.pieces.includes(piece.id) !== true) return;
+      const left = pools[index]?.candidates.filter(({ pieces: worn }) => !worn.includes(piece.id)) ?? [];
+      const away = [...leftForLater(moment, pieces), piece.id];
+      const instead =
+        left.length > 0
+          ? left
+          : candidatesFor(source, withoutPieces(moment.restriction, away), [], LOOKS_INSTEAD).candidates;
+      changed.set(index, { candidates: instead, complete: false });
+    });
+    if (changed.size === 0) continue;
+    const loses = await lostWith(spare, changed, new Set([piece.id]));
+    if (loses.length > 0)
+      points.push({ what: phrase('plan', 'piece spoilt', { piece: piece.name }), piece: piece.id, loses });
+  }
+  return points;
+};
+
+/** Rain on each day that was planned dry. */
+const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
+  const { brief, problem, assignment, source } = spare;
+  const points: WeakPoint[] = [];
+  for (const day of new Set(problem.moments.map((moment) => moment.day))) {
+    const changed = new Map<number, Pool>();
+    problem.moments.forEach((moment, index) => {
+      const { occasion, restriction } = moment;
+      if (moment.day !== day || occasion.setting.where === 'indoors' || moment.swims) return;
+      if (occasion.needs.includes('rain') || assignment[index] === undefined) return;
+      const wet = { ...restriction, needs: [...occasion.needs, 'rain' as const] };
+      const away = leftForLater(moment, [...problem.pieces.values()]);
+      const candidates: readonly Candidate[] = candidatesFor(
+        source,
+        withoutPieces(wet, away),
+        [],
+        LOOKS_INSTEAD,
+      ).candidates;
+      changed.set(index, { candidates, complete: false });
+    });
+    if (changed.size === 0) continue;
+    const loses = await lostWith(spare, changed, new Set());
+    const what: Phrase = phrase('plan', 'rain on a dry day', { date: addDays(brief.from, day) });
+    if (loses.length > 0) points.push({ what, loses });
+  }
+  return points;
+};
+
+/** Where the plan has nothing in reserve, the points that lose most first. */
+export const weakPointsOf = async (spare: Spare): Promise<readonly WeakPoint[]> =>
+  [...(await spoiltPieces(spare)), ...(await wetDays(spare))].sort((a, b) => b.loses.length - a.loses.length);
