@@ -22,11 +22,11 @@ const backInside = ({ garment, upper }: Dress, top: number, deep: number, label 
   const half = upper.chest / 2 - 0.6;
   garment.inside(
     [
-      corner(-half, upper.armhole),
+      corner(-half, upper.armhole + 0.9),
       [-half * 0.58, top + 0.8],
       [0, top],
       [half * 0.58, top + 0.8],
-      corner(half, upper.armhole),
+      corner(half, upper.armhole + 0.9),
       corner(0, deep + 3),
     ],
     { fill: garment.cloth.deep, ...(label && { label: [0, top + 0.8] as const }) },
@@ -93,7 +93,7 @@ const slip: DressDesign = {
   onBodice: (d) => [...cowlFolds(d), ...slipPull(d)],
   onSkirt: (d) => [
     ...biasDrape(d.skirt, 34),
-    ...skirtFlutes(d.skirt, 0.7),
+    ...skirtFlutes(d.skirt, 0.45),
     skirtHemStitch(d.skirt, 1, d.garment.cloth.ink, 0.4),
   ],
   over: (d) => {
@@ -375,12 +375,14 @@ const gatherKnot = ({ garment, waistAt, skirt: { left } }: Dress): void => {
   const x = left(waistAt + 4) + 1.6;
   garment.panel(
     [
-      [x - 2.2, waistAt + 0.8],
-      [x, waistAt - 1.2],
-      [x + 2.2, waistAt + 1.4],
-      [x + 2, waistAt + 5.4],
-      [x, waistAt + 7.4],
-      [x - 2.2, waistAt + 5],
+      corner(x - 1.8, waistAt - 0.8),
+      [x, waistAt - 1.5],
+      corner(x + 1.9, waistAt - 0.4),
+      [x + 1.5, waistAt + 2.8],
+      corner(x + 2, waistAt + 6.4),
+      [x, waistAt + 7.1],
+      corner(x - 1.6, waistAt + 6.6),
+      [x - 1.2, waistAt + 3],
     ],
     {
       covers: false,
@@ -429,8 +431,8 @@ const gown: DressDesign = {
   onBodice: (d) => [...bodiceShade(d, 0.5), ...gownDrape(d)],
   onSkirt: (d) => [
     ...biasDrape(d.skirt, d.waistAt, false),
-    ...gatherFolds(d.skirt, d.waistAt + 1, 34, 6, 0.9),
-    ...skirtFlutes(d.skirt),
+    ...gatherFolds(d.skirt, d.waistAt + 1, 34, 6, 0.65),
+    ...skirtFlutes(d.skirt, 0.6),
     sideSplit(d),
   ],
   over: (d) => {

@@ -3,11 +3,14 @@ import { type Garment, line, type Node, offsetLine, resample, reversed, sampleCu
 /** A strap along a line; thin ones are cords, wide ones cloth with stitched edges. */
 export const strap = (garment: Garment, nodes: readonly Node[], width: number, behind = false): void => {
   const { cloth } = garment;
+  const thin = width <= 1.4;
   const points = resample(sampleCurve(nodes), 8);
   const side = (by: number): Node[] =>
-    offsetLine(points, by).map(([x, y], i, all): Node => (i === 0 || i === all.length - 1 ? [x, y, 'corner'] : [x, y]));
+    offsetLine(points, by).map(
+      ([x, y], i, all): Node => (i === 0 || (thin && i === all.length - 1) ? [x, y, 'corner'] : [x, y]),
+    );
   const ring = [...side(width / 2), ...reversed(side(-width / 2))];
-  if (width > 1.4) {
+  if (!thin) {
     garment.panel(ring, {
       edge: 0.35,
       wobble: 0.04,

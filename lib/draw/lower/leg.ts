@@ -39,8 +39,8 @@ const oneLeg = (side: 1 | -1, measures: LegMeasures, cuff: number, spread: numbe
   const widest = half + 0.3;
   const outer: Node[] = [
     [side * (waist / 2), band - 0.4, 'corner'],
-    [side * lerp(waist / 2, half, 0.56), lerp(band, rise, 0.36)],
-    [side * half, lerp(band, rise, 0.78)],
+    [side * lerp(waist / 2, half, 0.5), lerp(band, rise, 0.36)],
+    [side * lerp(waist / 2, half, 0.93), lerp(band, rise, 0.8)],
     ...(length - rise < 40
       ? [[side * lerp(widest, gap + hem, 0.5), lerp(rise, length, 0.45)] as const]
       : ([

@@ -1,7 +1,7 @@
 import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind } from '../drawing.ts';
 import { type Edge, edgeThrough } from '../kit/edges.ts';
-import { corner, group, lerp, type Node, type Painted, shape, stitch, tone } from '../kit/index.ts';
+import { corner, group, lerp, line, type Node, type Painted, shape, stitch, tone } from '../kit/index.ts';
 import { COPPER, denimThread } from './denim.ts';
 import { pleatedSkirt } from './pleats.ts';
 import { seamPen } from './seam-pen.ts';
@@ -162,17 +162,7 @@ const backVent = ({ garment, hemAt, top, measures: { length } }: Skirt): Painted
       0.95,
       0.6,
     ),
-    seamPen(
-      garment,
-      [
-        [0.1, from],
-        [3.1, from + 0.4],
-        [3.6, low],
-      ],
-      0.26,
-      0.6,
-      0.5,
-    ),
+    line([corner(0.1, from), corner(3.1, from + 0.4), corner(3.6, low)], 0.22, ink, 0.7),
     garment.small
       ? group([])
       : stitch(

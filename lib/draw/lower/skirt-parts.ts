@@ -236,12 +236,32 @@ export const waistTie = ({ garment }: Pick<Skirt, 'garment'>, x: number, y: numb
     );
   garment.panel(
     [
-      [x - 1.1, y - 1.1],
-      [x + 1.1, y - 1.2],
-      [x + 1.2, y + 1.3],
-      [x - 1, y + 1.4],
+      corner(x - 1.2, y - 1),
+      [x, y - 1.25],
+      corner(x + 1.1, y - 1.1),
+      [x + 1.35, y + 0.2],
+      corner(x + 0.95, y + 1.4),
+      corner(x - 0.9, y + 1.5),
+      [x - 1.3, y + 0.2],
     ],
-    { covers: false, edge: 0.5, cast: 0.5, wobble: 0.05 },
+    {
+      covers: false,
+      edge: 0.5,
+      cast: 0.5,
+      wobble: 0.05,
+      inner: [
+        garment.fold(
+          [
+            [x - 0.5, y - 1],
+            [x - 0.2, y + 0.2],
+            [x - 0.5, y + 1.4],
+          ],
+          0.6,
+          1,
+          0.5,
+        ),
+      ],
+    },
   );
 };
 

@@ -425,12 +425,14 @@ const knot = (garment: Garment, x: number, length: number): void => {
     });
   garment.panel(
     [
-      [x - 2.2, 0.6],
-      [x + 1.4, 0],
-      [x + 2.6, 2.4],
-      [x + 1.2, 5.4],
-      [x - 1.8, 5.6],
-      [x - 3, 3],
+      corner(x - 3, 0.8),
+      [x - 0.6, 0.2],
+      corner(x + 2.2, 0.4),
+      [x + 2.9, 2.8],
+      corner(x + 1.7, 5.6),
+      [x - 0.4, 5],
+      corner(x - 2.4, 6),
+      [x - 2.9, 3.4],
     ],
     {
       edge: 0.7,
