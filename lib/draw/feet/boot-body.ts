@@ -63,8 +63,14 @@ const modelling = (artist: ShoeArtist, of: Leg, creases: number): Painted[] => {
     marks.push(artist.plane(points('0.8 0.3, 0.88 0.34, 0.94 0.4'), 0.5, cloth.bright, 0.5 * cloth.sheen));
   if (dark)
     marks.push(
-      pen(artist.mapped(points('0.56 0.45, 0.72 0.46, 0.86 0.45, 0.965 0.4')), 0.3, cloth.bright, 0.7),
-      pen(upright(0.06, 0.35, 0.95), 0.3, cloth.bright, 0.5),
+      pen(
+        artist.mapped(points('0.56 0.45, 0.72 0.46, 0.86 0.45, 0.965 0.4')),
+        artist.small ? 0.6 : 0.3,
+        cloth.bright,
+        0.75,
+      ),
+      pen(upright(0.06, 0.35, 0.95), artist.small ? 0.8 : 0.3, cloth.bright, artist.small ? 0.75 : 0.5),
+      ...(artist.small ? [garment.plane(upright(0.18, 0.12, 0.95), 1, cloth.bright, 0.9)] : []),
     );
   if (artist.small || artist.behind) return marks;
   const seat = of.on(0.3, 0.06);

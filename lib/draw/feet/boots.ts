@@ -23,9 +23,14 @@ const STURDY: Along = [
   [1, 1],
 ];
 
+/** Lowest and highest shaft that is drawn, centimetres. */
+const SHAFT_CM = [11, 60] as const;
+
 /** Height of the shaft above the seat: what the stylist measured, within what a leg can wear. */
 export const shaftOf = (piece: DrawnPiece, usual: number): number =>
-  piece.lengthCm === undefined || !Number.isFinite(piece.lengthCm) ? usual : clamp(piece.lengthCm, 9, 60);
+  piece.lengthCm === undefined || !Number.isFinite(piece.lengthCm)
+    ? usual
+    : clamp(piece.lengthCm, SHAFT_CM[0], SHAFT_CM[1]);
 
 const seamUp = (artist: ShoeArtist, of: Leg, around: number, from = 0.05, to = 0.98): void => {
   const nodes = onLeg(of, [

@@ -176,7 +176,7 @@ export const hikingBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
         collar: 1.15,
         lining: '#4b443c',
       });
-      const rand = plainCloth(tone(cloth.ground, oklch(cloth.ground).l > 0.75 ? -0.1 : -0.13, 0.8), 'suede', detail);
+      const rand = plainCloth(tone(cloth.ground, -0.05, 0.95), 'suede', detail);
       artist.patch(points('0.68 0.005!, 0.76 0.14, 0.87 0.26, 0.95 0.56, 1 0.56, 1 0.1, 0.93 0.005!'), {
         cloth: rand,
         weave: false,
@@ -187,7 +187,7 @@ export const hikingBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
         .seam(points('0.3 0.02, 0.36 0.16, 0.46 0.2, 0.64 0.2'))
         .stitches(points('0.31 0.05, 0.37 0.18, 0.46 0.23, 0.63 0.22'));
       artist.stitches(points('0.7 0.04, 0.77 0.16, 0.86 0.27'));
-      facings(artist, of, tone(cloth.ground, -0.1), 0.9);
+      facings(artist, of, tone(cloth.ground, -0.045), 0.9);
       bootLaces(artist, of, accent, 4, true);
       if (!artist.small)
         artist.garment.add(line(onLeg(of, points('0.86 0.12, 0.84 0.3, 0.86 0.48')), 0.14, cloth.ink, 0.6));

@@ -184,19 +184,25 @@ export const canvasShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
 
 export const walkingShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
   pair(piece, detail, () => ({
-    shape: flatLast(3, 2.3, { toe: 'broad', breadth: 1.03, length: 28.5 }),
+    shape: flatLast(2.7, 2, { toe: 'broad', breadth: 1.03, length: 28.5 }),
     stance: FROM_THE_SIDE,
     paint: (artist) => {
       const { cloth } = artist;
       const accent = cloth.accents[0] ?? '#b5622f';
       paintSole(artist, { kind: 'lug', colour: '#35302c', welt: 0.35 });
-      paintBody(artist, { topline: PADDED, collar: 0.95, creases: 0, lining: '#4d463e', insole: '#6c6257' });
+      paintBody(artist, {
+        topline: PADDED,
+        collar: 0.95,
+        creases: 0,
+        lining: tone(cloth.ground, -0.12, 0.7),
+        insole: tone(cloth.ground, -0.04, 0.6),
+      });
       paintTongue(artist, 0.66, 0.41, 0.14, tone(cloth.ground, -0.1, 0.7));
       artist
         .seam(points('0.46 0.24, 0.36 0.2, 0.26 0.06'))
         .stitches(points('0.46 0.21, 0.37 0.175, 0.28 0.05'), cloth.bright, 0.7)
         .seam(points('0.64 0.26, 0.58 0.14, 0.52 0.02'));
-      const bumper = plainCloth(tone(cloth.ground, -0.2, 0.5), 'rubber', detail);
+      const bumper = plainCloth(tone(cloth.ground, -0.05, 0.9), 'rubber', detail);
       artist.patch(points('0.74 0.004!, 0.82 0.14, 0.9 0.26, 0.94 0.5, 0.95 0.7, 1 0.6, 1 0.1, 0.95 0.004!'), {
         cloth: bumper,
         weave: false,
@@ -208,7 +214,7 @@ export const walkingShoes = (piece: DrawnPiece, detail: Detail): Drawing =>
         cloth: bumper,
         weave: false,
       });
-      stay(artist, tone(cloth.ground, -0.05), 0.06);
+      stay(artist, tone(cloth.ground, -0.03), 0.06);
       artist.stitches(points('0.6 0.05, 0.66 0.2, 0.7 0.27'), cloth.bright, 0.7);
       const tab: Node[] = points('0.015 0.3, 0.012 0.36, 0.02 0.42');
       artist.line(tab, 0.7, cloth.ink, 0.9).line(tab, 0.5, accent);
