@@ -1,14 +1,17 @@
-import type { KindId } from '../vocabulary/index.ts';
+import { KINDS, type KindId } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { ACCESSORIES, JEWELLERY } from './adorn/index.ts';
 import { BAGS } from './carry/index.ts';
 import type { Detail, Drawing, DrawKind, DrawnPiece } from './drawing.ts';
-import { DRESS } from './dress/index.ts';
+import { DRESS, onePieceLength } from './dress/index.ts';
 import { SHOES } from './feet/index.ts';
-import { LEGWEAR } from './legwear/index.ts';
-import { LOWER } from './lower/index.ts';
-import { SWIM } from './swim/index.ts';
-import { UPPER } from './upper/index.ts';
+import type { DrawnLength } from './kit/index.ts';
+import { LEGWEAR, legwearLength } from './legwear/index.ts';
+import { LOWER, lowerLength } from './lower/index.ts';
+import { SWIM, swimLength } from './swim/index.ts';
+import { UPPER, upperDrawnLength } from './upper/index.ts';
 
-const ARTISTS: Readonly<Partial<Record<KindId, DrawKind>>> = {
+const ARTISTS = {
   ...UPPER,
   ...LOWER,
   ...DRESS,
@@ -16,11 +19,37 @@ const ARTISTS: Readonly<Partial<Record<KindId, DrawKind>>> = {
   ...LEGWEAR,
   ...SHOES,
   ...BAGS,
-};
+  ...JEWELLERY,
+  ...ACCESSORIES,
+} satisfies Readonly<Record<KindId, DrawKind>>;
 
 /** Draws a piece at true size in its own cloth. Pure and seeded: the same piece always gives the same drawing. */
-export const drawPiece = (piece: DrawnPiece, detail: Detail = 'full'): Drawing => {
-  const draw = ARTISTS[piece.kind];
-  if (draw === undefined) throw new Error(`no drawing for the kind ${piece.kind}`);
-  return draw(piece, detail);
+export const drawPiece = (piece: DrawnPiece, detail: Detail = 'full'): Drawing => ARTISTS[piece.kind](piece, detail);
+
+const lengthOf = (piece: DrawnPiece): DrawnLength | undefined => {
+  switch (KINDS[piece.kind].group) {
+    case 'bottoms':
+      return lowerLength(piece);
+    case 'one-pieces':
+      return onePieceLength(piece);
+    case 'swimwear':
+      return swimLength(piece);
+    case 'legwear':
+      return legwearLength(piece);
+    case 'tops':
+    case 'knits':
+    case 'layers':
+    case 'coats':
+      return upperDrawnLength(piece);
+    default:
+      return undefined;
+  }
+};
+
+/** A note when the measured length of a piece is one that no such garment has, so that it is drawn at another. */
+export const lengthNote = (piece: DrawnPiece): Phrase | undefined => {
+  const asked = piece.lengthCm;
+  const drawn = asked === undefined ? undefined : lengthOf(piece);
+  if (asked === undefined || drawn === undefined || !drawn.clamped) return undefined;
+  return phrase('draw', 'length held', { name: piece.name, asked, drawn: drawn.cm });
 };

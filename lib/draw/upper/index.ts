@@ -5,4 +5,4 @@ import { TOPS } from './tops.ts';
 
 /** Tops, knits, layers and coats. */
 export const UPPER = { ...TOPS, ...KNITS, ...LAYERS, ...COATS };
-export { upperLength } from './shape.ts';
+export { upperDrawnLength, upperLength } from './shape.ts';

@@ -83,6 +83,10 @@ export const upperLength = (piece: DrawnPiece, usual: number): DrawnLength => {
   return clampLength(piece.lengthCm, usual + byWord + EASE[piece.cut].length - EASE[kind.cut].length, LOW, HIGH);
 };
 
+/** The measured length of an upper garment as it is drawn; nothing when none was measured. */
+export const upperDrawnLength = (piece: DrawnPiece): DrawnLength | undefined =>
+  piece.lengthCm === undefined ? undefined : clampLength(piece.lengthCm, FROM_SHOULDER[piece.length], LOW, HIGH);
+
 /**
  * The shape of a piece from the usual shape of its kind: the cut moves widths away from the kind's usual cut, the
  * length moves the hem, which keeps the run of the side seam.

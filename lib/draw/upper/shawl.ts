@@ -6,7 +6,7 @@ export const drawShawl = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   const byWord = piece.length === 'none' ? 0 : FROM_SHOULDER[piece.length] - FROM_SHOULDER.hip;
-  const drop = clampLength(piece.lengthCm, 66 + byWord, 40, 110).cm;
+  const drop = clampLength(piece.lengthCm, 66 + byWord, 30, 155).cm;
   const wide = piece.cut === 'slim' || piece.cut === 'fitted' ? 0.8 : 1;
   const w = (share: number): number => share * 43 * wide;
   const far: Node[] = [

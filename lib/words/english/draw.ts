@@ -2,5 +2,6 @@ import type { Formats } from '../formats.ts';
 
 /** English sentences of the draw room. */
 export const draw = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'length held': (v: { name: string; asked: number; drawn: number }, f: Formats) =>
+    `${v.name}: ${f.number(v.asked)} cm is no length for this kind of piece; it is drawn at ${f.number(v.drawn)} cm. Measure it again.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -2,6 +2,7 @@ import { differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Mark, MarkGroup } from '../../../lib/draw/drawing.ts';
+import { drawPiece, lengthNote } from '../../../lib/draw/garment.ts';
 import { drawingMarkup, drawingSvg } from '../../../lib/draw/svg.ts';
 import { UPPER, upperLength } from '../../../lib/draw/upper/index.ts';
 import {
@@ -205,5 +206,30 @@ describe('frugality', () => {
       expect(drawingMarkup(draw(kind, {}, 'small'), 'p').length).toBeLessThan(
         drawingMarkup(draw(kind), 'p').length * 0.75,
       );
+  });
+});
+
+describe('pieces of any kind', () => {
+  it('are drawn by their kind, in both details', () => {
+    for (const kind of KIND_IDS) {
+      const drawing = drawPiece(pieceOf(kind));
+      expect([kind, drawing.box.width > 0 && drawing.box.height > 0, drawing.outline.length > 0]).toEqual([
+        kind,
+        true,
+        true,
+      ]);
+      expectSound(drawPiece(pieceOf(kind), 'small'));
+    }
+  });
+
+  it('come with a note only when their measured length was not to be believed', () => {
+    expect(lengthNote(pieceOf('shirt'))).toBeUndefined();
+    expect(lengthNote(pieceOf('shirt', { lengthCm: 76 }))).toBeUndefined();
+    expect(lengthNote(pieceOf('shirt', { lengthCm: 760, name: 'White shirt' }))).toMatchObject({
+      room: 'draw',
+      key: 'length held',
+      values: { name: 'White shirt', asked: 760, drawn: 155 },
+    });
+    expect(lengthNote(pieceOf('jeans', { lengthCm: 1 }))).toBeDefined();
   });
 });
