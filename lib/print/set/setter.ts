@@ -95,14 +95,16 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
   const lines = new Map<string, Line>();
   const troubles = new Map<string, Trouble>();
 
-  const settable = (text: string): string => {
+  /** Files what cannot be set of a whole text, before it is broken into lines. */
+  const note = (text: string): void => {
     const missing = fonts.uncovered(text);
-    if (missing.length === 0) return text;
+    if (missing.length === 0 || troubles.has(text)) return;
     const refused = refusedScript(text);
-    if (!troubles.has(text)) {
-      troubles.set(text, { text, characters: missing, ...(refused === undefined ? {} : { refused }) });
-    }
-    const lost = new Set(missing);
+    troubles.set(text, { text, characters: missing, ...(refused === undefined ? {} : { refused }) });
+  };
+  const settable = (text: string): string => {
+    const lost = new Set(fonts.uncovered(text));
+    if (lost.size === 0) return text;
     return [...text.normalize('NFC')]
       .map((character) => (lost.has(character) ? standIn(character) : character))
       .join('');
@@ -180,10 +182,17 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     return rows;
   };
 
+  const noteAll = (spans: readonly Span[]): void => {
+    for (const { text } of spans) note(text);
+  };
   return {
-    line,
+    line: (spans) => {
+      noteAll(spans);
+      return line(spans);
+    },
     troubles: () => [...troubles.values()],
     wrap: (spans, measure, balance) => {
+      noteAll(spans);
       const whole = line(
         spans.map(({ text, type }) => ({ text: text.replaceAll(SOFT_HYPHEN, '').replaceAll(/\s+/gu, ' '), type })),
       );

@@ -136,7 +136,10 @@ export const wearTablePdf = async (guide: Guide, sources: PrintSources, choice: 
     const columns = wearColumns(body.width, days.length, height, longestName);
     const head = wearHead(job, days, journeys, columns);
     const items = groups.flatMap((group) => [
-      { block: wearGroupHead(job, group.title, Math.min(6, height * 0.8), days.length + 3), withNext: true },
+      {
+        block: wearGroupHead(job, group.title, Math.max(5.2, Math.min(6, height * 0.8)), days.length + 3),
+        withNext: true,
+      },
       ...group.lines.map((line) => ({ block: wearRow(job, line, days, columns) })),
     ]);
     const foot = totalsRow(job, groups, days, columns).height(body.width) + key.height(body.width) + 5 + AIR;
