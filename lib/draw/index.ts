@@ -12,4 +12,5 @@ export type {
   Tile,
 } from './drawing.ts';
 export { drawPiece, lengthNote } from './garment.ts';
+export { drawSundry, drawSundryIcon, SUNDRY_ICONS, type SundryIcon, sundryIconOf } from './sundry.ts';
 export { drawingMarkup, drawingSvg } from './svg.ts';
