@@ -1,6 +1,7 @@
 import type { SleeveShape, UpperShape } from '../upper/shape.ts';
 import type { DressBlock } from './frame.ts';
 
+/** Sleeves of medium size, laid flat. common practice, no source */
 export const LONG_SLEEVE: SleeveShape = { length: 58, elbow: 15, cuff: 9.5, upper: 22, fore: 8 };
 export const SHORT_SLEEVE: SleeveShape = { length: 20, elbow: 17, cuff: 16, upper: 36, fore: 32 };
 export const ELBOW_SLEEVE: SleeveShape = { length: 31, elbow: 16, cuff: 15, upper: 30, fore: 24 };
@@ -21,6 +22,7 @@ export const upperBlock = (part: Partial<UpperShape> & { readonly sleeve: Sleeve
   ...part,
 });
 
+/** A block from its upper part and the width of the hip. */
 export const block = (upper: UpperShape, hip: number, waistAt = 40, hipAt = 61): DressBlock => ({
   upper,
   hip,

@@ -2,7 +2,7 @@ import { KINDS } from '../../vocabulary/index.ts';
 import type { DrawnPiece } from '../drawing.ts';
 import { clampLength, type DrawnLength, FROM_SHOULDER, type Garment, lerp, mirrored, type Node } from '../kit/index.ts';
 import { hangSkirt, type Skirt } from '../lower/skirt.ts';
-import { hemWidth } from '../lower/skirts.ts';
+import { hemWidth } from '../lower/skirt-measures.ts';
 import { sideLine } from '../upper/body.ts';
 import { type UpperShape, upperShape } from '../upper/shape.ts';
 

@@ -2,7 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { clampLength, type DrawnLength, Garment, lerp, type Node, type Painted, pen } from '../kit/index.ts';
 import { blockSide } from '../lower/colour-block.ts';
 import { type Leg, layLegs } from '../lower/leg.ts';
-import { type LegMeasures, legMeasures, sideLength } from '../lower/legs.ts';
+import { type LegMeasures, legMeasures, sideLength } from '../lower/leg-measures.ts';
 import type { Trousers } from '../lower/trousers.ts';
 import { armholeSeam } from '../upper/body.ts';
 import type { UpperShape } from '../upper/shape.ts';

@@ -2,7 +2,8 @@ import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind, DrawnPiece } from '../drawing.ts';
 import type { DrawnLength } from '../kit/index.ts';
 import { sideLength } from '../lower/index.ts';
-import { drawSocks, type SockDesign, sockHeight } from './sock.ts';
+import { drawSocks, sockHeight } from './sock.ts';
+import type { SockDesign } from './sock-parts.ts';
 import { drawThermals } from './thermals.ts';
 import { drawTights, type TightsDesign, tightsLength } from './tights.ts';
 

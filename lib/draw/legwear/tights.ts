@@ -23,6 +23,7 @@ const USUAL = 104;
 export const tightsLength = (piece: Pick<DrawnPiece, 'lengthCm'>): DrawnLength =>
   clampLength(piece.lengthCm, USUAL, SHORTEST, LONGEST);
 
+/** What makes one kind of tights different from another. */
 export interface TightsDesign {
   /** Thickness added to every width. */
   readonly thick: number;

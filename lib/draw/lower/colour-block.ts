@@ -1,6 +1,6 @@
 import { corner, type Garment, line, type Node, type Painted, pen, shape, stitch } from '../kit/index.ts';
 import type { Leg } from './leg.ts';
-import type { LegMeasures } from './legs.ts';
+import type { LegMeasures } from './leg-measures.ts';
 
 /** The lower part of a colour-blocked piece in its second colour, from a seam at `y` down. */
 export const blockBelow = (garment: Garment, y: number, half: number, bottom: number): Painted[] => {

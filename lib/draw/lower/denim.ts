@@ -1,6 +1,6 @@
 import { type Garment, group, lerp, type Node, oklch, type Painted, pen, tone } from '../kit/index.ts';
 import type { Leg } from './leg.ts';
-import type { LegMeasures } from './legs.ts';
+import type { LegMeasures } from './leg-measures.ts';
 
 /** Copper of rivets and shank buttons. */
 export const COPPER = '#b07a4a';

@@ -1,9 +1,9 @@
 import type { DrawKind, DrawnPiece } from '../drawing.ts';
 import type { DrawnLength } from '../kit/index.ts';
 import { EASY_TROUSERS } from './easy-kinds.ts';
-import { sideLength } from './legs.ts';
+import { sideLength } from './leg-measures.ts';
 import { SKIRTS } from './skirt-kinds.ts';
-import { skirtLength } from './skirts.ts';
+import { skirtLength } from './skirt-measures.ts';
 import { TROUSERS } from './trouser-kinds.ts';
 
 export { sideLength, skirtLength };

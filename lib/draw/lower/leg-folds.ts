@@ -1,6 +1,6 @@
 import { type Garment, group, lerp, type Node, type Painted, pen } from '../kit/index.ts';
 import type { Leg } from './leg.ts';
-import type { LegMeasures } from './legs.ts';
+import type { LegMeasures } from './leg-measures.ts';
 
 const nodes = (leg: Leg, points: readonly (readonly [share: number, y: number])[]): Node[] =>
   points.map(([share, y]) => [leg.at(share)(y), y]);

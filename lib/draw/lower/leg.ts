@@ -1,6 +1,6 @@
 import { alongEdge, type Edge, edgeBetween, edgeThrough } from '../kit/edges.ts';
 import { corner, type Garment, lerp, type Node, reversed } from '../kit/index.ts';
-import type { LegMeasures } from './legs.ts';
+import type { LegMeasures } from './leg-measures.ts';
 
 /** One leg lying flat; `side` 1 is on the right of the paper. */
 export interface Leg {

@@ -14,7 +14,7 @@ import {
   swell,
 } from '../kit/index.ts';
 import { backOfWaist, finishSkirt, hangSkirt, type Skirt, skirtFor } from './skirt.ts';
-import { skirtMeasures } from './skirts.ts';
+import { skirtMeasures } from './skirt-measures.ts';
 import { sewnBand } from './waistband.ts';
 
 /** A soft stripe of light or shade down a pleat: two lenses. */

@@ -1,18 +1,5 @@
-import type { Edge } from '../kit/edges.ts';
-import { alongEdge } from '../kit/edges.ts';
-import {
-  corner,
-  group,
-  lerp,
-  line,
-  type Node,
-  type Painted,
-  pen,
-  reversed,
-  shape,
-  stitch,
-  tone,
-} from '../kit/index.ts';
+import { alongEdge, type Edge } from '../kit/edges.ts';
+import { group, lerp, line, type Node, type Painted, pen, reversed, shape, stitch, tone } from '../kit/index.ts';
 import { seamPen } from './seam-pen.ts';
 import type { Skirt } from './skirt.ts';
 
@@ -114,56 +101,6 @@ export const boxPleat = (
   ]);
 };
 
-/** A patch pocket with a stitched border and a deeper hem at its mouth. */
-export const patchPocket = (
-  { garment }: Pick<Skirt, 'garment'>,
-  centre: readonly [x: number, y: number],
-  size: { readonly width: number; readonly height: number; readonly pointed?: boolean; readonly turn?: number },
-  thread = garment.cloth.ink,
-): void => {
-  const [x, y] = centre;
-  const w = size.width / 2;
-  const { height } = size;
-  const point = size.pointed ? 1.8 : 0;
-  const tilt = size.turn ?? 0;
-  const border = (inset: number): Node[] => [
-    corner(x - w + inset, y + tilt + inset * 0.2),
-    corner(x + w - inset, y - tilt + inset * 0.2),
-    corner(x + w - inset - 0.3, y + height - point - inset),
-    size.pointed ? corner(x, y + height - inset) : [x, y + height - inset + 0.3],
-    corner(x - w + inset + 0.3, y + height - point - inset),
-  ];
-  garment.panel(border(0), {
-    covers: false,
-    edge: 0.4,
-    cast: 0.45,
-    wobble: 0.07,
-    shift: [x * 0.13 + 0.4, 0.3],
-    inner: garment.small
-      ? []
-      : [
-          stitch([...border(0.55), border(0.55)[0] ?? [0, 0]], thread, 0.7),
-          stitch(
-            [
-              [x - w, y + tilt + 2.2],
-              [x + w, y - tilt + 2.2],
-            ],
-            thread,
-            0.7,
-          ),
-          garment.plane(
-            [
-              [x - w * 0.3, y + 2],
-              [x - w * 0.35, y + height],
-            ],
-            w * 0.4,
-            garment.cloth.bright,
-            0.25,
-          ),
-        ],
-  });
-};
-
 /** An overlapping front edge with its own fold of light, from the waist to the hem. */
 export const overlapEdge = (skirt: Skirt, edge: Edge, from: number, to: number): Painted => {
   const { garment } = skirt;
@@ -194,75 +131,6 @@ export const overlapEdge = (skirt: Skirt, edge: Edge, from: number, to: number):
           ),
         ]),
   ]);
-};
-
-/** A tie knotted at the waist: two loops, a knot and two hanging ends, all of the skirt's own cloth. */
-export const waistTie = ({ garment }: Pick<Skirt, 'garment'>, x: number, y: number, drop: number, size = 1): void => {
-  const tail = (dx: number, dy: number, bend: number, w: number): Node[] => [
-    corner(x - w * 0.4, y + 0.4),
-    [x + dx * 0.35 + bend - w * 0.6, y + dy * 0.5],
-    corner(x + dx - w, y + dy),
-    corner(x + dx + w, y + dy + 1.2),
-    [x + dx * 0.35 + bend + w * 0.9, y + dy * 0.5],
-    corner(x + w * 0.6, y + 0.4),
-  ];
-  // a loop lies as a flat fold: narrow at the knot, drooping at its end
-  const loop = (side: 1 | -1, reach: number, lift: number): Node[] => [
-    corner(x + side * 0.4, y - 0.6),
-    [x + side * reach * 0.5, y - lift],
-    [x + side * reach * 0.9, y - lift * 0.5],
-    corner(x + side * reach, y + 1.2 * size),
-    [x + side * reach * 0.72, y + 2.6 * size],
-    [x + side * reach * 0.36, y + 1.7 * size],
-    corner(x + side * 0.4, y + 0.9),
-  ];
-  const panel = (nodes: Node[], turn: number) =>
-    garment.panel(nodes, { edge: 0.45, cast: 0.6, wobble: 0.08, turn, rim: false });
-  panel(tail(-2.6, drop, -0.8, 1.15 * size), 6);
-  panel(tail(2.8, drop * 0.86, 0.9, 1.15 * size), -8);
-  panel(loop(-1, 7.4 * size, 1.5), 60);
-  panel(loop(1, 6.6 * size, 1.9), -60);
-  for (const side of [-1, 1] as const)
-    garment.add(
-      garment.fold(
-        [
-          [x + side * 0.6, y + 0.2],
-          [x + side * 2.6 * size, y - 0.2],
-          [x + side * 4.6 * size, y - 0.1],
-        ],
-        0.6 * side,
-        0.9,
-      ),
-    );
-  garment.panel(
-    [
-      corner(x - 1.2, y - 1),
-      [x, y - 1.25],
-      corner(x + 1.1, y - 1.1),
-      [x + 1.35, y + 0.2],
-      corner(x + 0.95, y + 1.4),
-      corner(x - 0.9, y + 1.5),
-      [x - 1.3, y + 0.2],
-    ],
-    {
-      covers: false,
-      edge: 0.5,
-      cast: 0.5,
-      wobble: 0.05,
-      inner: [
-        garment.fold(
-          [
-            [x - 0.5, y - 1],
-            [x - 0.2, y + 0.2],
-            [x - 0.5, y + 1.4],
-          ],
-          0.6,
-          1,
-          0.5,
-        ),
-      ],
-    },
-  );
 };
 
 /** A closing zip hidden in a seam: only its line and the pull show. */

@@ -2,7 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { alongEdge, type Edge, edgeBetween, edgeThrough } from '../kit/edges.ts';
 import { corner, Garment, lerp, type Node, type Painted, reversed, tone } from '../kit/index.ts';
 import { blockBelow } from './colour-block.ts';
-import { type SkirtMeasures, skirtMeasures } from './skirts.ts';
+import { type SkirtMeasures, skirtMeasures } from './skirt-measures.ts';
 
 /** A skirt being drawn; the same part hangs from the waist of a dress. */
 export interface Skirt {
@@ -104,6 +104,7 @@ export interface SkirtRecipe {
 
 const HIP_DEPTH = 20;
 
+/** The skirt of a piece, hung below its waistband. */
 export const skirtFor = (piece: DrawnPiece, garment: Garment, block: SkirtRecipe['block']): Skirt => {
   const measures = skirtMeasures(piece, block);
   return hangSkirt(garment, {
@@ -126,12 +127,14 @@ export const drawSkirt = (piece: DrawnPiece, detail: Detail, recipe: SkirtRecipe
   return finishSkirt(skirt);
 };
 
+/** Paints the cloth of a skirt with what lies on it. */
 export const skirtPanel = ({ garment, outline, measures }: Skirt, inner: readonly Painted[], strength = 0.85): void => {
   const half = Math.max(measures.hip, measures.hem * 0.85) / 2 + 1;
   const block = blockBelow(garment, lerp(0, measures.length, 0.64), half + 8, measures.length);
   garment.panel(outline, { round: { from: [-half, 0], to: [half, 0], strength }, inner: [...block, ...inner] });
 };
 
+/** Names the anchors and ends the drawing. */
 export const finishSkirt = ({ garment, measures: { waist, length, hem } }: Skirt): Drawing =>
   garment
     .anchor('waist', [0, 1])
@@ -160,6 +163,7 @@ export const backOfHem = ({ garment, left, right, hemAt, measures: { length } }:
   );
 };
 
+/** The inside of the back of the waist. */
 export const backOfWaist = ({ garment, measures: { waist } }: Skirt): void => {
   const half = waist / 2;
   garment.inside([corner(-half + 0.4, 0.6), [0, -0.9], corner(half - 0.4, 0.6), corner(0, 3)], {

@@ -1,6 +1,7 @@
 import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind } from '../drawing.ts';
-import { group, tone } from '../kit/index.ts';
+import { group } from '../kit/index.ts';
+import { buttonColour } from './button-colour.ts';
 import { turnUp } from './cuffs.ts';
 import { COPPER, denimFade, denimThread } from './denim.ts';
 import { fly, hemStitch, scoopPocket, seamStitching, slantPocket, waistPleats } from './front.ts';
@@ -10,8 +11,6 @@ import { drawTrousers, type TrouserRecipe } from './trousers.ts';
 import { beltLoops, sewnBand, shankButton, sideAdjusters } from './waistband.ts';
 
 const FIVE_LOOPS = [-0.88, -0.48, 0.48, 0.88];
-const dull = (hex: string): string => tone(hex, -0.12, 0.6);
-
 const fivePocket = (block: TrouserRecipe['block'], faded: boolean): TrouserRecipe => ({
   block,
   onLeg: (t, leg) => {
@@ -31,7 +30,7 @@ const fivePocket = (block: TrouserRecipe['block'], faded: boolean): TrouserRecip
     const thread = denimThread(t.garment);
     sewnBand(t, { thread, opacity: 0.85 });
     beltLoops(t, FIVE_LOOPS, { width: 1.3, thread });
-    shankButton(t, 0.6, t.measures.band / 2 + 1.2, faded ? COPPER : dull(t.garment.cloth.ground));
+    shankButton(t, 0.6, t.measures.band / 2 + 1.2, faded ? COPPER : buttonColour(t.garment.cloth.ground));
   },
 });
 
@@ -47,7 +46,7 @@ const chinos: TrouserRecipe = {
   band: (t) => {
     sewnBand(t, { thread: t.garment.cloth.ink, opacity: 0.5 });
     beltLoops(t, FIVE_LOOPS);
-    t.garment.button(0.8, t.measures.band / 2 + 1.1, 0.72, dull(t.garment.cloth.ground));
+    t.garment.button(0.8, t.measures.band / 2 + 1.1, 0.72, buttonColour(t.garment.cloth.ground));
   },
 };
 
@@ -88,7 +87,7 @@ const tailored = pressed(2, {
         ),
       ]),
     );
-    sideAdjusters(t, dull(t.garment.cloth.ground));
+    sideAdjusters(t, buttonColour(t.garment.cloth.ground));
   },
 });
 
@@ -98,7 +97,7 @@ const suit = pressed(0, {
   band: (t) => {
     sewnBand(t);
     beltLoops(t, FIVE_LOOPS);
-    t.garment.button(0.9, t.measures.band / 2 + 1.1, 0.7, dull(t.garment.cloth.ground));
+    t.garment.button(0.9, t.measures.band / 2 + 1.1, 0.7, buttonColour(t.garment.cloth.ground));
   },
 });
 
@@ -117,7 +116,7 @@ const wide: TrouserRecipe = {
   band: (t) => {
     sewnBand(t);
     beltLoops(t, [-0.88, -0.52, 0.52, 0.88]);
-    t.garment.button(1, t.measures.band / 2 + 1.1, 0.75, dull(t.garment.cloth.ground));
+    t.garment.button(1, t.measures.band / 2 + 1.1, 0.75, buttonColour(t.garment.cloth.ground));
   },
 };
 

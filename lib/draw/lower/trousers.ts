@@ -2,7 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { corner, Garment, type Painted, tone } from '../kit/index.ts';
 import { blockSide } from './colour-block.ts';
 import { type Leg, layLegs } from './leg.ts';
-import { type LegMeasures, legMeasures } from './legs.ts';
+import { type LegMeasures, legMeasures } from './leg-measures.ts';
 
 /** A pair of trousers being drawn. */
 export interface Trousers {

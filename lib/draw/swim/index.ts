@@ -2,9 +2,14 @@ import type { KindId } from '../../vocabulary/index.ts';
 import type { DrawKind, DrawnPiece } from '../drawing.ts';
 import type { DrawnLength } from '../kit/index.ts';
 import { sideLength, skirtLength } from '../lower/index.ts';
-import { kaftan, kaftanLength, sarong } from './cover-ups.ts';
-import { beachShirt, rashSuit, rashSuitLength, swimShorts } from './sporty.ts';
-import { bikini, swimBriefs, swimsuit, swimsuitLength } from './suits.ts';
+import { beachShirt } from './beach-shirt.ts';
+import { bikini } from './bikini.ts';
+import { swimBriefs } from './briefs.ts';
+import { kaftan, kaftanLength } from './kaftan.ts';
+import { rashSuit, rashSuitLength } from './rash-suit.ts';
+import { sarong } from './sarong.ts';
+import { swimShorts } from './swim-shorts.ts';
+import { swimsuit, swimsuitLength } from './swimsuit.ts';
 
 /** Swimwear and what is thrown over it: everything of the group `swimwear`. */
 export const SWIM = {

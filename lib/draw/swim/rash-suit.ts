@@ -9,88 +9,14 @@ import {
   line,
   mirrored,
   type Node,
-  pen,
   reversed,
-  stitch,
   tone,
 } from '../kit/index.ts';
-import { hemStitch, slantPocket } from '../lower/front.ts';
-import { legFolds, legShade } from '../lower/leg-folds.ts';
-import { drawTrousers, type TrouserRecipe } from '../lower/trousers.ts';
-import { drawCord, gatheredBand } from '../lower/waistband.ts';
-import { drawButtoned } from '../upper/buttoned.ts';
-import { frontZip, placket } from '../upper/closures.ts';
-import { shirtCollar, standCollar } from '../upper/collars.ts';
-import { patchPocket } from '../upper/pockets.ts';
+import { frontZip } from '../upper/closures.ts';
+import { standCollar } from '../upper/collars.ts';
 import type { UpperShape } from '../upper/shape.ts';
 import { drawSleeve } from '../upper/sleeve.ts';
-import { elasticEdge, legOpening, stretchShade } from './suits.ts';
-
-const CORD = '#efe9da';
-
-const shorts: TrouserRecipe = {
-  block: { waist: 37, hip: 51, rise: 27, band: 4, ease: 1 },
-  onLeg: (t, leg) => {
-    const { garment, measures } = t;
-    const { length, band } = measures;
-    const split: Node[] = [
-      [leg.outer(length - 8) + leg.side * 0.2, length - 8],
-      [leg.outer(length - 4) - leg.side * 1, length - 4],
-      [leg.outer(length) - leg.side * 3.2, length + 1],
-    ];
-    return [
-      ...legShade(garment, leg, measures),
-      ...legFolds(garment, leg, measures, 1.1),
-      ...[0.2, 0.42, 0.64, 0.84].map((share, i) => {
-        const x = (leg.side * measures.waist * share) / 2;
-        return garment.fold(
-          [
-            [x, band],
-            [x * 1.04, band + 4],
-            [x * 1.08, band + 7 + i * 1.6],
-          ],
-          (i % 2 ? 1 : -1) * 1.1,
-          0.85,
-          0.22,
-        );
-      }),
-      pen(split, 0.5, garment.cloth.ink, 0.85, 0.6),
-      slantPocket(t, leg, garment.cloth.ink),
-      hemStitch(t, leg, garment.cloth.ink, 2, 0.7),
-      ...(garment.small
-        ? []
-        : [
-            stitch(
-              split.map(([x, y]): Node => [x - leg.side * 0.8, y - 0.2]),
-              garment.cloth.ink,
-              0.5,
-            ),
-          ]),
-    ];
-  },
-  front: (t) => {
-    const { band, rise } = t.measures;
-    t.garment.add(
-      pen(
-        [
-          [0.1, band],
-          [0.3, lerp(band, rise, 0.5)],
-          [-0.6, rise],
-        ],
-        0.34,
-        t.garment.cloth.ink,
-        0.75,
-        0.5,
-      ),
-    );
-  },
-  band: (t) => {
-    gatheredBand(t, { ribs: 24, strength: 0.9 });
-    drawCord(t, t.garment.cloth.depth === 0.5 ? tone(t.garment.cloth.ground, -0.4) : CORD, { length: 12 });
-  },
-};
-
-export const swimShorts: DrawKind = (piece, detail) => drawTrousers(piece, detail, shorts);
+import { elasticEdge, legOpening, stretchShade } from './stretch.ts';
 
 /** Length of a rash suit from the shoulder to the fork. */
 export const rashSuitLength = (piece: Pick<DrawnPiece, 'lengthCm'>): DrawnLength =>
@@ -208,32 +134,3 @@ const sidePanel = (garment: Garment, side: 1 | -1, colour: string, fork: number)
     ),
   ];
 };
-
-const BEACH: UpperShape = {
-  chest: 64,
-  waist: 64,
-  hem: 66,
-  length: 80,
-  shoulder: 53,
-  slope: 6,
-  armhole: 29,
-  neck: 17,
-  neckDepth: 21,
-  hemDip: 8,
-  blouse: 0,
-  sleeve: { length: 45, elbow: 21, cuff: 17.5, upper: 28, fore: 16 },
-};
-
-/** A beach shirt: a big shirt worn open at the neck, its sleeves rolled, its tails long. */
-export const beachShirt: DrawKind = (piece, detail) =>
-  drawButtoned(piece, detail, {
-    usual: BEACH,
-    sleeve: { cuff: 'turned', cuffHeight: 6 },
-    hem: 'stitched',
-    folds: 1.15,
-    front: (garment, shape) => {
-      placket(garment, shape, { width: 3.4, buttons: 4, radius: 0.6, colour: tone(garment.cloth.ground, -0.12, 0.6) });
-      patchPocket(garment, 15, 27, { width: 13, height: 14.5 });
-    },
-    collar: (garment, shape) => shirtCollar(garment, shape, { points: 13, spread: 4, stand: 2 }),
-  });
