@@ -29,11 +29,11 @@ export const beret = (piece: DrawnPiece, detail: Detail): Drawing => {
       edge: 1.1,
       wobble: 0.08,
       inner: [
-        garment.plane(points('-9.6 -2.2, -3 -4.9, 5 -5'), 1.9, cloth.bright, 0.85),
+        garment.plane(points('-9.6 -2.2, -3 -4.9, 5 -5'), 2.6, cloth.bright, 0.5),
         garment.plane(points('-11.6 2.4, -4 4.6, 4 4.4'), 1.7, cloth.ink, 0.5),
         // the edge of the disc, where the top turns under
-        garment.plane(points('2 1.4, 9 1.2, 15.6 3.6'), 1.1, cloth.bright, 0.5),
-        garment.plane(points('1 3.6, 8.6 3.6, 15.4 6'), 1.5, cloth.ink, 0.75),
+        garment.plane(points('2 1.4, 9 1.2, 15.6 3.6'), 1.5, cloth.bright, 0.34),
+        garment.plane(points('1 3.6, 8.6 3.6, 15.4 6'), 1.9, cloth.ink, 0.55),
         garment.plane(points('13.6 -2.6, 16.4 1.6, 16.4 5'), 1.1, cloth.ink, 0.4),
         gather('-7.8 6, -9.4 3.4, -9 0.6', 1.2),
         gather('-4.2 6.6, -5 3.8, -4.2 1.4', 1.1),

@@ -18,7 +18,7 @@ import { points } from '../kit/points.ts';
 
 /** Right-hand rim, seen from the front; the left one mirrors it. */
 const SQUARE = points(
-  '0.9 -1.15, 1.3 -2.2, 2.6 -2.6, 5.2 -2.65, 7.2 -2.5!, 7.35 -1.5, 6.95 0.4, 5.9 1.9, 4.1 2.4, 2.3 1.9, 1.15 0.4',
+  '0.72 -1.2, 1.05 -2.2, 2.4 -2.62, 5.2 -2.65, 7.2 -2.5!, 7.35 -1.5, 6.95 0.4, 5.9 1.9, 4.1 2.4, 2.3 1.9, 1.15 0.4',
 );
 const ROUND = points(
   '1 -0.5, 1.45 -1.75, 2.7 -2.5, 4.1 -2.55, 5.5 -2, 6.25 -0.7, 6.2 0.6, 5.4 1.9, 4 2.45, 2.5 2.2, 1.4 1.1',
@@ -68,6 +68,8 @@ interface Frames {
   readonly hinge: number;
   readonly rise: number;
   readonly bridge: string;
+  /** Breadth of the bridge, times the thickness of the rims. */
+  readonly bridgeBreadth: number;
   readonly lens: string;
   readonly clear: boolean;
 }
@@ -79,8 +81,8 @@ const frames = (garment: Garment, style: Frames): void => {
   arm(garment, 1, hinge, style.rise, Math.max(0.34, thickness * 0.8));
   const bridge = points(style.bridge);
   garment.add(
-    line(bridge, thickness * 1.25 + 0.2, cloth.ink),
-    line(bridge, thickness * 1.25, cloth.ground),
+    line(bridge, thickness * style.bridgeBreadth + 0.2, cloth.ink),
+    line(bridge, thickness * style.bridgeBreadth, cloth.ground),
     pen(
       bridge.map(([x, y]): Node => [x, y - 0.12]),
       thickness * 0.4,
@@ -180,9 +182,10 @@ export const sunglasses = (piece: DrawnPiece, detail: Detail): Drawing => {
   frames(garment, {
     rim: SQUARE,
     thickness: 0.56,
+    bridgeBreadth: 1.8,
     hinge: 7,
     rise: -1.9,
-    bridge: '-1.3 -1.5, 0 -2, 1.3 -1.5',
+    bridge: '-1.2 -1.45, 0 -1.85, 1.2 -1.45',
     lens: garment.cloth.accents[0] ?? '#45443c',
     clear: false,
   });
@@ -195,7 +198,8 @@ export const spectacles = (piece: DrawnPiece, detail: Detail): Drawing => {
   const thin = piece.fabric === 'metal';
   frames(garment, {
     rim: ROUND,
-    thickness: thin ? 0.22 : 0.4,
+    thickness: thin ? 0.22 : 0.36,
+    bridgeBreadth: 1.25,
     hinge: 6,
     rise: -0.9,
     bridge: '-1.15 -0.9, 0 -1.45, 1.15 -0.9',

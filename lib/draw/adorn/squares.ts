@@ -54,15 +54,16 @@ export const silkScarf = (piece: DrawnPiece, detail: Detail): Drawing => {
       ],
     },
   );
-  // the corner turned back
-  garment.panel(points('-14.6 9.6!, -10 12.6, -4.6 18.6!, -10.4 16.2, -13.6 13.2'), {
+  // the corner turned back: its underside, the border along the cloth's own two edges
+  garment.panel(points('-14.3 11.4!, -10.4 11.6, -6.4 11.2!, -6.9 14.6, -7 18.2!, -10.9 15.1'), {
     edge: 0.5,
     cast: 0.4,
+    wobble: 0.06,
     fill: cloth.shade,
-    weave: true,
     inner: [
-      line(points('-14.4 9.8, -9.8 12.8, -4.8 18.4'), 1.8, border),
-      garment.fold(points('-13 12, -10.4 13.4, -7.4 16.4'), 0.9, 0.7),
+      line(points('-14.3 11.4!, -10.4 11.6, -6.4 11.2!, -6.9 14.6, -7 18.2!'), 2.4, border),
+      garment.plane(points('-13.6 12, -10.6 14.8, -7.6 17.6'), 0.8, cloth.bright, 0.6),
+      garment.plane(points('-9.6 12.4, -8.4 13.4, -7.6 15.6'), 0.7, cloth.ink, 0.4),
     ],
   });
   return garment.finish();

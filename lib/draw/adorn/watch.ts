@@ -1,6 +1,6 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import { corner, ellipsePath, Garment, line, type Node, shape, stitch, tone } from '../kit/index.ts';
+import { corner, ellipsePath, Garment, line, type Node, oklch, shape, stitch, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import { metalShape } from './metal.ts';
 
@@ -85,7 +85,7 @@ export const watch = (piece: DrawnPiece, detail: Detail): Drawing => {
     [-1.35, 1.75],
     [1.35, 1.75],
   ] as const)
-    garment.add(metalShape(ellipsePath([x * 0.92, y], 0.34, 0.62, x * y > 0 ? -20 : 20), metal, 0.1));
+    garment.add(metalShape(ellipsePath([x * 0.82, y], 0.27, 0.56, x * y > 0 ? -20 : 20), metal, 0.1));
   garment.add(metalShape('M1.9 -0.32L2.3 -0.32L2.3 0.32L1.9 0.32Z', metal, 0.12));
   garment.cover(points('0 -1.95, 1.4 -1.4, 1.95 0, 1.4 1.4, 0 1.95, -1.4 1.4, -1.95 0, -1.4 -1.4'));
   const marks = Array.from({ length: 12 }, (_, i) => {
@@ -94,7 +94,7 @@ export const watch = (piece: DrawnPiece, detail: Detail): Drawing => {
     const inner = i % 3 === 0 ? 1.02 : 1.14;
     return `M${(s * inner).toFixed(3)} ${(c * inner).toFixed(3)}L${(s * 1.32).toFixed(3)} ${(c * 1.32).toFixed(3)}`;
   }).join('');
-  const ink = '#2c2723';
+  const ink = oklch(dial).l > 0.55 ? '#2c2723' : '#efe8d8';
   garment.add(
     metalShape(ellipsePath([0, 0], 1.92), metal, 0.16),
     line(ellipsePath([0, 0], 1.72), 0.12, tone(metal, 0.2), 0.9),

@@ -6,7 +6,7 @@ import { buckle, frame, metalOf, plate, strap } from './parts.ts';
 export const satchel = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   strap(garment, points('-6 0.6, -6 -3.4, -3.6 -6, 0 -6.6, 3.6 -6, 6 -3.4, 6 0.6'), 1.9, { rolled: true });
   for (const side of [-1, 1])
     garment.panel(
@@ -69,7 +69,7 @@ export const satchel = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const briefcase = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   strap(garment, points('-5.8 0.4, -5.6 -3, -3 -4.6, 0 -4.9, 3 -4.6, 5.6 -3, 5.8 0.4'), 2, { rolled: true });
   garment.panel(points('-20 0.8!, 0 0, 20 0.8!, 20.2 14, 19.8 27.6, 18.4 29, -18.4 29, -19.8 27.6, -20.2 14'), {
     round: { from: [-20, 4], to: [20, 10], strength: 0.5 },

@@ -26,9 +26,10 @@ export const STEEL = '#a9a8a4';
 export const dropOf = (piece: DrawnPiece, usual: number): number =>
   piece.lengthCm === undefined || !Number.isFinite(piece.lengthCm) ? usual : clamp(piece.lengthCm, 5, 40);
 
-/** Metal parts of leather bags are brass, of technical ones steel; a third colour of the piece overrides both. */
-export const metalOf = (garment: Garment): string =>
-  garment.cloth.accents[1] ?? (garment.cloth.surface === 'shell' || garment.cloth.surface === 'canvas' ? STEEL : BRASS);
+/** Metal parts of leather bags are brass, of technical ones steel; a third colour of a plain bag overrides both. */
+export const metalOf = (garment: Garment, piece: DrawnPiece): string =>
+  (piece.pattern.type === 'plain' ? garment.cloth.accents[1] : undefined) ??
+  (garment.cloth.surface === 'shell' || garment.cloth.surface === 'canvas' ? STEEL : BRASS);
 
 export interface StrapOptions {
   readonly cloth?: Cloth;

@@ -6,7 +6,7 @@ import { dropOf, frame, metalOf, plate, strap, stud, wire, zip } from './parts.t
 export const flapBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   const drop = dropOf(piece, 22);
   strap(
     garment,
@@ -55,7 +55,7 @@ export const flapBag = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const crossBody = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   strap(
     garment,
     points(
@@ -123,7 +123,7 @@ export const crossBody = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const clutch = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   garment.panel(points('-13.4 0!, 0 -0.3, 13.4 0!, 13.6 8, 13.2 15.4!, 0 15.8, -13.2 15.4!, -13.6 8'), {
     round: { from: [-13.4, 3], to: [13.4, 7], strength: 0.5 },
     inner: [

@@ -181,7 +181,7 @@ export const shopper = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const dayPack = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   const web = trim(garment, tone(cloth.ground, -0.12));
   for (const side of [-1, 1])
     strap(
@@ -246,7 +246,7 @@ export const dayPack = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const beltBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   strap(garment, points('10 3.4, 16 0.6, 19.4 -6.4, 14 -12.6, 2 -14.4, -11 -13.4, -18.6 -8, -17.4 0, -10 3.4'), 2.6, {
     stitched: true,
   });

@@ -17,7 +17,7 @@ export const hoop = (half: number, foot: number, drop: number, lean = 0): Node[]
 export const tote = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   const [top, base, height] = [20, 16.6, 29];
   const drop = dropOf(piece, 20);
   strap(garment, hoop(8.6, 1.6, drop, 1.6), 1.9, { behind: true });
@@ -107,7 +107,7 @@ export const tote = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const shoulderBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const metal = metalOf(garment);
+  const metal = metalOf(garment, piece);
   const drop = dropOf(piece, 22);
   strap(
     garment,

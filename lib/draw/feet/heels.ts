@@ -1,6 +1,6 @@
 import type { Detail, Drawing, DrawnPiece, Point } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import { type Node, stitch } from '../kit/index.ts';
+import { type Node, stitch, tone } from '../kit/index.ts';
 import type { ShoeArtist } from './artist.ts';
 import { paintBody } from './body.ts';
 import { paintBuckle, paintStrap } from './fastenings.ts';
@@ -63,7 +63,7 @@ const HEELS = {
     over: 0.085,
   },
 } as const satisfies Record<string, HeelShape>;
-export type HeelName = keyof typeof HEELS;
+type HeelName = keyof typeof HEELS;
 
 /** Sole and heel of a light shoe; the heel is covered in the upper's own leather. */
 export const coveredHeel = (artist: ShoeArtist, heel: HeelName): SoleStyle => ({
@@ -192,13 +192,13 @@ export const paintFootbed = (artist: ShoeArtist, colour: string, from = 0, to = 
         garment.plane(
           [0.08, 0.2, 0.34].map((t): [number, number] => [...last.bed(t, 0.1, lift)]),
           1.6,
-          '#6b4a2c',
+          tone(colour, -0.24),
           0.3,
         ),
         garment.plane(
           [0.55, 0.7, 0.86].map((t): [number, number] => [...last.bed(t, 0.1, lift)]),
           2,
-          '#6b4a2c',
+          tone(colour, -0.24),
           0.24,
         ),
       ],

@@ -4,7 +4,7 @@ import { line, type Node, type Painted, pen, polygonPath, shape, stitch, tone } 
 import type { ShoeArtist } from './artist.ts';
 import { type HeelShape, heel, heelPoint, sole } from './solids.ts';
 
-export type SoleKind = 'welted' | 'plain' | 'cup' | 'lug' | 'rope' | 'cork';
+type SoleKind = 'welted' | 'plain' | 'cup' | 'lug' | 'rope' | 'cork';
 
 export interface SoleStyle {
   readonly kind: SoleKind;

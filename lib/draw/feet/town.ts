@@ -174,7 +174,7 @@ const apron = (edge: number): readonly Node[] => [
 ];
 
 /** The raised, gathered seam round the top of a moccasin's toe. */
-export const paintApron = (artist: ShoeArtist, pleats: boolean): void => {
+const paintApron = (artist: ShoeArtist, pleats: boolean): void => {
   const { cloth, garment } = artist;
   const edge = apron(0);
   garment.add(
