@@ -125,7 +125,8 @@ export const cutGround = (
 ): GroundCut => {
   const { width, height, rgba } = pixels;
   const whole = new Uint8Array(width * height).fill(1);
-  const edged = (mask: Uint8Array): Uint8Array => (edge === 'to the edge' ? mask : trimmed(mask, width, height));
+  const edged = (mask: Uint8Array): Uint8Array =>
+    edge === 'to the edge' ? shrunk(mask, width, height) : trimmed(mask, width, height);
   const opaque = whole.map((_, pixel) => ((rgba[pixel * 4 + 3] ?? 255) >= OPAQUE ? 1 : 0));
   if (count(opaque) < width * height * 0.98) return { garment: edged(opaque) };
   const lab = smoothed(oklabPlanes(light), width, height);

@@ -18,10 +18,19 @@ export const parseCssColour = (text: string): NamedColour | undefined => {
   if (written.length > MOST_CHARACTERS) return undefined;
   // culori also reads hex without its sign, which would make colours of words such as `decade`
   if (/^[0-9a-f]+$/i.test(written)) return undefined;
-  const colour: Color | undefined = parse(written.toLowerCase());
+  const colour = parsed(written.toLowerCase());
   if (colour === undefined || colour.alpha === 0 || !allFinite(colour)) return undefined;
   const isName = /^[a-z]+$/i.test(written);
   return namedColour(isName ? written.toLowerCase() : nameOf(displayHex(colour)), colour);
+};
+
+/** culori 4.0.2 throws on a few texts that are no colour, such as `/0a`, instead of answering undefined. */
+const parsed = (text: string): Color | undefined => {
+  try {
+    return parse(text);
+  } catch {
+    return undefined;
+  }
 };
 
 const allFinite = (colour: Color): boolean =>
