@@ -109,10 +109,17 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
     for (const { guide, artwork } of easelWork) {
       const guideFolder = path.join(folder, guide.id);
       await artwork.paint(guideFolder);
-      progress.step(`printing ${guide.id}`);
-      const downloads = await printSheets(guide, guideFolder, easel);
+      const { downloads, findings } = await printSheets(guide, guideFolder, artwork.index, {
+        ...easel,
+        language,
+        onSheet: (what) => progress.step(`printing ${guide.id}/${what}`),
+      });
       sheets += downloads.length;
-      parts.push({ guide, pictures: artwork.index, downloads });
+      parts.push({
+        guide: { ...guide, findings: [...guide.findings, ...findings] },
+        pictures: artwork.index,
+        downloads,
+      });
     }
     progress.step('setting the pages');
     await writeAssets(folder);

@@ -1,6 +1,109 @@
 import type { Formats } from '../formats.ts';
 
-/** English sentences of the site room. */
+const looks = (count: number | string, f: Formats): string =>
+  f.plural(Number(count), { one: '# look', other: '# looks' });
+
+/** English sentences of the site. */
 export const site = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'skip to content': () => 'To the page',
+  'nav label': () => 'Lookbook',
+  'nav trip': () => 'Trip',
+  'nav pieces': () => 'Pieces',
+  'nav pairs': () => 'Pairs',
+  'nav looks': () => 'Looks',
+  'nav days': () => 'Days',
+  'nav packing': () => 'Packing',
+  'home title': (v: { studio: string }) => v.studio,
+  'home guides': () => 'Guides',
+  'capsule for': (v: { traveller: string }) => `for ${v.traveller}`,
+  'capsule pieces': (v: { pieces: number }, f: Formats) => f.plural(v.pieces, { one: '# piece', other: '# pieces' }),
+  'capsules of the trip': () => 'The capsules of this trip',
+  'trip dates': (v: { from: string; to: string }, f: Formats) => f.dateRange(v.from, v.to),
+  'cut for': (v: { traveller: string; studio: string }) =>
+    `Cut for ${v.traveller} by ${v.studio}. Drawn to scale; the tape is in centimetres.`,
+  'first day': (v: { date: string }, f: Formats) => f.date(v.date),
+  'weather of a day': (v: { low: number; high: number; rain: number }, f: Formats) =>
+    `${f.celsiusRange(v.low, v.high)}, ${
+      v.rain >= 60 ? 'rain likely' : v.rain >= 30 ? 'showers possible' : 'mostly dry'
+    }`,
+  'no weather': () => 'No weather known',
+  'the day': () => 'The whole day',
+  'looks heading': () => 'Looks',
+  'some looks': (v: { count: number }, f: Formats) =>
+    f.plural(v.count, { one: '# look, drawn and dated', other: '# looks, drawn and dated' }),
+  'all looks': (v: { count: number }, f: Formats) => `All ${looks(v.count, f)}`,
+  'packing heading': () => 'Packing',
+  'open the list': () => 'Open the list',
+  'counts heading': () => 'What these pieces make',
+  'core looks': () => 'core looks',
+  'core means': () => 'a top with a bottom, a one-piece, or swimwear',
+  'layered looks': () => 'layered looks',
+  'layered means': () => 'each core with every choice of mid and outer layer; the figure the trade quotes',
+  'complete looks': () => 'complete looks',
+  'complete means': () => 'with legwear, shoes and accessories',
+  'pieces heading': () => 'Pieces',
+  'group tops': () => 'Tops',
+  'group knits': () => 'Knits',
+  'group bottoms': () => 'Bottoms',
+  'group one-pieces': () => 'Dresses and one-pieces',
+  'group swimwear': () => 'Swimwear',
+  'group layers': () => 'Layers',
+  'group coats': () => 'Coats',
+  'group legwear': () => 'Legwear',
+  'group shoes': () => 'Shoes',
+  'group bags': () => 'Bags',
+  'group jewellery': () => 'Jewellery',
+  'group accessories': () => 'Accessories',
+  'in shown looks': (v: { count: number }, f: Formats) => (v.count === 0 ? 'in no look shown' : looks(v.count, f)),
+  'looks with it': (v: { count: string }, f: Formats) => `${looks(v.count, f)} with layers`,
+  'look number': (v: { number: number }) => `Look ${v.number}`,
+  'look picture': (v: { number: number; pieces: string[] }, f: Formats) => `Look ${v.number}: ${f.list(v.pieces)}.`,
+  'look for': (v: { date: string; time: string }, f: Formats) =>
+    `Look for ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
+  'look of any day': () => 'A look for any day it suits',
+  'wear it when': () => 'Wear it when',
+  'comfortable between': (v: { low: number; high: number }, f: Formats) =>
+    `Comfortable from ${f.celsiusRange(v.low, v.high)}`,
+  'comfort means': () => 'Outdoors, strolling, in shade and a light breeze.',
+  'layers heading': () => 'Layers',
+  'no layers': () => 'As it is',
+  'with layers': (v: { layers: string[] }, f: Formats) => `With ${f.list(v.layers)}`,
+  degrees: (v: { low: number; high: number }, f: Formats) => f.celsiusRange(v.low, v.high),
+  'on this trip': () => 'On this trip',
+  'one piece away': () => 'One piece away',
+  swap: (v: { out: string; in: string }) => `${v.in} for ${v.out}`,
+  'note heading': () => 'From the stylist',
+  'card to keep': () => 'The card to keep',
+  'dress from to': (v: { low: string; high: string }) => (v.low === v.high ? v.low : `${v.low} to ${v.high}`),
+  'days heading': () => 'Day by day',
+  carry: (v: { layers: string[] }, f: Formats) => `Take along: ${f.list(v.layers)}`,
+  'goes on': () => 'Stay as you are',
+  'layers only': () => 'Same clothes, other layers',
+  'no look': () => 'No look serves this',
+  wash: () => 'Wash',
+  'wash these': (v: { pieces: string[]; date: string }, f: Formats) =>
+    `${f.list(v.pieces)}. Dry by ${f.weekday(v.date)}.`,
+  'packing title': () => 'Packing list',
+  'of limit': (v: { limit: number }, f: Formats) => `of ${f.kilograms(v.limit)}`,
+  'no limit': () => 'no weight limit given',
+  weight: (v: { kilograms: number; spread: number }, f: Formats) =>
+    v.spread < 0.05 ? f.kilograms(v.kilograms) : `${f.kilograms(v.kilograms)}, give or take ${f.kilograms(v.spread)}`,
+  'bar means': () =>
+    'Each strip is a piece, as wide as it is heavy. The hatched end is the bag itself and the sundries.',
+  'worn in transit': () => 'Worn on the way',
+  'not in the bag': () => 'The heavy things travel on you.',
+  estimated: () => 'estimated',
+  'estimated means': () => '≈ estimated from the kind and the cloth, not weighed.',
+  'packed count': (v: { done: number; of: number }, f: Formats) => `${f.count(v.done)} of ${f.count(v.of)} packed`,
+  'to print': () => 'To print',
+  download: (v: { kind: string; paper: string }) => `${v.kind}, ${v.paper}`,
+  'sheet packing list': () => 'Packing list',
+  'sheet day plan': () => 'Day plan',
+  'sheet wear table': () => 'Wear table',
+  'sheet booklet': () => 'Booklet',
+  'sheet booklet to fold': () => 'Booklet to fold',
+  'sheet card sheet': () => 'Cards to cut',
+  'cautions heading': () => 'Take care',
+  'caution note': () =>
+    'Go by the warnings of the place you are in, and ask a doctor or pharmacist about anything that touches your health.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,0 +1,69 @@
+import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { transform } from 'esbuild';
+
+const HOME = path.join(import.meta.dirname, '..', '..');
+const STYLES = ['tokens', 'base', 'cover', 'pieces', 'pairs', 'looks', 'look', 'days', 'packing', 'more', 'print'];
+
+interface FontFile {
+  readonly family: string;
+  readonly module: string;
+  readonly weight: string;
+  readonly style: 'normal' | 'italic';
+  readonly subset: string;
+}
+
+/** Unicode ranges of the subsets, as the font packages declare them. */
+const RANGES: Readonly<Record<string, string>> = {
+  latin:
+    'U+0000-00FF,U+0131,U+0152-0153,U+02BB-02BC,U+02C6,U+02DA,U+02DC,U+0304,U+0308,U+0329,U+2000-206F,U+20AC,U+2122,U+2191,U+2193,U+2212,U+2215,U+FEFF,U+FFFD',
+  'latin-ext':
+    'U+0100-02BA,U+02BD-02C5,U+02C7-02CC,U+02CE-02D7,U+02DD-02FF,U+0304,U+0308,U+0329,U+1D00-1DBF,U+1E00-1E9F,U+1EF2-1EFF,U+2020,U+20A0-20AB,U+20AD-20C0,U+2113,U+2C60-2C7F,U+A720-A7FF',
+  cyrillic: 'U+0301,U+0400-045F,U+0490-0491,U+04B0-04B1,U+2116',
+  greek: 'U+0370-0377,U+037A-037F,U+0384-038A,U+038C,U+038E-03A1,U+03A3-03FF',
+};
+
+const serif = (weight: string, style: FontFile['style']): FontFile[] =>
+  ['latin', 'latin-ext'].map((subset) => ({ family: 'Fraunces', module: 'fraunces', weight, style, subset }));
+const sans = (weight: string): FontFile[] =>
+  ['latin', 'latin-ext', 'cyrillic', 'greek'].map((subset) => ({
+    family: 'Noto Sans',
+    module: 'noto-sans',
+    weight,
+    style: 'normal',
+    subset,
+  }));
+const FONTS: readonly FontFile[] = [
+  ...serif('300', 'normal'),
+  ...serif('400', 'normal'),
+  ...serif('400', 'italic'),
+  ...sans('400'),
+  ...sans('500'),
+];
+
+const fileOf = ({ module, subset, weight, style }: FontFile): string => `${module}-${subset}-${weight}-${style}.woff2`;
+
+const fontFace = (font: FontFile): string =>
+  `@font-face{font-family:"${font.family}";src:url(fonts/${fileOf(font)}) format("woff2");font-weight:${font.weight};font-style:${font.style};font-display:swap;unicode-range:${RANGES[font.subset] ?? ''}}`;
+
+const ICON = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><rect width="32" height="32" rx="6" fill="#f5efe4"/><path d="M5 24h5l6-13 6 13h5" fill="none" stroke="#97482a" stroke-width="2.4" stroke-linejoin="round" stroke-linecap="round"/><path d="M5 6h22" stroke="#352e27" stroke-width="2" stroke-dasharray="4 3" stroke-linecap="round"/></svg>`;
+
+/** Writes what every page shares: one style sheet, the fonts, the icon. */
+export const writeAssets = async (out: string): Promise<void> => {
+  const require = createRequire(import.meta.url);
+  const assets = path.join(out, 'assets');
+  await mkdir(path.join(assets, 'fonts'), { recursive: true });
+  for (const font of FONTS) {
+    const source = require.resolve(`@fontsource/${font.module}/files/${fileOf(font)}`);
+    await copyFile(source, path.join(assets, 'fonts', fileOf(font)));
+  }
+  const folder = path.join(HOME, 'templates', 'styles');
+  const known = new Set(await readdir(folder));
+  const parts = await Promise.all(
+    STYLES.filter((name) => known.has(`${name}.css`)).map((name) => readFile(path.join(folder, `${name}.css`), 'utf8')),
+  );
+  const { code } = await transform([...FONTS.map(fontFace), ...parts].join('\n'), { loader: 'css', minify: true });
+  await writeFile(path.join(assets, 'site.css'), code);
+  await writeFile(path.join(assets, 'icon.svg'), ICON);
+};

@@ -1,0 +1,131 @@
+import type { Guide } from '../../guide/index.ts';
+import type { Download, PictureIndex } from '../pictures.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type DayView, dayViews } from './days.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { type LookTile, tileOf } from './looks.ts';
+import { downloadLinks, type PackingView } from './packing.ts';
+
+export interface CoverView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly places: readonly string[];
+  readonly route: readonly {
+    readonly number: string;
+    readonly weekday: string;
+    readonly place: string;
+    readonly href: string;
+  }[];
+  readonly introduction: string;
+  readonly first: DayView | undefined;
+  readonly firstHeading: string;
+  readonly hero: LookTile | undefined;
+  readonly tiles: readonly LookTile[];
+  readonly counts: readonly { readonly count: string; readonly name: string; readonly means: string }[];
+  readonly siblings: readonly {
+    readonly numeral: string;
+    readonly title: string;
+    readonly who: string;
+    readonly href: string;
+    readonly cloths: readonly string[];
+  }[];
+  readonly downloads: PackingView['downloads'];
+  readonly cautions: readonly string[];
+  readonly words: Readonly<
+    Record<
+      | 'day'
+      | 'looks'
+      | 'allLooks'
+      | 'packing'
+      | 'openList'
+      | 'counts'
+      | 'siblings'
+      | 'print'
+      | 'cautions'
+      | 'cautionNote',
+      string
+    >
+  >;
+}
+
+const TILES_SHOWN = 5;
+const NUMERALS = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X'];
+
+export interface CoverQuestion {
+  readonly guide: Guide;
+  readonly pictures: PictureIndex;
+  readonly downloads: readonly Download[];
+  /** Every guide of the same trip, this one too. */
+  readonly family: readonly { readonly guide: Guide; readonly pictures: PictureIndex }[];
+}
+
+const siblingsOf = ({ guide, family }: CoverQuestion, voice: SiteVoice): CoverView['siblings'] =>
+  family.map(({ guide: other, pictures }, index) => ({
+    numeral: NUMERALS[index] ?? String(index + 1),
+    title: other.capsule.title,
+    who: `${voice.word('capsule for', { traveller: other.capsule.traveller })}, ${voice.word('capsule pieces', { pieces: other.pieces.length })}`,
+    href: other.id === guide.id ? './' : `../${other.capsule.id}/`,
+    cloths: other.pieces.flatMap(({ id }) => {
+      const cloth = pictures.cloth[id]?.address;
+      return cloth === undefined ? [] : [`${other.id === guide.id ? '' : `../${other.capsule.id}/`}${cloth}`];
+    }),
+  }));
+
+const countsOf = (guide: Guide, { formats, word }: SiteVoice): CoverView['counts'] => [
+  { count: formats.count(guide.counts.core), name: word('core looks'), means: word('core means') },
+  { count: formats.count(guide.counts.layered), name: word('layered looks'), means: word('layered means') },
+  { count: formats.count(guide.counts.complete), name: word('complete looks'), means: word('complete means') },
+];
+
+export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView => {
+  const { guide, pictures, downloads } = question;
+  const { brief } = guide;
+  const { word } = voice;
+  const days = dayViews(guide, pictures, voice);
+  const [first] = days;
+  const heroLook = guide.looks.find(({ favourite }) => favourite) ?? guide.looks[0];
+  const preview = heroLook === undefined ? undefined : pictures.cards[heroLook.slug]?.landscape;
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'cover',
+      path: '',
+      title: guide.capsule.title,
+      description: brief.title,
+      ...(preview === undefined ? {} : { preview: { ...preview, alt: guide.capsule.title } }),
+    }),
+    kick: `${brief.title}, ${word('trip dates', { from: brief.from, to: brief.to })}`,
+    places: [...new Set(brief.places.map(({ name }) => name))],
+    route: days.map(({ id, number, weekday, place }, index) => ({
+      number,
+      weekday: weekday.slice(0, 2),
+      place: place === days[index - 1]?.place ? '' : place,
+      href: `days/#${id}`,
+    })),
+    introduction: voice.markdown(brief.introduction),
+    first,
+    firstHeading: word('first day', { date: brief.from }),
+    hero: heroLook === undefined ? undefined : tileOf(guide, heroLook, pictures, voice, 960),
+    tiles: guide.looks
+      .filter((look) => look !== heroLook)
+      .slice(0, TILES_SHOWN)
+      .map((look) => tileOf(guide, look, pictures, voice, 240)),
+    counts: countsOf(guide, voice),
+    siblings: siblingsOf(question, voice),
+    downloads: downloadLinks(downloads, voice),
+    cautions: brief.cautions,
+    words: {
+      day: word('the day'),
+      looks: word('looks heading'),
+      allLooks: word('all looks', { count: guide.looks.length }),
+      packing: word('packing heading'),
+      openList: word('open the list'),
+      counts: word('counts heading'),
+      siblings: word('capsules of the trip'),
+      print: word('to print'),
+      cautions: word('cautions heading'),
+      cautionNote: word('caution note'),
+    },
+  };
+};

@@ -1,0 +1,109 @@
+import type { Guide } from '../../guide/index.ts';
+import type { PlannedOccasion } from '../../model/index.ts';
+import type { PictureIndex } from '../pictures.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { type LookTile, tileOf } from './looks.ts';
+
+export interface OccasionView {
+  readonly time: string;
+  readonly what: string;
+  readonly tile: LookTile | undefined;
+  readonly change: string;
+  readonly carry: string;
+  readonly reasons: readonly string[];
+  readonly cautions: readonly string[];
+  readonly missing: string;
+}
+
+export interface DayView {
+  readonly id: string;
+  readonly number: string;
+  readonly weekday: string;
+  readonly place: string;
+  readonly weather: string;
+  readonly occasions: readonly OccasionView[];
+  readonly wash: string;
+}
+
+export interface DaysView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly heading: string;
+  readonly washWord: string;
+  readonly days: readonly DayView[];
+}
+
+const CHANGE = {
+  first: undefined,
+  'goes on': 'goes on',
+  'layers only': 'layers only',
+  'changes clothes': undefined,
+} as const;
+
+const occasionView = (
+  guide: Guide,
+  planned: PlannedOccasion,
+  pictures: PictureIndex,
+  voice: SiteVoice,
+): OccasionView => {
+  const { word, say, formats } = voice;
+  const occasion = guide.brief.occasions.find(({ id }) => id === planned.occasion);
+  const look = guide.looks.find((candidate) => candidate.look.id === planned.look?.id);
+  const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+  const change = CHANGE[planned.change];
+  return {
+    time: occasion?.at === undefined ? (occasion?.part ?? '') : formats.time(occasion.at),
+    what: occasion?.what ?? '',
+    tile: look === undefined ? undefined : tileOf(guide, look, pictures, voice, 240),
+    change: change === undefined ? '' : word(change),
+    carry: planned.layersCarried.length === 0 ? '' : word('carry', { layers: planned.layersCarried.map(nameOf) }),
+    reasons: planned.reasons.map(say),
+    cautions: planned.cautions.map(say),
+    missing: planned.look === undefined ? word('no look') : '',
+  };
+};
+
+/** The days of the plan, for the day page and the cover. */
+export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): readonly DayView[] =>
+  guide.plan.days.map((day): DayView => {
+    const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+    const last = day.wash
+      .map(({ dryBy }) => dryBy)
+      .toSorted()
+      .at(-1);
+    return {
+      id: `d${day.date}`,
+      number: String(Number(day.date.slice(8))),
+      weekday: voice.formats.weekday(day.date),
+      place: day.place ?? '',
+      weather:
+        day.weather === undefined
+          ? voice.word('no weather')
+          : voice.word('weather of a day', {
+              low: day.weather.lowC,
+              high: day.weather.highC,
+              rain: day.weather.rainPercent,
+            }),
+      occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice)),
+      wash:
+        last === undefined
+          ? ''
+          : voice.word('wash these', { pieces: day.wash.map(({ piece }) => nameOf(piece)), date: last }),
+    };
+  });
+
+export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): DaysView => ({
+  frame: frameOf({
+    guide,
+    voice,
+    page: 'days',
+    path: 'days/',
+    title: voice.word('days heading'),
+    description: guide.brief.title,
+  }),
+  kick: voice.word('trip dates', { from: guide.brief.from, to: guide.brief.to }),
+  heading: voice.word('days heading'),
+  washWord: voice.word('wash'),
+  days: dayViews(guide, pictures, voice),
+});

@@ -1,0 +1,93 @@
+import type { Guide } from '../../guide/index.ts';
+import type { SiteVoice } from '../voice.ts';
+
+export interface NavItem {
+  readonly text: string;
+  readonly href: string;
+  readonly current: boolean;
+}
+
+/** What every page of a guide has around its content. Addresses are relative, so that a guide works below any folder. */
+export interface Frame {
+  readonly lang: string;
+  readonly title: string;
+  readonly description: string;
+  /** From the page to the root of the site: `../../`. */
+  readonly root: string;
+  /** From the page to the root of its guide. */
+  readonly base: string;
+  /** Where the page goes, below the output folder. */
+  readonly permalink: string;
+  readonly mark: string;
+  readonly nav: readonly NavItem[];
+  readonly navLabel: string;
+  readonly skip: string;
+  readonly foot: string;
+  readonly noindex: boolean;
+  /** Address of the picture for link previews, below the guide's folder, and the full address when one is known. */
+  readonly preview?: {
+    readonly address: string;
+    readonly width: number;
+    readonly height: number;
+    readonly alt: string;
+  };
+  readonly bodyClass: string;
+}
+
+export type PageName = 'cover' | 'pieces' | 'pairs' | 'looks' | 'days' | 'packing';
+
+const NAV = [
+  ['cover', '', 'nav trip'],
+  ['pieces', 'pieces/', 'nav pieces'],
+  ['pairs', 'pairs/', 'nav pairs'],
+  ['looks', 'looks/', 'nav looks'],
+  ['days', 'days/', 'nav days'],
+  ['packing', 'packing/', 'nav packing'],
+] as const;
+
+const up = (path: string): string => '../'.repeat(path.split('/').filter((step) => step !== '').length);
+
+export interface FrameQuestion {
+  readonly guide: Guide;
+  readonly voice: SiteVoice;
+  readonly page: PageName;
+  /** Below the guide's folder: `looks/look-01/`. */
+  readonly path: string;
+  readonly title: string;
+  readonly description: string;
+  readonly preview?: Frame['preview'];
+}
+
+/** The frame of one page of a guide. */
+export const frameOf = ({ guide, voice, page, path, title, description, preview }: FrameQuestion): Frame => {
+  const { brief, capsule, studio } = guide;
+  const base = up(path);
+  const address = studio.address?.replace(/\/$/, '');
+  return {
+    lang: voice.language,
+    title: `${title} · ${brief.title}`,
+    description,
+    root: base + up(guide.id),
+    base: base === '' ? './' : base,
+    permalink: `/${guide.id}/${path}index.html`,
+    mark: capsule.title,
+    nav: NAV.map(([name, href, key]) => ({
+      text: voice.word(key),
+      href: `${base === '' ? './' : base}${href}`,
+      current: name === page,
+    })),
+    navLabel: voice.word('nav label'),
+    skip: voice.word('skip to content'),
+    foot: voice.word('cut for', { traveller: capsule.traveller, studio: studio.name }),
+    noindex: true,
+    bodyClass: `p-${page}`,
+    ...(preview === undefined
+      ? {}
+      : {
+          preview: {
+            ...preview,
+            address: address === undefined ? `${base}${preview.address}` : `${address}/${guide.id}/${preview.address}`,
+          },
+        }),
+  };
+};

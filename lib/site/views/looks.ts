@@ -1,0 +1,166 @@
+import type { Guide, GuideLook } from '../../guide/index.ts';
+import { DRESS_CODES } from '../../vocabulary/index.ts';
+import type { PictureIndex } from '../pictures.ts';
+import { type DegreeTape, degreeTape } from '../svg/tape.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { type ImageView, imageOf, lookImage } from './pictures.ts';
+
+export interface LookTile {
+  readonly number: number;
+  readonly title: string;
+  readonly href: string;
+  readonly image: ImageView | undefined;
+  readonly degrees: string;
+  readonly dress: string;
+}
+
+/** A look as a tile of a gallery; addresses are below the guide's root. */
+export const tileOf = (
+  guide: Guide,
+  look: GuideLook,
+  pictures: PictureIndex,
+  voice: SiteVoice,
+  atMost = 480,
+): LookTile => ({
+  number: look.number,
+  title: voice.say(look.title),
+  href: `looks/${look.slug}/`,
+  image: lookImage(guide, look, pictures, voice, atMost),
+  degrees: voice.formats.celsiusRange(look.outdoors.lowC, look.outdoors.highC),
+  dress: voice.word('dress from to', {
+    low: DRESS_CODES[look.dress.low] ?? '',
+    high: DRESS_CODES[look.dress.high] ?? '',
+  }),
+});
+
+export interface LooksView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly heading: string;
+  readonly tiles: readonly LookTile[];
+}
+
+export const looksView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): LooksView => {
+  const heading = voice.word('all looks', { count: guide.looks.length });
+  return {
+    frame: frameOf({ guide, voice, page: 'looks', path: 'looks/', title: heading, description: guide.capsule.title }),
+    kick: guide.capsule.title,
+    heading,
+    tiles: guide.looks.map((look) => tileOf(guide, look, pictures, voice)),
+  };
+};
+
+export interface LookView {
+  readonly frame: Frame;
+  readonly number: number;
+  readonly kick: string;
+  readonly title: string;
+  readonly image: ImageView | undefined;
+  readonly card: { readonly href: string; readonly text: string } | undefined;
+  readonly wearIt: readonly string[];
+  readonly words: Readonly<
+    Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'note', string>
+  >;
+  readonly tape: DegreeTape;
+  readonly layers: readonly { readonly what: string; readonly degrees: string }[];
+  readonly onTrip: readonly { readonly when: string; readonly what: string }[];
+  readonly pieces: readonly {
+    readonly name: string;
+    readonly fabric: string;
+    readonly cloth: string | undefined;
+    readonly href: string;
+  }[];
+  readonly near: readonly (LookTile & { readonly swap: string })[];
+  readonly note: string;
+}
+
+const TAPE: readonly [number, number] = [-5, 35];
+const NEAR_SHOWN = 4;
+
+const layersOf = (look: GuideLook, nameOf: (id: string) => string, voice: SiteVoice): LookView['layers'] =>
+  look.outdoors.steps.map(({ layers, lowC, highC }) => ({
+    what: layers.length === 0 ? voice.word('no layers') : voice.word('with layers', { layers: layers.map(nameOf) }),
+    degrees: voice.word('degrees', { low: lowC, high: highC }),
+  }));
+
+export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, voice: SiteVoice): LookView => {
+  const { word, say, formats } = voice;
+  const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
+  const nameOf = (id: string): string => byId.get(id)?.name ?? id;
+  const title = say(look.title);
+  const occasions = guide.brief.occasions.filter(({ id }) => look.occasions.includes(id));
+  const [first] = occasions;
+  const card = pictures.cards[look.slug];
+  const { lowC, highC } = look.outdoors;
+  const notes = look.look.worn.flatMap(({ piece }) => {
+    const found = byId.get(piece);
+    return found === undefined || found.note === '' ? [] : [`**${found.name}.** ${found.note}`];
+  });
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'looks',
+      path: `looks/${look.slug}/`,
+      title,
+      description: look.wearIt.map(say).join(' '),
+      ...(card === undefined
+        ? {}
+        : { preview: { ...card.landscape, alt: word('look number', { number: look.number }) } }),
+    }),
+    number: look.number,
+    kick:
+      first === undefined
+        ? word('look of any day')
+        : word('look for', { date: first.on, time: first.at === undefined ? '' : formats.time(first.at) }),
+    title,
+    image: lookImage(guide, look, pictures, voice),
+    card: card === undefined ? undefined : { href: card.portrait.address, text: word('card to keep') },
+    wearIt: look.wearIt.map(say),
+    words: {
+      wearIt: word('wear it when'),
+      comfort: word('comfortable between', { low: lowC, high: highC }),
+      comfortMeans: word('comfort means'),
+      layers: word('layers heading'),
+      trip: word('on this trip'),
+      pieces: word('pieces heading'),
+      near: word('one piece away'),
+      note: word('note heading'),
+    },
+    tape: degreeTape(TAPE, [lowC, highC], (celsius) =>
+      formats.number(Math.round(guide.studio.temperature === 'F' ? (celsius * 9) / 5 + 32 : celsius), 0),
+    ),
+    layers: layersOf(look, nameOf, voice),
+    onTrip: occasions.map(({ what, on }) => ({ when: formats.date(on), what })),
+    pieces: look.look.worn.map(({ piece }) => ({
+      name: nameOf(piece),
+      fabric: byId.get(piece)?.fabricText ?? '',
+      cloth: pictures.cloth[piece]?.address,
+      href: `pieces/#${piece}`,
+    })),
+    near: look.neighbours.slice(0, NEAR_SHOWN).flatMap((neighbour) => {
+      const other = guide.looks[neighbour.number - 1];
+      return other === undefined
+        ? []
+        : [
+            {
+              ...tileOf(guide, other, pictures, voice, 240),
+              swap: word('swap', { out: nameOf(neighbour.out), in: nameOf(neighbour.in) }),
+            },
+          ];
+    }),
+    note: voice.markdown([look.note, ...notes].filter((text) => text !== '').join('\n\n')),
+  };
+};
+
+/** The image of one piece, small or large. */
+export const pieceImage = (
+  id: string,
+  pictures: PictureIndex,
+  alt = '',
+): (ImageView & { readonly widthCm: number }) | undefined => {
+  const set = pictures.pieces[id];
+  const image = set === undefined ? undefined : imageOf(set, alt);
+  return set === undefined || image === undefined ? undefined : { ...image, widthCm: set.widthCm };
+};

@@ -1,0 +1,129 @@
+import type { Guide } from '../../guide/index.ts';
+import type { PackedPiece } from '../../model/index.ts';
+import type { Download, PictureIndex } from '../pictures.ts';
+import { type WeightBar, weightBar } from '../svg/tape.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { pieceImage } from './looks.ts';
+import type { ImageView } from './pictures.ts';
+
+export interface PackingLine {
+  /** Stable id for the tick. */
+  readonly id: string;
+  readonly name: string;
+  readonly count: number;
+  readonly grams: string;
+  readonly estimated: boolean;
+  readonly cloth: string | undefined;
+}
+
+export interface BagView {
+  readonly heading: string;
+  readonly weight: string;
+  readonly limit: string;
+  readonly bar: WeightBar;
+  readonly lines: readonly PackingLine[];
+}
+
+export interface PackingView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly heading: string;
+  readonly bags: readonly BagView[];
+  readonly worn: {
+    readonly heading: string;
+    readonly note: string;
+    readonly weight: string;
+    readonly pieces: readonly (PackingLine & { readonly image: ImageView | undefined })[];
+  };
+  readonly words: Readonly<Record<'bar' | 'estimated' | 'print' | 'packed', string>>;
+  readonly notes: readonly string[];
+  readonly downloads: readonly { readonly href: string; readonly text: string }[];
+  readonly total: number;
+}
+
+/** Addresses of the sheets, named in words. */
+export const downloadLinks = (downloads: readonly Download[], voice: SiteVoice): PackingView['downloads'] =>
+  downloads.map(({ kind, paper, address }) => ({
+    href: address,
+    text: voice.word('download', { kind: voice.word(`sheet ${kind}`), paper }),
+  }));
+
+export const packingView = (
+  guide: Guide,
+  pictures: PictureIndex,
+  downloads: readonly Download[],
+  voice: SiteVoice,
+): PackingView => {
+  const { word, formats, say } = voice;
+  const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
+  const lineOf = ({ piece, grams }: PackedPiece): PackingLine => ({
+    id: piece,
+    name: byId.get(piece)?.name ?? piece,
+    count: 1,
+    grams: formats.grams(grams.value),
+    estimated: grams.basis === 'estimated',
+    cloth: pictures.cloth[piece]?.address,
+  });
+  const bags = guide.packing.bags.map(({ bag, pieces, sundries, grams }, index): BagView => {
+    const packed = pieces.reduce((sum, piece) => sum + piece.grams.value, 0);
+    return {
+      heading: bag.name,
+      weight: word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 }),
+      limit: bag.limitKg === undefined ? word('no limit') : word('of limit', { limit: bag.limitKg }),
+      bar: weightBar(
+        pieces.map(({ piece, grams: each }) => ({
+          grams: each.value,
+          fill: byId.get(piece)?.colours[0]?.hex ?? '#888888',
+          title: byId.get(piece)?.name ?? piece,
+        })),
+        Math.max(0, grams.value - packed),
+        bag.limitKg,
+        (kilograms) => formats.kilograms(kilograms, 0),
+      ),
+      lines: [
+        ...pieces.map(lineOf),
+        ...sundries.map(({ sundry, grams: each }, place) => ({
+          id: `sundry-${index}-${place}`,
+          name: sundry.name,
+          count: sundry.count,
+          grams: formats.grams(each.value),
+          estimated: each.basis === 'estimated',
+          cloth: undefined,
+        })),
+      ],
+    };
+  });
+  const total = bags.reduce((sum, { lines }) => sum + lines.length, 0);
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'packing',
+      path: 'packing/',
+      title: word('packing title'),
+      description: guide.brief.title,
+    }),
+    kick: guide.capsule.title,
+    heading: word('packing title'),
+    bags,
+    worn: {
+      heading: word('worn in transit'),
+      note: word('not in the bag'),
+      weight: word('weight', {
+        kilograms: guide.packing.wornGrams.value / 1000,
+        spread: (guide.packing.wornGrams.high - guide.packing.wornGrams.low) / 2000,
+      }),
+      pieces: guide.packing.worn.map((packed) => ({ ...lineOf(packed), image: pieceImage(packed.piece, pictures) })),
+    },
+    words: {
+      bar: word('bar means'),
+      estimated: word('estimated means'),
+      print: word('to print'),
+      packed: word('packed count', { done: 0, of: total }),
+    },
+    notes: guide.packing.notes.map(say),
+    downloads: downloadLinks(downloads, voice),
+    total,
+  };
+};

@@ -1,0 +1,50 @@
+import type { Guide, GuideLook } from '../../guide/index.ts';
+import type { Picture, PictureIndex, PictureSet } from '../pictures.ts';
+import type { SiteVoice } from '../voice.ts';
+
+/** An image element, light and dark: addresses relative to the guide's root, to be put behind the page's `base`. */
+export interface ImageView {
+  readonly alt: string;
+  readonly width: number;
+  readonly height: number;
+  readonly src: string;
+  readonly clear: readonly { readonly address: string; readonly width: number }[];
+  readonly night: readonly { readonly address: string; readonly width: number }[];
+}
+
+const sources = (pictures: readonly Picture[]): ImageView['clear'] =>
+  pictures.map(({ address, width }) => ({ address, width }));
+
+/** Turns a set into an image; `atMost` leaves out widths that the place on the page never needs. */
+export const imageOf = (set: PictureSet, alt: string, atMost = Number.POSITIVE_INFINITY): ImageView | undefined => {
+  const narrowed = (pictures: readonly Picture[]): readonly Picture[] => {
+    const small = pictures.filter(({ width }) => width <= atMost);
+    return small.length > 0 ? small : pictures.slice(-1);
+  };
+  const clear = narrowed(set.clear);
+  const [first] = clear;
+  if (first === undefined) return undefined;
+  return {
+    alt,
+    width: first.width,
+    height: first.height,
+    src: first.address,
+    clear: sources(clear),
+    night: sources(narrowed(set.night)),
+  };
+};
+
+/** A shown look's picture, with its pieces named in words. */
+export const lookImage = (
+  guide: Guide,
+  look: GuideLook,
+  pictures: PictureIndex,
+  voice: SiteVoice,
+  atMost?: number,
+): ImageView | undefined => {
+  const names = look.look.worn.map(({ piece }) => guide.pieces.find(({ id }) => id === piece)?.name ?? piece);
+  const set = pictures.looks[look.slug];
+  return set === undefined
+    ? undefined
+    : imageOf(set, voice.word('look picture', { number: look.number, pieces: names }), atMost);
+};
