@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { create } from 'fontkit';
+import { create, type Font } from 'fontkit';
 import { FACES, type Face, type FontStyle } from './faces.ts';
 import { plainText, UncoveredTextError } from './text.ts';
 import { unwrapWoff } from './unwrap.ts';
@@ -19,6 +19,16 @@ export interface Run {
   readonly text: string;
 }
 
+/** One letter of a shaped word. */
+export interface Letter {
+  readonly face: Face;
+  readonly glyph: number;
+  /** Outline in thousandths of an em, y downwards, absolute M, L, Q, C and Z; empty for a space. */
+  readonly outline: string;
+  /** Where it stands, thousandths of an em from the start of the word. */
+  readonly at: number;
+}
+
 /** The house's fonts. Files are read when first asked for and kept as long as this record is. */
 export interface Fonts {
   /** The plain sfnt of a face. */
@@ -27,6 +37,12 @@ export interface Fonts {
   uncovered(text: string): readonly string[];
   /** Splits text into runs of one face. Throws `UncoveredTextError`. */
   runs(text: string, style: FontStyle): readonly Run[];
+  /** Shapes a word (kerning, ligatures) with the first of these faces that has each character. `spacing` is added after every letter, thousandths of an em. */
+  letters(
+    word: string,
+    faces: readonly Face[],
+    spacing?: number,
+  ): { readonly letters: readonly Letter[]; readonly width: number };
   /** CSS font-family for satori: only the faces this text needs, in order. Throws `UncoveredTextError`. */
   stack(text: string, style: FontStyle): string;
   /** Fonts for satori to set these texts; the same array again for the same faces, so that satori parses each once. */
@@ -37,11 +53,30 @@ const require = createRequire(import.meta.url);
 
 const readFace = (face: Face): Uint8Array<ArrayBuffer> => unwrapWoff(readFileSync(require.resolve(face.file)));
 
+const DRAW: Readonly<Record<string, string>> = {
+  moveTo: 'M',
+  lineTo: 'L',
+  quadraticCurveTo: 'Q',
+  bezierCurveTo: 'C',
+  closePath: 'Z',
+};
+
+/** A glyph's commands as a path, rounded to a thousandth of an em. */
+const outlinePath = (commands: readonly { command: string; args: readonly number[] }[], em: number): string =>
+  commands
+    .map(({ command, args }) => {
+      const numbers = args.map((value, index) => Math.round(value * em) * (index % 2 === 0 ? 1 : -1));
+      return `${DRAW[command] ?? 'L'}${numbers.join(' ')}`;
+    })
+    .join('');
+
 const isLetter = (character: string): boolean => /\p{L}/u.test(character);
 
 /** Makes the house's fonts ready: one source for cards, pictures and PDF. Reads files on demand; throws when one is missing. */
 export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFace): Fonts => {
   const files = new Map<string, Uint8Array<ArrayBuffer>>();
+  const opened = new Map<string, Font>();
+  const outlines = new Map<string, string>();
   const covers = new Map<string, ReadonlySet<number>>();
   const families = new Map<string, readonly SatoriFont[]>();
 
@@ -50,11 +85,18 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     files.set(face.file, bytes);
     return bytes;
   };
+  const open = (face: Face): Font => {
+    const known = opened.get(face.file);
+    if (known !== undefined) return known;
+    const font = create(Buffer.from(sfnt(face)));
+    if (!('characterSet' in font)) throw new Error(`${face.file} holds a collection of fonts`);
+    opened.set(face.file, font);
+    return font;
+  };
   const covered = (face: Face): ReadonlySet<number> => {
     const known = covers.get(face.file);
     if (known !== undefined) return known;
-    const opened = create(Buffer.from(sfnt(face)));
-    const set = new Set('characterSet' in opened ? opened.characterSet : []);
+    const set = new Set(open(face).characterSet);
     covers.set(face.file, set);
     return set;
   };
@@ -74,9 +116,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     ...new Set([...plainText(text)].filter((character) => faceFor(character, FACES.text) === undefined)),
   ];
 
-  const runs = (text: string, style: FontStyle): readonly Run[] => {
-    const plain = plainText(text);
-    const faces = order(plain, style);
+  const split = (text: string, plain: string, faces: readonly Face[]): readonly Run[] => {
     const missing: string[] = [];
     const found: { face: Face; text: string }[] = [];
     for (const character of plain) {
@@ -90,6 +130,31 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     if (missing.length > 0) throw new UncoveredTextError(text, [...new Set(missing)]);
     return found;
   };
+  const runs = (text: string, style: FontStyle): readonly Run[] => {
+    const plain = plainText(text);
+    return split(text, plain, order(plain, style));
+  };
+  const outlineOf = (face: Face, glyph: number): string => {
+    const key = `${face.file} ${glyph}`;
+    const font = open(face);
+    const made = outlines.get(key) ?? outlinePath(font.getGlyph(glyph).path.commands, 1000 / font.unitsPerEm);
+    outlines.set(key, made);
+    return made;
+  };
+  const letters = (word: string, faces: readonly Face[], spacing = 0) => {
+    const found: Letter[] = [];
+    let at = 0;
+    for (const { face, text } of split(word, word, faces)) {
+      const font = open(face);
+      const em = 1000 / font.unitsPerEm;
+      const { glyphs, positions } = font.layout(text, spacing === 0 ? [] : { liga: false });
+      glyphs.forEach(({ id }, index) => {
+        found.push({ face, glyph: id, outline: outlineOf(face, id), at: at + (positions[index]?.xOffset ?? 0) * em });
+        at += (positions[index]?.xAdvance ?? 0) * em + spacing;
+      });
+    }
+    return { letters: found, width: at };
+  };
   const needed = (text: string, style: FontStyle): readonly Face[] => {
     const used = new Set(runs(text, style).map((run) => run.face));
     const faces = order(plainText(text), style);
@@ -100,6 +165,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     sfnt,
     uncovered,
     runs,
+    letters,
     stack: (text, style) =>
       needed(text, style)
         .map((face) => `'${face.name}'`)

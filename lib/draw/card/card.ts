@@ -2,8 +2,8 @@ import satori from 'satori';
 import { type Fonts, plainText, type SatoriFont } from '../../type/index.ts';
 import type { Box } from '../drawing.ts';
 import { type FlatLay, layFlat, layMarkup } from '../flat-lay/index.ts';
-import { compactPath } from '../svg-path.ts';
 import { CARD_SIZES, type CardInput } from './input.ts';
+import { type LaidWord, wordsMarkup, wordsOf } from './letters.ts';
 import { grainMarkup, ruleMarkup, stitchMarkup, type Tick, tapeMarkup, tapeTicks } from './ornaments.ts';
 import { type CardColours, coloursOf } from './palette.ts';
 import { swatchMarkup } from './swatch.ts';
@@ -17,28 +17,17 @@ const TAPE_TOP = 40;
 /** Where the grain line stands on a portrait card. */
 const GRAIN = { x: 1040, top: 519, bottom: 761 };
 
-/** A line to the point where the pen already is. */
-const IDLE_LINE = /(-?[\d.]+ -?[\d.]+)L\1(?![\d.])/g;
-
-/** Satori declares a mask for every box, used or not, and writes outlines of letters at twice their length. */
-const tidied = (svg: string): string => {
-  const masks = svg.includes('url(#satori') ? svg : svg.replaceAll(/<mask id="satori[^"]*">.*?<\/mask>/g, '');
-  return masks.replaceAll(
-    / d="([^"]+)"/g,
-    (_, path: string) => ` d="${compactPath(path.replaceAll(IDLE_LINE, '$1'))}"`,
-  );
-};
-
-/** Sets a tree in satori; gives the SVG inside its opening tag, and where the named boxes came to lie. */
+/** Lays a tree out in satori; gives the words where they stand, and where the named boxes came to lie. */
 const setInSatori = async (
   tree: Node,
   size: { readonly width: number; readonly height: number },
   fonts: Fonts,
   texts: TextSetter['texts'],
-): Promise<{ readonly inner: string; readonly boxes: Boxes }> => {
+): Promise<{ readonly words: readonly LaidWord[]; readonly boxes: Boxes }> => {
   const boxes = new Map<string, Box>();
   const svg = await satori(tree as unknown as Parameters<typeof satori>[0], {
     ...size,
+    embedFont: false,
     fonts: fonts.satori(texts) as SatoriFont[],
     loadAdditionalAsset: async (script: string, segment: string) => {
       throw new Error(`a font is missing for "${segment}" (${script})`);
@@ -47,8 +36,7 @@ const setInSatori = async (
       if (typeof key === 'string') boxes.set(key, { x: left, y: top, width, height });
     },
   });
-  const inner = svg.slice(svg.indexOf('>') + 1, svg.lastIndexOf('</svg>'));
-  return { inner: tidied(inner), boxes };
+  return { words: wordsOf(svg), boxes };
 };
 
 /** The small print of the ornaments, a tree of its own: the tape's scale is known only once the pieces lie. */
@@ -84,12 +72,40 @@ const boxNamed = (boxes: Boxes, name: string): Box => {
   return found;
 };
 
+/** Sizes tried in turn for the texts of a card. */
+const SHRINKS = [1, 0.86, 0.74, 0.64, 0.54, 0.44] as const;
+/** The pieces keep at least this share of the card's height. */
+const LEAST_ART = 0.3;
+
+/** Lays out the texts, smaller until all of them fit the card and leave room for the pieces. */
+const setTexts = async (input: CardInput, colours: CardColours, fonts: Fonts): ReturnType<typeof setInSatori> => {
+  const size = CARD_SIZES[input.format];
+  const grow = input.format === 'portrait' ? portraitTree : landscapeTree;
+  for (const shrink of SHRINKS) {
+    const text = createTextSetter(fonts, shrink);
+    const laid = await setInSatori(grow(input, colours, text), size, fonts, text.texts);
+    const lowest = Math.max(0, ...laid.words.map(({ y, size: em }) => y + em * 0.35));
+    const footer = boxNamed(laid.boxes, 'notch');
+    if (
+      lowest < size.height - 8 &&
+      footer.y + footer.height < size.height &&
+      boxNamed(laid.boxes, 'stitch').y < boxNamed(laid.boxes, 'legend').y &&
+      boxNamed(laid.boxes, 'art').height >= size.height * LEAST_ART
+    ) {
+      return laid;
+    }
+  }
+  throw new Error(`the texts of card ${input.number} do not fit: shorten its title or the names of its pieces`);
+};
+
 /** A finished card, and what it is made of, for checks and for sheets. */
 export interface Card {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
   readonly lay: FlatLay;
+  /** Every word where it stands; those of the tape and the grain line last. */
+  readonly words: readonly LaidWord[];
   /** Where the texts, ornaments and the art lie, pixels. */
   readonly boxes: Boxes;
 }
@@ -101,13 +117,12 @@ export interface Card {
 export const drawCard = async (input: CardInput, fonts: Fonts, prefix = 'c'): Promise<Card> => {
   const colours = coloursOf(input);
   const size = CARD_SIZES[input.format];
-  const text = createTextSetter(fonts);
-  const tree = input.format === 'portrait' ? portraitTree(input, colours, text) : landscapeTree(input, colours, text);
-  const { inner: words, boxes } = await setInSatori(tree, size, fonts, text.texts);
+  const { words, boxes } = await setTexts(input, colours, fonts);
   const lay = layFlat(input.pieces, boxNamed(boxes, 'art'));
   const ticks = tapeTicks(input.tape.unit, lay.scale, TAPE_TOP, size.height - 30);
   const small = createTextSetter(fonts);
-  const { inner: labels } = await setInSatori(smallPrint(input, ticks, colours, small), size, fonts, small.texts);
+  const { words: labels } = await setInSatori(smallPrint(input, ticks, colours, small), size, fonts, small.texts);
+  const all = [...words, ...labels];
   const rule = boxes.get('rule');
   const parts = [
     `<title>${escaped(input.title)}</title><desc>${escaped(input.pieces.map(({ name }) => name).join(', '))}</desc>`,
@@ -121,11 +136,10 @@ export const drawCard = async (input: CardInput, fonts: Fonts, prefix = 'c'): Pr
     ...input.pieces.map((piece, index) =>
       swatchMarkup(piece, boxNamed(boxes, `swatch ${index}`), lay.scale, `${prefix}w${index}-`, colours),
     ),
-    words,
-    labels,
+    wordsMarkup(all, fonts, `${prefix}t`),
   ];
   const open = `<svg xmlns="http://www.w3.org/2000/svg" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img">`;
-  return { svg: `${open}${parts.join('').replaceAll('satori_', `${prefix}t`)}</svg>`, ...size, lay, boxes };
+  return { svg: `${open}${parts.join('')}</svg>`, ...size, lay, words: all, boxes };
 };
 
 /** The card as an SVG document. */

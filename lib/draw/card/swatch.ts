@@ -32,15 +32,20 @@ const clothOf = ({ picture, colour }: CardPiece): Pick<Drawing, 'tiles' | 'cloth
     : { tiles: tiles.filter(({ name }) => name === cloth.tile), cloth };
 };
 
+/** A print is shown smaller when its repeat is larger than the swatch, but never below this share of the card's scale. */
+const SMALLEST_PRINT = 0.45;
+
 /** A pinked swatch cut from the cloth itself. `scale` is pixels a centimetre; the box is in pixels. */
 export const swatchMarkup = (
   piece: CardPiece,
   box: Box,
-  scale: number,
+  cardScale: number,
   prefix: string,
   colours: Pick<CardColours, 'ink'>,
 ): string => {
   const { tiles, cloth } = clothOf(piece);
+  const repeat = Math.max(0.1, ...tiles.map(({ width }) => width));
+  const scale = Math.min(cardScale, Math.max(cardScale * SMALLEST_PRINT, box.width / repeat));
   const path = pinkedPath(box.width / scale, box.height / scale, 1 / scale);
   const drawing: Drawing = {
     box: { x: 0, y: 0, width: box.width / scale, height: box.height / scale },

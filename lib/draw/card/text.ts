@@ -59,7 +59,7 @@ const legend = (input: CardInput, columns: number, colours: CardColours, text: T
   const used = Math.ceil(input.pieces.length / Math.max(1, rows));
   const width = `${100 / columns}%`;
   return box(
-    {},
+    { flexShrink: 0 },
     Array.from({ length: used }, (_, column) =>
       box(
         { flexDirection: 'column', width },
@@ -68,18 +68,24 @@ const legend = (input: CardInput, columns: number, colours: CardColours, text: T
         ),
       ),
     ),
+    'legend',
   );
 };
 
 const footer = (input: CardInput, colours: CardColours, text: TextSetter): Node =>
   box({ justifyContent: 'space-between', alignItems: 'baseline' }, [
-    text.set(input.studio, 'serif italic', { fontSize: 15, lineHeight: 1.25, color: colours.soft, maxWidth: '60%' }),
+    text.set(input.studio, 'serif italic', {
+      fontSize: input.format === 'portrait' ? 15 : 13.5,
+      lineHeight: 1.25,
+      color: colours.soft,
+      maxWidth: '66%',
+    }),
     text.set(input.footer, 'text', {
       fontSize: 12.5,
       lineHeight: 1.25,
       letterSpacing: 0.6,
       color: colours.soft,
-      maxWidth: '38%',
+      maxWidth: '32%',
       textAlign: 'right',
     }),
   ]);

@@ -29,7 +29,8 @@ export interface TextSetter {
   set(text: string, style: FontStyle, css: Style): Node | undefined;
 }
 
-export const createTextSetter = (fonts: Fonts): TextSetter => {
+/** `shrink` makes every text that much smaller, for cards with more words than usual. */
+export const createTextSetter = (fonts: Fonts, shrink = 1): TextSetter => {
   const texts: { text: string; style: FontStyle }[] = [];
   return {
     texts,
@@ -49,6 +50,7 @@ export const createTextSetter = (fonts: Fonts): TextSetter => {
             fontStyle: italic ? 'italic' : 'normal',
             wordBreak: 'break-word',
             ...css,
+            ...(typeof css.fontSize === 'number' ? { fontSize: css.fontSize * shrink } : {}),
           },
           children: text,
         },

@@ -21,10 +21,10 @@ const ringPath = (ring: readonly Point[]): string => {
   const half = ring.length >> 1;
   const line = [...thin(ring.slice(0, half + 1), STRAY).slice(0, -1), ...thin(ring.slice(half), STRAY)];
   const text = line.map(([x, y]) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`);
-  return text.length === 0 ? '' : compactPath(`M${text.join('L')}Z`);
+  return text.length === 0 ? '' : `M${text.join('L')}Z`;
 };
 
-const outlinePath = (item: LayItem): string => item.picture.outline.map(ringPath).join('');
+const outlinePath = (item: LayItem): string => compactPath(item.picture.outline.map(ringPath).join(''));
 
 /** Contact shade: stacked copies of the outline under the piece, cheaper to paint than any blur. Centimetres. */
 export const shadeMarkup = (item: LayItem, prefix: string): string => {

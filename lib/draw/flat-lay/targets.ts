@@ -21,6 +21,8 @@ export interface Ground {
 
 /** Free breadth on the right from which the extras make a column of their own. */
 const THIRD_COLUMN = 26;
+/** Share of the height below short layers that takes the extras in. */
+const ROOM_BELOW = 0.36;
 /** How far from the clothes the middle of that column lies at most. */
 const COLUMN_AWAY = 30;
 /** How far the handle of a bag reaches up over a hem. */
@@ -43,7 +45,7 @@ const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: numb
   scarf: [-4, 0.36],
   belt: [-4, 0.45],
   gloves: [6, 0.5],
-  bag: [4, 0.6],
+  bag: [4, 0.56],
   legwear: [-6, 0.74],
   shoes: [-5, 0.9],
 };
@@ -60,12 +62,12 @@ export const targetOf = (body: Body, { width, height, worn, layers }: Ground): P
   if (left !== undefined) return inside(0, Math.max(left * height, slot === 'eyewear' ? worn.top + 4 : 0));
   const edge = layers?.right ?? worn.right;
   const column = COLUMN[slot] ?? [0, 0.5];
-  if (layers === undefined || width - edge > THIRD_COLUMN) {
+  const below = layers === undefined ? 0 : height - layers.bottom;
+  if (layers === undefined || (width - edge > THIRD_COLUMN && below < height * ROOM_BELOW)) {
     const centre = Math.min((edge + width) / 2, edge + COLUMN_AWAY);
     const low = slot === 'shoes' ? worn.bottom - h : column[1] * height;
     return inside(centre + column[0], low);
   }
-  const below = height - layers.bottom;
   switch (slot) {
     case 'bag':
       return inside(layers.right - w * 0.7, layers.bottom + h - HANDLE_OVER_HEM);
@@ -76,8 +78,10 @@ export const targetOf = (body: Body, { width, height, worn, layers }: Ground): P
     case 'scarf':
       return inside(worn.right + w + 8, layers.bottom + h + 4);
     case 'belt':
-      return inside(worn.right + w + 6, layers.bottom + below * 0.4);
+      return inside(worn.right + w + 8, layers.bottom + below * 0.26);
+    case 'legwear':
+      return inside(layers.right - w - 2, layers.bottom + below * 0.42);
     default:
-      return inside(worn.right + w + 6, height - below * 0.5);
+      return inside((worn.right + layers.right) / 2 + 4, height - below * 0.5);
   }
 };

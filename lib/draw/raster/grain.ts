@@ -6,10 +6,10 @@ const TILE = 384;
 const NEUTRAL = 128;
 
 /** Grain comes in steps of this many greys: not seen, and a palette picture is a third smaller. */
-const STEP = 8;
+const STEP = 11;
 
 /** Weights of the layers: single fibres, tooth, clouds of pigment, unevenness of the sheet. */
-const FIBRE = 0.19;
+const FIBRE = 0.13;
 const TOOTH = 0.25;
 const CLOUD = { cell: 42, weight: 0.2 };
 const SHEET = { cell: 130, weight: 0.17 };

@@ -27,8 +27,8 @@ export interface Rasteriser {
 
 /** Largest PNG to download, bytes, with some room below 700 kB. */
 const PNG_BYTES = 690_000;
-/** Palette qualities, tried in turn until the file is small enough; the eye cannot tell the first three on grained paper. */
-const PNG_QUALITIES = [90, 84, 76, 60] as const;
+/** No dither: spread errors pile up into stains on pale paper, and the grain does its work. Palette qualities, tried in turn until the file is small enough: below 94 a pale cloth may lose its own colour in places. */
+const PNG_QUALITIES = [100, 94, 88, 76] as const;
 
 /** Undoes premultiplied alpha in place; says whether every pixel is opaque. */
 const straighten = (data: Uint8Array): boolean => {
@@ -81,12 +81,12 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
       let file: Buffer | undefined;
       for (const quality of PNG_QUALITIES) {
         file = await sharp(pixels.data, raw(pixels))
-          .png({ palette: true, quality, dither: 0.4, effort: 1, compressionLevel: 7 })
+          .png({ palette: true, quality, dither: 0, effort: 1, compressionLevel: 5 })
           .toBuffer();
         if (file.length <= PNG_BYTES) break;
       }
       return file ?? Buffer.alloc(0);
     },
-    webp: (pixels) => sharp(pixels.data, raw(pixels)).webp({ quality: 82, alphaQuality: 90, effort: 3 }).toBuffer(),
+    webp: (pixels) => sharp(pixels.data, raw(pixels)).webp({ quality: 82, alphaQuality: 90, effort: 2 }).toBuffer(),
   };
 };

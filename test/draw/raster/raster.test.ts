@@ -1,0 +1,137 @@
+import sharp, { type Sharp } from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { random } from '../../../lib/draw/kit/index.ts';
+import { softLight } from '../../../lib/draw/raster/grain.ts';
+import { createRasteriser, lookPictureSvg, type Pixels, piecePictureSvg } from '../../../lib/draw/raster/index.ts';
+import { limitTo } from '../../../lib/draw/raster/limit.ts';
+import { paperDoll, randomLook } from '../flat-lay/paper-dolls.ts';
+
+const rasteriser = createRasteriser();
+const look = randomLook(random(21), 'picture');
+const alphaAt = ({ data, width }: Pixels, x: number, y: number): number => data[(y * width + x) * 4 + 3] ?? 0;
+
+/** A sheet of flat pale patches: where a palette goes wrong, it shows here first. */
+const patches = `<svg xmlns="http://www.w3.org/2000/svg" width="1080" height="1350"><rect width="1080" height="1350" fill="#f2eadc"/>${[
+  '#c9dff2',
+  '#f4f2ee',
+  '#e8cfc9',
+  '#d8e2c8',
+  '#26324d',
+  '#7d2430',
+  '#b4854f',
+  '#2c5745',
+  '#e9e2d0',
+]
+  .map(
+    (colour, index) =>
+      `<rect x="${90 + (index % 3) * 310}" y="${90 + Math.floor(index / 3) * 400}" width="280" height="360" fill="${colour}"/>`,
+  )
+  .join('')}</svg>`;
+
+describe('raster', () => {
+  it('blends grain by soft-light as the W3C recommendation defines it', () => {
+    // Compositing and Blending Level 1, section 10.1.9, worked by hand
+    expect(softLight(0.5, 0.25)).toBeCloseTo(0.5 - 0.5 * 0.5 * 0.5, 12);
+    expect(softLight(0.2, 0.75)).toBeCloseTo(0.2 + 0.5 * (((16 * 0.2 - 12) * 0.2 + 4) * 0.2 - 0.2), 12);
+    expect(softLight(0.64, 1)).toBeCloseTo(0.8, 12);
+    for (const value of [0, 0.3, 0.7, 1]) expect(softLight(value, 0.5)).toBeCloseTo(value, 12);
+  });
+
+  it('keeps colours: grain moves the mean of a patch by less than 3 of 255', async () => {
+    const plain = await rasteriser.pixels(patches, { grain: false });
+    const grained = await rasteriser.pixels(patches);
+    const means = async ({ data, width, height }: Pixels) =>
+      sharp(data, { raw: { width, height, channels: 4 } })
+        .extract({ left: 100, top: 100, width: 260, height: 340 })
+        .stats();
+    const [before, after] = [await means(plain), await means(grained)];
+    for (const [channel, { mean }] of before.channels.entries()) {
+      expect(Math.abs(mean - (after.channels[channel]?.mean ?? 0))).toBeLessThan(3);
+    }
+    expect(after.channels[0]?.stdev).toBeGreaterThan(1);
+  });
+
+  it('writes a PNG without stains: no spot of it strays from the picture', async () => {
+    const pixels = await rasteriser.pixels(patches);
+    const file = await rasteriser.png(pixels);
+    expect(file.length).toBeLessThan(700_000);
+    const spots = async (picture: Sharp) =>
+      picture.removeAlpha().resize(135, 169, { kernel: 'linear' }).blur(1).raw().toBuffer();
+    const wanted = await spots(sharp(pixels.data, { raw: { width: 1080, height: 1350, channels: 4 } }));
+    const written = await spots(sharp(file));
+    let worst = 0;
+    wanted.forEach((value, index) => {
+      worst = Math.max(worst, Math.abs(value - (written[index] ?? 0)));
+    });
+    expect(worst).toBeLessThanOrEqual(6);
+  });
+
+  it('makes pictures of a look on clear ground, at several widths, also for dark pages', async () => {
+    for (const ground of ['clear', 'night'] as const) {
+      const svg = lookPictureSvg(look, { width: 800, height: 1000, ground });
+      for (const width of [800, 400, 160]) {
+        const pixels = await rasteriser.pixels(svg, { width });
+        expect([pixels.width, pixels.height]).toEqual([width, (width * 5) / 4]);
+        expect(alphaAt(pixels, 0, 0)).toBe(0);
+        const file = await rasteriser.webp(pixels);
+        const back = await sharp(file).metadata();
+        expect([back.format, back.width, back.hasAlpha]).toEqual(['webp', width, true]);
+      }
+    }
+    const paper = await rasteriser.pixels(lookPictureSvg(look, { width: 400, height: 500, ground: 'paper' }));
+    expect(alphaAt(paper, 0, 0)).toBe(255);
+  });
+
+  it('keeps dark cloth apart from a dark page', async () => {
+    const shoes = { id: 'shoes', slot: 'shoes' as const, picture: { ...paperDoll('shoes', random(1)) } };
+    const dark = {
+      ...shoes,
+      picture: { ...shoes.picture, marks: shoes.picture.marks.map((mark) => ({ ...mark, fill: '#1d1a19' })) },
+    };
+    const { data, width, height } = await rasteriser.pixels(piecePictureSvg(dark, { width: 160, ground: 'night' }));
+    // page colour of the night edition
+    const page = await sharp(data, { raw: { width, height, channels: 4 } })
+      .flatten({ background: '#24211f' })
+      .raw()
+      .toBuffer();
+    expect(Math.max(...page)).toBeGreaterThan(150);
+  });
+
+  it('draws two pieces at one scale when asked to', () => {
+    const size = (width: number) => {
+      const picture = { ...paperDoll('bag', random(1)), box: { x: 0, y: 0, width, height: width } };
+      const svg = piecePictureSvg(
+        { id: 'bag', slot: 'bag', picture },
+        { width: 300, height: 300, pxPerCm: 4, ground: 'clear' },
+      );
+      return /viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/.exec(svg)?.slice(1).map(Number);
+    };
+    expect(size(20)).toEqual([75, 75]);
+    expect(size(60)).toEqual([75, 75]);
+  });
+
+  it('gives straight colours where a picture is half transparent', async () => {
+    const svg =
+      '<svg xmlns="http://www.w3.org/2000/svg" width="4" height="4"><rect width="4" height="4" fill="#c86432" fill-opacity=".5"/></svg>';
+    const { data } = await rasteriser.pixels(svg, { grain: false });
+    expect(Math.abs((data[0] ?? 0) - 0xc8)).toBeLessThan(3);
+    expect(Math.abs((data[1] ?? 0) - 0x64)).toBeLessThan(3);
+    expect(data[3]).toBeGreaterThan(125);
+  });
+
+  it('runs no more tasks at a time than it may, and goes on after one fails', async () => {
+    const limited = limitTo(3);
+    let [running, most] = [0, 0];
+    const task = (fails: boolean) => async () => {
+      running++;
+      most = Math.max(most, running);
+      await new Promise((resolve) => setTimeout(resolve, 3));
+      running--;
+      if (fails) throw new Error('spoilt');
+      return running;
+    };
+    const results = await Promise.allSettled(Array.from({ length: 12 }, (_, index) => limited(task(index % 4 === 0))));
+    expect(most).toBe(3);
+    expect(results.filter(({ status }) => status === 'rejected').length).toBe(3);
+  });
+});
