@@ -1,6 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, lerp, type Node, type Painted, pen, reversed } from '../kit/index.ts';
 import { blockBelow } from '../lower/colour-block.ts';
+import { seamPen } from '../lower/seam-pen.ts';
 import { backOfHem } from '../lower/skirt.ts';
 import { armholeSeam } from '../upper/body.ts';
 import { bodyFoldLines } from '../upper/folds.ts';
@@ -131,7 +132,7 @@ export const princessSeams = (
       ...(until > waistAt ? ([[side * upper.waist * 0.25, until]] as const) : []),
     ];
     return [
-      pen(run, 0.3, garment.cloth.ink, 0.7, 0.5),
+      seamPen(garment, run, 0.3, 0.7),
       pen(
         run.map(([x, y]): Node => [x - 0.35, y]),
         0.22,
@@ -144,16 +145,14 @@ export const princessSeams = (
 
 /** The seam at the waist with gathers above it. */
 export const waistSeam = ({ garment, upper, waistAt }: Dress): Painted =>
-  pen(
+  seamPen(
+    garment,
     [
       [-upper.waist / 2, waistAt],
       [0, waistAt + 1.1],
       [upper.waist / 2, waistAt],
     ],
     0.34,
-    garment.cloth.ink,
-    0.8,
-    0.5,
   );
 
 /** A belt of the dress's own cloth round the waist. */
