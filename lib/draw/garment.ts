@@ -1,10 +1,10 @@
 import { KINDS, type KindId } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { ACCESSORIES, JEWELLERY } from './adorn/index.ts';
-import { BAGS } from './carry/index.ts';
+import { ACCESSORIES, adornmentLength, JEWELLERY } from './adorn/index.ts';
+import { BAGS, bagLength } from './carry/index.ts';
 import type { Detail, Drawing, DrawKind, DrawnPiece } from './drawing.ts';
 import { DRESS, onePieceLength } from './dress/index.ts';
-import { SHOES } from './feet/index.ts';
+import { SHOES, shoeLength } from './feet/index.ts';
 import type { DrawnLength } from './kit/index.ts';
 import { LEGWEAR, legwearLength } from './legwear/index.ts';
 import { LOWER, lowerLength } from './lower/index.ts';
@@ -41,8 +41,12 @@ const lengthOf = (piece: DrawnPiece): DrawnLength | undefined => {
     case 'layers':
     case 'coats':
       return upperDrawnLength(piece);
+    case 'shoes':
+      return shoeLength(piece);
+    case 'bags':
+      return bagLength(piece);
     default:
-      return undefined;
+      return adornmentLength(piece);
   }
 };
 

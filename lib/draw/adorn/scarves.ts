@@ -1,16 +1,7 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import {
-  clamp,
-  curvePath,
-  Garment,
-  line,
-  type Node,
-  offsetLine,
-  type Painted,
-  resample,
-  sampleCurve,
-} from '../kit/index.ts';
+import { curvePath, Garment, line, type Node, offsetLine, type Painted, resample, sampleCurve } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
+import { adornmentLength } from './length.ts';
 
 /** Threads hanging from an edge. */
 const fringe = (garment: Garment, edge: readonly Node[], length: number, lean: number): void => {
@@ -54,7 +45,7 @@ export const scarf = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   // Ends hang as low as a scarf of the length given would, folded once round the neck.
-  const end = clamp((piece.lengthCm ?? 170) * 0.23, 18, 48);
+  const end = (adornmentLength(piece)?.cm ?? 170) * 0.23;
   garment.panel(
     points('-9 0, -7.4 -5.4, -2 -8, 4 -7.6, 8.4 -4.4, 9.2 1, 5 3.4, 5.4 -0.6, 3 -3.6, -1.4 -4, -4.6 -1.8, -4.8 3'),
     {

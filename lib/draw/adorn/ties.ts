@@ -1,26 +1,16 @@
 import { frame } from '../carry/parts.ts';
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { plainCloth } from '../fabric/index.ts';
-import {
-  clamp,
-  corner,
-  Garment,
-  line,
-  type Node,
-  offsetLine,
-  resample,
-  sampleCurve,
-  stitch,
-  tone,
-} from '../kit/index.ts';
+import { corner, Garment, line, type Node, offsetLine, resample, sampleCurve, stitch, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
+import { adornmentLength } from './length.ts';
 
 /** Folded once at the neck: the broad blade in front, the narrow one beside it. */
 export const tie = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   // A tie of 148 cm, folded at the neck, lies about a third of its length.
-  const long = clamp((piece.lengthCm ?? 148) * 0.36, 30, 64);
+  const long = (adornmentLength(piece)?.cm ?? 148) * 0.36;
   garment.panel(
     [
       corner(0.8, 0.6),

@@ -1,1 +1,2 @@
 export { BAGS } from './bags.ts';
+export { bagLength } from './length.ts';

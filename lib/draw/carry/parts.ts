@@ -1,7 +1,6 @@
 import type { DrawnPiece, Point } from '../drawing.ts';
 import { type Cloth, plainCloth } from '../fabric/index.ts';
 import {
-  clamp,
   corner,
   curvePath,
   ellipsePath,
@@ -21,10 +20,6 @@ import {
 
 export const BRASS = '#b9975a';
 export const STEEL = '#a9a8a4';
-
-/** Drop of a handle: what the stylist measured, within what can be drawn. */
-export const dropOf = (piece: DrawnPiece, usual: number): number =>
-  piece.lengthCm === undefined || !Number.isFinite(piece.lengthCm) ? usual : clamp(piece.lengthCm, 5, 40);
 
 /** Metal parts of leather bags are brass, of technical ones steel; a third colour of a plain bag overrides both. */
 export const metalOf = (garment: Garment, piece: DrawnPiece): string =>

@@ -1,13 +1,14 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { ellipsePath, Garment, line, type Node, stitch, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
-import { dropOf, frame, metalOf, plate, strap, stud, wire, zip } from './parts.ts';
+import { dropOf } from './length.ts';
+import { frame, metalOf, plate, strap, stud, wire, zip } from './parts.ts';
 
 export const flapBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   const metal = metalOf(garment, piece);
-  const drop = dropOf(piece, 22);
+  const drop = dropOf(piece);
   strap(
     garment,
     [

@@ -1,7 +1,8 @@
 import type { Detail, Drawing, DrawnPiece, Point } from '../drawing.ts';
 import { corner, curvePath, Garment, line, type Node, pen, shape, stitch, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
-import { dropOf, frame, metalOf, strap, trim, zip } from './parts.ts';
+import { dropOf } from './length.ts';
+import { frame, metalOf, strap, trim, zip } from './parts.ts';
 import { hoop } from './totes.ts';
 
 /** One woven stake after another, over and under, between two levels of the basket's wall. */
@@ -26,7 +27,7 @@ export const basket = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth, small } = garment;
   const leather = trim(garment, '#7a4e2c');
-  const drop = dropOf(piece, 17);
+  const drop = dropOf(piece);
   const [top, base, height] = [19.4, 13.6, 24];
   strap(garment, hoop(7.6, 1, drop, 1.8), 1.5, { cloth: leather, behind: true });
   garment.inside([corner(-top, 0.4), [-9, -2.4], [9, -2.5], corner(top, 0), [9, 3.6], [-9, 3.6]], {
@@ -115,7 +116,7 @@ export const basket = (piece: DrawnPiece, detail: Detail): Drawing => {
 export const shopper = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
-  const drop = dropOf(piece, 26);
+  const drop = dropOf(piece);
   const handle = (lean: number, foot: number, extra: number): Node[] => [
     [-8, foot],
     [-8.6 + lean, -drop * 0.5],

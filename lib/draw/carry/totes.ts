@@ -1,7 +1,8 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { corner, ellipsePath, Garment, type Node, stitch } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
-import { dropOf, metalOf, strap, stud, wire, zip } from './parts.ts';
+import { dropOf } from './length.ts';
+import { metalOf, strap, stud, wire, zip } from './parts.ts';
 
 /** A handle standing up from two feet, in the shape a stiff strap takes. */
 export const hoop = (half: number, foot: number, drop: number, lean = 0): Node[] => [
@@ -19,7 +20,7 @@ export const tote = (piece: DrawnPiece, detail: Detail): Drawing => {
   const { cloth } = garment;
   const metal = metalOf(garment, piece);
   const [top, base, height] = [20, 16.6, 29];
-  const drop = dropOf(piece, 20);
+  const drop = dropOf(piece);
   strap(garment, hoop(8.6, 1.6, drop, 1.6), 1.9, { behind: true });
   garment.inside([corner(-top, 0.4), [-8, -1.3], [7, -1.2], corner(top, 0), [9, 3.4], [-9, 3.6]], {
     fill: cloth.lining,
@@ -108,7 +109,7 @@ export const shoulderBag = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   const { cloth } = garment;
   const metal = metalOf(garment, piece);
-  const drop = dropOf(piece, 22);
+  const drop = dropOf(piece);
   strap(
     garment,
     [

@@ -1,11 +1,12 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import { clamp, curvePath, line, pen } from '../kit/index.ts';
+import { curvePath, line, pen } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { legSections, onLeg, paintBoot } from './boot-body.ts';
 import { METAL, paintElastic } from './fastenings.ts';
 import type { Along } from './last.ts';
 import { heelOf, townLast } from './lasts.ts';
+import { shaftOf } from './length.ts';
 import { BOOTS, pair } from './pair.ts';
 import { paintSole } from './soles.ts';
 import type { Leg } from './solids.ts';
@@ -22,15 +23,6 @@ const STURDY: Along = [
   [0.5, 0.84],
   [1, 1],
 ];
-
-/** Lowest and highest shaft that is drawn, centimetres. */
-const SHAFT_CM = [11, 60] as const;
-
-/** Height of the shaft above the seat: what the stylist measured, within what a leg can wear. */
-export const shaftOf = (piece: DrawnPiece, usual: number): number =>
-  piece.lengthCm === undefined || !Number.isFinite(piece.lengthCm)
-    ? usual
-    : clamp(piece.lengthCm, SHAFT_CM[0], SHAFT_CM[1]);
 
 const seamUp = (artist: ShoeArtist, of: Leg, around: number, from = 0.05, to = 0.98): void => {
   const nodes = onLeg(of, [
@@ -63,7 +55,7 @@ export const chelsea = (piece: DrawnPiece, detail: Detail): Drawing =>
     shape: townLast(piece.heelCm, 'round'),
     stance: BOOTS,
     paint: (artist) => {
-      const shaft = shaftOf(piece, 13.5);
+      const shaft = shaftOf(piece);
       paintSole(artist, stackedSole(artist));
       const of = paintBoot(artist, { sections: legSections(artist, shaft), creases: 2 });
       const gore = onLeg(of, points('0.985 0.13!, 0.6 0.17, 0.3 0.235, 0.6 0.3, 0.985 0.345!, 0.985 0.24'));
@@ -98,7 +90,7 @@ export const ankleBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
     shape: { ...townLast(piece.heelCm, 'almond', 0.45), length: 27.4 },
     stance: BOOTS,
     paint: (artist) => {
-      const shaft = shaftOf(piece, 12);
+      const shaft = shaftOf(piece);
       const colour = leatherSole(artist.cloth.ground);
       const high = heelOf(piece.heelCm) > 5;
       paintSole(artist, {
@@ -130,7 +122,7 @@ export const kneeBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
     shape: { ...townLast(piece.heelCm, 'almond', 0.45), length: 27 },
     stance: { ...BOOTS, far: [7.4, -4.6], spread: 16 },
     paint: (artist) => {
-      const shaft = shaftOf(piece, 36);
+      const shaft = shaftOf(piece);
       const colour = leatherSole(artist.cloth.ground);
       paintSole(artist, {
         kind: 'plain',

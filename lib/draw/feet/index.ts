@@ -1,1 +1,2 @@
+export { shoeLength } from './length.ts';
 export { SHOES } from './shoes.ts';

@@ -4,9 +4,10 @@ import { line, type Node, oklch, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { legSections, onLeg, paintBoot } from './boot-body.ts';
-import { pullTab, shaftOf } from './boots.ts';
+import { pullTab } from './boots.ts';
 import { paintLaces } from './fastenings.ts';
 import { flatLast, townLast } from './lasts.ts';
+import { shaftOf } from './length.ts';
 import { BOOTS, pair } from './pair.ts';
 import { paintSole } from './soles.ts';
 import type { Leg } from './solids.ts';
@@ -141,7 +142,7 @@ export const laceUpBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
     shape: { ...townLast(piece.heelCm, 'round', 0.9), breadth: 1.03 },
     stance: BOOTS,
     paint: (artist) => {
-      const shaft = shaftOf(piece, 16);
+      const shaft = shaftOf(piece);
       paintSole(artist, { ...stackedSole(artist, 0.45), kind: 'welted' });
       const of = paintBoot(artist, { sections: legSections(artist, shaft), creases: 1, lining: '#6b5640' });
       artist
@@ -171,7 +172,7 @@ export const hikingBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
       const accent = cloth.accents[0] ?? '#a9502f';
       paintSole(artist, { kind: 'lug', colour: LUG, welt: 0.35 });
       const of = paintBoot(artist, {
-        sections: legSections(artist, shaftOf(piece, 14), { front: 13.2, half: 5, ankle: 0.4 }),
+        sections: legSections(artist, shaftOf(piece), { front: 13.2, half: 5, ankle: 0.4 }),
         creases: 0,
         collar: 1.15,
         lining: '#4b443c',

@@ -4,10 +4,10 @@ import { curvePath, group, line, type Node, pen, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import type { ShoeArtist } from './artist.ts';
 import { legSections, onLeg, paintBoot } from './boot-body.ts';
-import { shaftOf } from './boots.ts';
 import { paintBuckle, paintStrap } from './fastenings.ts';
 import { LUG } from './laced-boots.ts';
 import { flatLast } from './lasts.ts';
+import { shaftOf } from './length.ts';
 import { BOOTS, pair } from './pair.ts';
 import { paintSole } from './soles.ts';
 import type { Leg } from './solids.ts';
@@ -18,7 +18,7 @@ export const rainBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
     paint: (artist) => {
       const { cloth, garment } = artist;
       paintSole(artist, { kind: 'cup', colour: cloth.accents[0] ?? tone(cloth.ground, -0.13), welt: 0.28 });
-      const sections = legSections(artist, shaftOf(piece, 28), { front: 13.6, half: 5.6, calf: 0.6, ankle: 0.5 });
+      const sections = legSections(artist, shaftOf(piece), { front: 13.6, half: 5.6, calf: 0.6, ankle: 0.5 });
       const of = paintBoot(artist, {
         sections,
         creases: 1,
@@ -56,7 +56,7 @@ export const snowBoots = (piece: DrawnPiece, detail: Detail): Drawing =>
       const { cloth, garment } = artist;
       const shell = plainCloth(tone(cloth.ground, -0.045), 'rubber', detail);
       paintSole(artist, { kind: 'lug', colour: LUG, welt: 0.35 });
-      const sections = legSections(artist, shaftOf(piece, 20), { front: 13.8, half: 5.9, ankle: 0, calf: 0.3 });
+      const sections = legSections(artist, shaftOf(piece), { front: 13.8, half: 5.9, ankle: 0, calf: 0.3 });
       const of = paintBoot(artist, { sections, creases: 0, collar: 0.4, lining: '#e7dcc8' });
       for (const up of [0.34, 0.52, 0.7]) {
         const seam = (bow: number): Node[] =>

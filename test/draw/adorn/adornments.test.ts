@@ -24,7 +24,7 @@ const HATS = ['beret', 'beanie', 'cap', 'flat cap', 'bucket hat', 'sun hat', 'fe
 
 describe('jewellery and accessories', () => {
   test('the room offers its kinds, the enlargement and nothing else', () => {
-    expect(Object.keys(adorn).sort()).toEqual(['ACCESSORIES', 'JEWELLERY', 'SMALL_JEWELLERY_SCALE']);
+    expect(Object.keys(adorn).sort()).toEqual(['ACCESSORIES', 'JEWELLERY', 'SMALL_JEWELLERY_SCALE', 'adornmentLength']);
     expect(Object.keys(ALL).sort()).toEqual([...IDS].sort());
   });
 
@@ -81,6 +81,8 @@ describe('jewellery and accessories', () => {
     const height = (lengthCm: number): number => draw('scarf', '#7a4a2c', 'full', { lengthCm }).box.height;
     expect(height(200) - height(140)).toBeGreaterThan(8);
     expect(height(1e6)).toBeLessThan(75);
+    expect(adorn.adornmentLength(pieceOf('tie', ['#7a4a2c'], { lengthCm: 9 }))).toEqual({ cm: 84, clamped: true });
+    expect(adorn.adornmentLength(pieceOf('ring', ['#7a4a2c'], { lengthCm: 9 }))).toBeUndefined();
   });
 
   test('a stone, a bobble and a border are drawn in the second colour', () => {

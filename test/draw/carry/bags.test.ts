@@ -21,7 +21,9 @@ const draw = (kind: BagId, hex = '#7a4a2c', detail: Detail = 'full', more: Param
 
 describe('bags', () => {
   test('the room offers its kinds and nothing else', () => {
-    expect(Object.keys(carry)).toEqual(['BAGS']);
+    expect(Object.keys(carry).sort()).toEqual(['BAGS', 'bagLength']);
+    expect(carry.bagLength(pieceOf('tote', ['#7a4a2c'], { lengthCm: 300 }))).toEqual({ cm: 40, clamped: true });
+    expect(carry.bagLength(pieceOf('clutch', ['#7a4a2c'], { lengthCm: 300 }))).toBeUndefined();
     expect(Object.keys(BAGS).sort()).toEqual([...BAG_IDS].sort());
   });
 

@@ -25,7 +25,7 @@ const OPEN: readonly KindId[] = ['heeled sandals', 'wedge sandals', 'sandals'];
 
 describe('shoes', () => {
   test('the room offers its kinds and nothing else', () => {
-    expect(Object.keys(feet)).toEqual(['SHOES']);
+    expect(Object.keys(feet).sort()).toEqual(['SHOES', 'shoeLength']);
     expect(Object.keys(SHOES).sort()).toEqual([...SHOE_IDS].sort());
   });
 
@@ -84,6 +84,13 @@ describe('shoes', () => {
       expect((tall ?? 0) - (short ?? 0), kind).toBeGreaterThan(15);
       expect((tall ?? 0) - (short ?? 0), kind).toBeLessThan(20);
     }
+  });
+
+  test('says when a shaft is held', () => {
+    const held = (kind: ShoeId, lengthCm: number) => feet.shoeLength(pieceOf(kind, ['#6d4a34'], { lengthCm }));
+    expect(held('knee boots', 400)).toEqual({ cm: 60, clamped: true });
+    expect(held('knee boots', 40)).toEqual({ cm: 40, clamped: false });
+    expect(held('loafers', 40)).toBeUndefined();
   });
 
   test('absurd measures are drawn as the nearest that can be worn', () => {
