@@ -34,7 +34,7 @@ export const denimFade = (garment: Garment, leg: Leg, { rise, length, band }: Le
         [leg.at(0.38)(y), y + 0.2 + down],
         [leg.at(0.62)(y), y - 2 + reach + down],
       ];
-      marks.push(pen(whisker(0), 1.3, pale, 0.3, 0.4), pen(whisker(0.7), 0.5, garment.cloth.ink, 0.16, 0.4));
+      marks.push(pen(whisker(0), 1.3, pale, 0.22, 0.4), pen(whisker(0.7), 0.5, garment.cloth.ink, 0.11, 0.4));
     }
     for (const [share, from] of [
       [0.97, band + 10],

@@ -33,6 +33,6 @@ export const aLine: SkirtRecipe = {
 export const midi: SkirtRecipe = {
   block: { waist: 33.5, hip: 45.5, band: 2.2 },
   roundness: 0.45,
-  onCloth: (s) => [...biasDrape(s), ...skirtFlutes(s, 0.5), skirtHemStitch(s, 1, s.garment.cloth.ink, 0.4)],
+  onCloth: (s) => [...biasDrape(s), ...skirtFlutes(s, 0.35), skirtHemStitch(s, 1, s.garment.cloth.ink, 0.4)],
   band: (s) => gatheredBand(s, { ribs: 26, strength: 0.6 }),
 };

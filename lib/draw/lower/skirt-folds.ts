@@ -220,7 +220,7 @@ export const biasDrape = (
         [0.22, 0.5],
       ]),
       2.2 * lead,
-      0.55,
+      0.42,
       0.3,
     ),
     garment.fold(
@@ -230,7 +230,7 @@ export const biasDrape = (
         [0.55, 0.62],
       ]),
       2 * lead,
-      0.5,
+      0.4,
       0.3,
     ),
     garment.fold(
@@ -240,7 +240,7 @@ export const biasDrape = (
         [0.76, 0.48],
       ]),
       -2.3 * lead,
-      0.6,
+      0.45,
       0.3,
     ),
   ];

@@ -13,7 +13,7 @@ export const maxi: SkirtRecipe = {
     return [
       ...skirtShade(s),
       ...tiers.flatMap((from, i) =>
-        gatherFolds(s, from, ((seams[i] ?? s.measures.length) - from) * 0.75, 6 + i * 2, 0.85),
+        gatherFolds(s, from, ((seams[i] ?? s.measures.length) - from) * 0.75, 7 + i * 2, 1.1),
       ),
       ...seams.map((y) => tierSeam(s, y)),
       ...skirtFlutes(s, 0.7),
