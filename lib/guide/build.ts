@@ -1,17 +1,8 @@
-import { accentOf } from '../colour/index.ts';
-import type {
-  Brief,
-  Capsule,
-  Finding,
-  HouseRuleSettings,
-  Look,
-  PackingListPlan,
-  Piece,
-  Plan,
-  Studio,
-} from '../model/index.ts';
+import { packTrip } from '../bag/index.ts';
+import { accentOf, colourFindings, paletteReport } from '../colour/index.ts';
+import type { Brief, Capsule, HouseRuleSettings, Look, PackingListPlan, Piece, Plan, Studio } from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine } from '../outfit/index.ts';
-import { planTrip, type Solver } from '../plan/index.ts';
+import { findingsOfBrief, findingsOfPlan, type LookSource, planTrip, type Solver } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
@@ -43,6 +34,16 @@ export const engineFor = (pieces: readonly Piece[], capsule: Capsule, houseRules
     always: capsule.always,
   });
 
+/** An engine as the plan asks for looks: reasons are sentences, not verdicts. */
+export const lookSourceOf = (engine: WardrobeEngine): LookSource => ({
+  rank: (k, restriction) => engine.rank(k, restriction),
+  explain: (ids, restriction) => {
+    const { goes, look, reasons } = engine.explain([...ids], restriction);
+    const said = reasons.map(({ message }) => message);
+    return look === undefined ? { goes, reasons: said } : { goes, look, reasons: said };
+  },
+});
+
 const stylistsLooks = (capsule: Capsule, engine: WardrobeEngine): readonly ShownLook[] =>
   [...capsule.favourites, ...capsule.fixed].flatMap(({ pieces, title, note }): ShownLook[] => {
     const { look } = engine.explain([...pieces]);
@@ -56,8 +57,10 @@ const plannedLooks = (plan: Plan): readonly ShownLook[] =>
     .flatMap(({ occasions }) => occasions)
     .flatMap(({ look }) => (look === undefined ? [] : [{ look, favourite: false }]));
 
-const once = (looks: readonly ShownLook[]): readonly ShownLook[] =>
-  [...new Map(looks.toReversed().map((shown) => [shown.look.id, shown])).values()].toReversed();
+const once = (looks: readonly ShownLook[]): readonly ShownLook[] => {
+  const seen = new Set<string>();
+  return looks.filter(({ look }) => !seen.has(look.id) && seen.add(look.id));
+};
 
 /** The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown. */
 const chooseLooks = (capsule: Capsule, plan: Plan, engine: WardrobeEngine, shown: number): readonly ShownLook[] => {
@@ -74,8 +77,8 @@ const pairsOf = (engine: WardrobeEngine, looks: readonly Look[]): readonly Guide
     goes,
     reasons: reasons.map(({ message }) => message),
     looks: looks.flatMap(({ worn }, index) => {
-      const in_ = (id: string, slot: string): boolean => worn.some((seat) => seat.piece === id && seat.slot === slot);
-      return in_(top, 'top') && in_(bottom, 'bottom') ? [index + 1] : [];
+      const has = (id: string, slot: string): boolean => worn.some((seat) => seat.piece === id && seat.slot === slot);
+      return has(top, 'top') && has(bottom, 'bottom') ? [index + 1] : [];
     }),
   }));
 
@@ -94,10 +97,18 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   const pieces = piecesOfCapsule(capsule, wardrobe);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const engine = engineFor(pieces, capsule, houseRules);
-  const plan = await planTrip({ brief, traveller: capsule.traveller, capsule, pieces, wardrobe, engine, solver });
+  const plan = await planTrip({
+    brief,
+    traveller: capsule.traveller,
+    capsule,
+    pieces,
+    engine: lookSourceOf(engine),
+    solver,
+    wardrobe: { pieces: wardrobe, engine: lookSourceOf(engineFor(wardrobe, capsule, houseRules)) },
+  });
   const looks = describeLooks(chooseLooks(capsule, plan, engine, studio.looksShown), capsule, brief, plan, byId);
   const shown = looks.map(({ look }) => look);
-  const findings: Finding[] = [];
+  const palette = paletteReport(pieces);
   return {
     id: `${brief.id}/${capsule.id}`,
     studio,
@@ -109,7 +120,13 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     looks,
     pairs: pairsOf(engine, shown),
     earnings: earningsOf(engine, shown, plan),
+    palette,
     plan,
-    findings,
-  } as unknown as Guide;
+    packing: packTrip({ brief, pieces, plan }),
+    findings: [
+      ...findingsOfBrief(brief),
+      ...findingsOfPlan(plan, brief, pieces),
+      ...colourFindings(pieces, { avoid: brief.avoid.colours, mood: capsule.mood.palette }, palette),
+    ],
+  };
 };

@@ -1,3 +1,4 @@
+import type { PaletteReport } from '../colour/index.ts';
 import type {
   Brief,
   Capsule,
@@ -70,6 +71,7 @@ export interface Guide {
   readonly looks: readonly GuideLook[];
   readonly pairs: readonly GuidePair[];
   readonly earnings: readonly GuidePiece[];
+  readonly palette: PaletteReport;
   readonly plan: Plan;
   readonly packing: Packing;
   readonly findings: readonly Finding[];
