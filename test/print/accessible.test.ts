@@ -130,8 +130,23 @@ describe.each(DOCUMENTS)('the %s is accessible', (_name, make) => {
   });
 
   it('7.5: gives every row of a table the same number of columns', () => {
-    for (const table of all.filter(({ role }) => role === 'Table')) {
-      for (const child of table.children) expect('role' in child && ['TR'].includes(child.role)).toBe(true);
+    const held = (element: PDFDict): readonly PDFDict[] =>
+      element
+        .lookup(PDFName.of('K'), PDFArray)
+        .asArray()
+        .flatMap((kid) => {
+          const found = file.context.lookup(kid);
+          return found instanceof PDFDict && found.has(PDFName.of('S')) ? [found] : [];
+        });
+    const span = (cell: PDFDict): number =>
+      cell.lookupMaybe(PDFName.of('A'), PDFDict)?.lookupMaybe(PDFName.of('ColSpan'), PDFNumber)?.asNumber() ?? 1;
+    for (const [, table] of file.context.enumerateIndirectObjects()) {
+      if (!(table instanceof PDFDict) || table.get(PDFName.of('S')) !== PDFName.of('Table')) continue;
+      const widths = held(table).map((row) => {
+        expect(row.get(PDFName.of('S'))).toBe(PDFName.of('TR'));
+        return held(row).reduce((sum, cell) => sum + span(cell), 0);
+      });
+      expect(new Set(widths).size).toBe(1);
     }
   });
 
@@ -177,6 +192,17 @@ describe.each(DOCUMENTS)('the %s is accessible', (_name, make) => {
     expect(read.outline.length).toBeGreaterThan(0);
     expect(String(read.info.CreationDate)).toContain('20271002');
     expect(bytes.length).toBeGreaterThan(0);
+  });
+});
+
+describe('the checks themselves', () => {
+  it('find what is not marked, on a page made without care', async () => {
+    const careless = await PDFDocument.create();
+    careless.addPage([200, 200]).drawRectangle({ x: 10, y: 10, width: 50, height: 50 });
+    const read = await readPdf(await careless.save());
+    expect(read.pages[0]?.unmarked).toBeGreaterThan(0);
+    expect(read.marked).toBe(false);
+    expect(read.titleShown).toBe(false);
   });
 });
 

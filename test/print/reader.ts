@@ -152,13 +152,7 @@ export const paintPage = async (bytes: Uint8Array, page: number, dotsAnInch: num
   const document = await (await library).loadDocument(bytes);
   try {
     const { width, height, data } = await document.getPage(page).render({ scale: dotsAnInch / 72, render: 'bitmap' });
-    const pixels = Uint8Array.from(data);
-    for (let at = 0; at < pixels.length; at += 4) {
-      const blue = pixels[at] ?? 0;
-      pixels[at] = pixels[at + 2] ?? 0;
-      pixels[at + 2] = blue;
-    }
-    return { width, height, data: pixels };
+    return { width, height, data: Uint8Array.from(data) };
   } finally {
     document.destroy();
   }
