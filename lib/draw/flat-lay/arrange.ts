@@ -1,6 +1,5 @@
 import { type Board, createBoard, measureClearance, put, tryAt } from './board.ts';
 import { type Body, CELL } from './body.ts';
-import { LAYING } from './laying.ts';
 import type { Lain, Stack } from './stack.ts';
 import { type Ground, targetOf } from './targets.ts';
 
@@ -81,7 +80,7 @@ const layerJudge = (board: Board, body: Body, { worn }: Ground, order: number): 
 /** An extra goes on top, near its target, clear of other extras. */
 const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySet<number>): Judge => {
   const { slot } = body.item;
-  const { over } = LAYING[slot];
+  const { over } = body.laying;
   const [targetX, targetY] = targetOf(body, ground);
   return {
     least: (x, y) => Math.hypot(x + body.width / 2 - targetX, y + body.height / 2 - targetY) / 30,
@@ -129,14 +128,14 @@ export const arrange = (
   width: number,
   height: number,
 ): Arrangement | undefined => {
-  const small = extras.filter(({ item }) => LAYING[item.slot].part === 'small');
+  const small = extras.filter(({ laying }) => laying.part === 'small');
   const free = width - 2 * EDGE - stack.width;
   if (free < 0 || stack.height > height - 2 * EDGE) return undefined;
   const margin = Math.min(free, small.length > 0 ? Math.max(5, Math.min(13, free * 0.12)) : 2);
   const board = createBoard(width, height, CELL, stack.lain.length + layers.length + extras.length);
   const lain: Lain[] = [];
   const worn = stack.lain.map(({ body, x, y }) => ({ body, x: x + EDGE + margin, y: y + EDGE }));
-  const upwards = [...worn].sort((a, b) => LAYING[a.body.item.slot].level - LAYING[b.body.item.slot].level);
+  const upwards = [...worn].sort((a, b) => a.body.laying.level - b.body.laying.level);
   for (const { body, x, y } of upwards) {
     put(board, body.index, body.mask, Math.round(x / CELL), Math.round(y / CELL), true);
   }
@@ -151,7 +150,7 @@ export const arrange = (
     if (spot === undefined) return undefined;
     put(board, body.index, body.mask, spot.column, spot.row, false);
     lain.push(laid(body, spot));
-    ground = { ...ground, layers: sides(lain.filter(({ body: { item } }) => LAYING[item.slot].part === 'layer')) };
+    ground = { ...ground, layers: sides(lain.filter(({ body: { laying } }) => laying.part === 'layer')) };
     cost += spot.cost;
     order++;
   }

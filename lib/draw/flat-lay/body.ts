@@ -1,7 +1,7 @@
 import type { Matrix, Point } from '../drawing.ts';
 import { type Random, turned } from '../kit/index.ts';
 import type { Frame, LayItem } from './item.ts';
-import { LAYING } from './laying.ts';
+import type { Laying } from './laying.ts';
 import { extentOf, type Mask, maskOf } from './mask.ts';
 
 /** Side of a cell while places are looked for, centimetres. */
@@ -11,6 +11,7 @@ export const CELL = 2;
 export interface Body {
   readonly index: number;
   readonly item: LayItem;
+  readonly laying: Laying;
   readonly turn: number;
   readonly width: number;
   readonly height: number;
@@ -22,9 +23,9 @@ export interface Body {
   matrix(at: Point, scale: number, frame: Frame): Matrix;
 }
 
-export const bodyOf = (item: LayItem, index: number, random: Random): Body => {
+export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Random): Body => {
   const { box, outline, anchors } = item.picture;
-  const [from, to] = LAYING[item.slot].turn;
+  const [from, to] = laying.turn;
   const turn = from + (to - from) * random();
   const centre: Point = [box.x + box.width / 2, box.y + box.height / 2];
   const swung = outline.map((ring) => ring.map((point) => turned(point, turn, centre)));
@@ -34,6 +35,7 @@ export const bodyOf = (item: LayItem, index: number, random: Random): Body => {
   return {
     index,
     item,
+    laying,
     turn,
     width: extent.width,
     height: extent.height,

@@ -4,7 +4,7 @@ import { type Arrangement, arrange } from './arrange.ts';
 import { createBoard, put } from './board.ts';
 import { type Body, bodyOf } from './body.ts';
 import type { FlatLay, Frame, LayItem, Placed } from './item.ts';
-import { LAYING } from './laying.ts';
+import { layingsOf } from './laying.ts';
 import { maskOf } from './mask.ts';
 import { type Lain, stackOf } from './stack.ts';
 
@@ -46,7 +46,7 @@ const centred = (lain: readonly Lain[], width: number, height: number): readonly
 };
 
 const byLevel = (a: Lain, b: Lain): number => {
-  const [one, other] = [LAYING[a.body.item.slot], LAYING[b.body.item.slot]];
+  const [one, other] = [a.body.laying, b.body.laying];
   return one.level - other.level || other.rank - one.rank || a.body.index - b.body.index;
 };
 
@@ -79,10 +79,14 @@ const finish = (arrangement: Arrangement, scale: number, frame: Frame): FlatLay 
  */
 export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const turns = random(seedOf(items.map(({ id }) => id).join('+')));
-  const bodies = items
-    .map((item, index): Body => bodyOf(item, index, turns))
-    .sort((a, b) => LAYING[a.item.slot].rank - LAYING[b.item.slot].rank || a.index - b.index);
-  const part = (...parts: readonly string[]) => bodies.filter(({ item }) => parts.includes(LAYING[item.slot].part));
+  const layings = layingsOf(items.map(({ slot }) => slot));
+  const bodies = layings
+    .flatMap((laying, index): Body[] => {
+      const item = items[index];
+      return item === undefined ? [] : [bodyOf(item, laying, index, turns)];
+    })
+    .sort((a, b) => a.laying.rank - b.laying.rank || a.index - b.index);
+  const part = (...parts: readonly string[]) => bodies.filter(({ laying }) => parts.includes(laying.part));
   const stack = stackOf(part('worn'), turns);
   const layers = part('layer');
   const extras = part('beside', 'small');

@@ -38,3 +38,18 @@ export const LAYING: Readonly<Record<Slot, Laying>> = {
   'jewellery lapel': { part: 'small', turn: [-10, 10], level: 4, rank: 15, over: 0 },
   'jewellery finger': { part: 'small', turn: [-12, 12], level: 4, rank: 16, over: 0 },
 };
+
+/**
+ * How each of these slots is laid. One piece is worn above the waist and one below; a second one, which a look may hold
+ * when a shirt goes over a vest, lies beside them like a layer.
+ */
+export const layingsOf = (slots: readonly Slot[]): readonly Laying[] => {
+  const taken = new Set<'above' | 'below'>();
+  return slots.map((slot) => {
+    if (LAYING[slot].part !== 'worn') return LAYING[slot];
+    const half = slot === 'bottom' ? 'below' : 'above';
+    const second = taken.has(half);
+    taken.add(half);
+    return second ? LAYING['mid layer'] : LAYING[slot];
+  });
+};

@@ -185,6 +185,15 @@ describe('flat lay', () => {
     };
     const tall = layFlat([{ id: 'train', slot: 'one-piece', picture: long }], FRAMES.landscape);
     expect(measure(tall, 20)[0]?.leaves).toBe(0);
+    const twoTops = layFlat(
+      (['top', 'top', 'bottom', 'bottom', 'one-piece'] as const).map((slot, index) => ({
+        id: `${slot} ${index}`,
+        slot,
+        picture: paperDoll(slot, random(index)),
+      })),
+      FRAMES.portrait,
+    );
+    expect(Math.min(...measure(twoTops, 20).map(({ visible }) => visible))).toBeGreaterThan(VISIBLE_AT_LEAST);
     expect(layFlat([], FRAMES.portrait).placed).toEqual([]);
   });
 
