@@ -2,8 +2,9 @@ import { buildVerb } from './build.ts';
 import { checkVerb } from './check.ts';
 import { explainVerb } from './explain.ts';
 import { looksVerb } from './looks.ts';
+import { paletteVerb } from './palette.ts';
 import { serveVerb } from './serve.ts';
 import type { Verb } from './verb.ts';
 
 /** Every verb, in the order help lists them. */
-export const VERBS: readonly Verb[] = [buildVerb, checkVerb, looksVerb, explainVerb, serveVerb];
+export const VERBS: readonly Verb[] = [buildVerb, checkVerb, looksVerb, explainVerb, paletteVerb, serveVerb];

@@ -1,5 +1,6 @@
 import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Piece, Problem, Studio } from '../model/index.ts';
 import { checkRuleSettings } from '../outfit/index.ts';
+import { openPhoto } from '../photo/index.ts';
 import { readBrief } from './brief.ts';
 import { readCapsule, readHouseRules, readList, readStudio } from './capsule.ts';
 import { type ContentFile, readContentFiles } from './files.ts';
@@ -189,6 +190,16 @@ const readTrips = (
   });
 };
 
+/** A piece whose photo is missing, broken or outside the folder is a problem; a photo on a busy ground is not. */
+const photoProblems = async (root: string, pieces: readonly Piece[]): Promise<readonly Problem[]> => {
+  const found: Problem[] = [];
+  for (const { photo, file } of pieces) {
+    const opened = photo === undefined ? undefined : await openPhoto(root, photo);
+    if (opened !== undefined && !opened.ok) found.push({ file, ...opened.trouble });
+  }
+  return found;
+};
+
 const DEFAULT_STUDIO = '---\nname: Wayfold\n---\n';
 
 /** Reads and checks a whole content folder; every problem of every file is reported at once. Never writes. */
@@ -222,6 +233,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
           }),
         );
   const wardrobes = readWardrobes(sorted.pieces, take);
+  problems.push(...(await photoProblems(root, [...wardrobes.values()].flat())));
   const lists = sorted.lists.flatMap(
     (file) => take(parse(file, (matter) => readList(nameOf(file.path), matter))) ?? [],
   );
