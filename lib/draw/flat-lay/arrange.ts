@@ -9,6 +9,8 @@ export const LEAST_SEEN = 0.62;
 const EDGE = 0.6;
 /** Air a piece wants around it, in cells. */
 const AIR = 2;
+/** Small things keep a whole cell of paper around them, or they are lost. */
+const SMALL_AIR = 2;
 /** What standing too near costs, against a third of a metre from where it should lie. */
 const CROWDING = 0.35;
 
@@ -80,13 +82,14 @@ const layerJudge = (board: Board, body: Body, { worn }: Ground, order: number): 
 /** An extra goes on top, near its target, clear of other extras. */
 const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySet<number>): Judge => {
   const { slot } = body.item;
-  const { over } = body.laying;
+  const { over, part } = body.laying;
   const [targetX, targetY] = targetOf(body, ground);
   return {
     least: (x, y) => Math.hypot(x + body.width / 2 - targetX, y + body.height / 2 - targetY) / 30,
     cost: (column, row, least) => {
       const trial = tryAt(board, body.mask, column, row, AIR, over * body.mask.area);
       if (trial === undefined || trial.leastSeen < LEAST_SEEN) return undefined;
+      if (part === 'small' && trial.nearest < SMALL_AIR) return undefined;
       if (trial.over.some((_, piece) => extras.has(piece))) return undefined;
       return (
         least +

@@ -80,6 +80,8 @@ export interface Trial {
   readonly crowded: number;
   /** Smallest share seen of any other piece afterwards, when the piece lies over them. */
   readonly leastSeen: number;
+  /** Steps of a cell from the piece to the nearest other one, at most one more than `wanted`. */
+  readonly nearest: number;
   /** Met cells by piece. */
   readonly over: readonly number[];
 }
@@ -96,6 +98,7 @@ export const tryAt = (
   const over: number[] = [];
   let met = 0;
   let crowded = 0;
+  let nearest = wanted + 1;
   for (let run = 0; run < mask.runs.length; run += 3) {
     const y = row + (mask.runs[run] ?? 0);
     if (y < 0 || y >= board.rows) continue;
@@ -104,6 +107,7 @@ export const tryAt = (
     for (let at = from; at < to; at++) {
       const clear = board.clearance[at] ?? 255;
       if (clear > wanted) continue;
+      if (clear < nearest) nearest = clear;
       const owner = board.top[at] ?? NOBODY;
       if (owner === NOBODY) {
         crowded += wanted + 1 - clear;
@@ -118,5 +122,5 @@ export const tryAt = (
   over.forEach((cells, piece) => {
     leastSeen = Math.min(leastSeen, ((board.seen[piece] ?? 0) - cells) / (board.area[piece] ?? 1));
   });
-  return { met, crowded, leastSeen, over };
+  return { met, crowded, leastSeen, nearest, over };
 };

@@ -23,6 +23,14 @@ export interface Body {
   matrix(at: Point, scale: number, frame: Frame): Matrix;
 }
 
+/** Small things take their whole extent: the arms of spectacles are thinner than a cell. */
+const rectangle = (width: number, height: number): readonly Point[] => [
+  [0, 0],
+  [width, 0],
+  [width, height],
+  [0, height],
+];
+
 export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Random): Body => {
   const { box, outline, anchors } = item.picture;
   const [from, to] = laying.turn;
@@ -40,7 +48,7 @@ export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Ran
     width: extent.width,
     height: extent.height,
     rings,
-    mask: maskOf(rings, CELL, [0, 0]),
+    mask: maskOf(laying.part === 'small' ? [rectangle(extent.width, extent.height)] : rings, CELL, [0, 0]),
     anchor: (name) => {
       const point = anchors[name];
       return point === undefined ? undefined : shift(turned(point, turn, centre));

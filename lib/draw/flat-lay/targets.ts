@@ -23,8 +23,8 @@ export interface Ground {
 const THIRD_COLUMN = 26;
 /** Share of the height below short layers that takes the extras in. */
 const ROOM_BELOW = 0.36;
-/** How far from the clothes the middle of that column lies at most. */
-const COLUMN_AWAY = 30;
+/** How far from the clothes the pieces of that column begin at most. */
+const COLUMN_AWAY = 12;
 /** How far the handle of a bag reaches up over a hem. */
 const HANDLE_OVER_HEM = 13;
 
@@ -64,7 +64,7 @@ export const targetOf = (body: Body, { width, height, worn, layers }: Ground): P
   const column = COLUMN[slot] ?? [0, 0.5];
   const below = layers === undefined ? 0 : height - layers.bottom;
   if (layers === undefined || (width - edge > THIRD_COLUMN && below < height * ROOM_BELOW)) {
-    const centre = Math.min((edge + width) / 2, edge + COLUMN_AWAY);
+    const centre = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY);
     const low = slot === 'shoes' ? worn.bottom - h : column[1] * height;
     return inside(centre + column[0], low);
   }
