@@ -28,7 +28,8 @@ const outlinePath = (item: LayItem): string => compactPath(item.picture.outline.
 
 /** Contact shade: stacked copies of the outline under the piece, cheaper to paint than any blur. Centimetres. */
 export const shadeMarkup = (item: LayItem, prefix: string): string => {
-  const id = `${prefix}s`;
+  // no id of a drawing ends so
+  const id = `${prefix}_`;
   const copies = COPIES.map(
     ([away, wider, opacity]) =>
       `<use href="#${id}" transform="translate(${shortNumber(away * 0.62)} ${shortNumber(away)})" fill-opacity="${opacity}" stroke-opacity="${opacity}" stroke-width="${wider}"/>`,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../../lib/draw/drawing.ts';
-import { layFlat, VISIBLE_AT_LEAST } from '../../../lib/draw/flat-lay/index.ts';
+import { itemMarkup, layFlat, VISIBLE_AT_LEAST } from '../../../lib/draw/flat-lay/index.ts';
 import { drawPiece } from '../../../lib/draw/garment.ts';
 import { random } from '../../../lib/draw/kit/index.ts';
 import { KIND_IDS, KINDS, type Slot } from '../../../lib/vocabulary/index.ts';
@@ -18,6 +18,14 @@ for (const kind of KIND_IDS) {
 }
 
 describe('flat lay of drawn pieces', () => {
+  it('defines no id twice in the markup of any kind with its shade', () => {
+    for (const kind of KIND_IDS) {
+      const markup = itemMarkup({ id: kind, slot: 'top', picture: drawPiece(samplePiece(kind)) }, 'x-', 'shade', 6);
+      const ids = [...markup.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size, kind).toBe(ids.length);
+    }
+  });
+
   it('shows 55 % of every piece and keeps each in the frame, on 150 looks of every kind there is', () => {
     const frame = { x: 72, y: 180, width: 936, height: 880 };
     const drawn = new Set<Drawing>();
