@@ -20,6 +20,20 @@ const KNITTED: ReadonlySet<Surface> = new Set([
   'canvas',
 ]);
 
+/** Surfaces that still show through a print; a finer weave would only cost time. */
+const DEEP: ReadonlySet<Surface> = new Set([
+  'corduroy',
+  'rib knit',
+  'cable knit',
+  'open knit',
+  'lace',
+  'sequin',
+  'quilted',
+  'velvet',
+  'fleece',
+  'towelling',
+]);
+
 const build = (
   surface: Surface,
   colours: readonly string[],
@@ -29,9 +43,11 @@ const build = (
 ): Cloth => {
   const ground = colours[0] ?? '#8d8478';
   const tones = clothTones(ground, surface);
-  const tiles = [print(pattern, colours, detail, seed, !KNITTED.has(surface)), weave(tones, detail)].filter(
-    (tile): tile is Tile => tile !== undefined,
-  );
+  const woven = pattern.type === 'plain' || pattern.type === 'colour block' || DEEP.has(surface);
+  const tiles = [
+    print(pattern, colours, detail, seed, !KNITTED.has(surface)),
+    woven ? weave(tones, detail) : undefined,
+  ].filter((tile): tile is Tile => tile !== undefined);
   const face = tiles[0];
   const printed = face?.name === 'print';
   const stripes =

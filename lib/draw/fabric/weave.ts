@@ -106,8 +106,6 @@ const corduroy: Weave = (t) => ({
   ],
 });
 
-const jersey: Weave = (t) => ({ width: 5, height: 5, marks: [fill(bars(10, 0.5, 0.14, 5), t.shade, 0.18)] });
-
 /** Columns of small V stitches. */
 const stitches = (wide: number, tall: number, columns: number, rows: number): string => {
   let path = '';
@@ -319,11 +317,6 @@ const quilted: Weave = (t) => {
   ]);
 };
 
-const shell: Weave = (t) => {
-  const grid = bars(6, 1, 0.07, 6) + Array.from({ length: 6 }, (_, i) => rectanglePath(-1, i + 0.02, 8, 0.07)).join('');
-  return square(6, [fill(grid, t.bright, 0.28)]);
-};
-
 const canvas: Weave = (t) => {
   let path = '';
   for (let r = 0; r < 10; r++)
@@ -360,7 +353,6 @@ const tortoise: Weave = (t) => {
 
 /** The weave, nap or knit of each surface; surfaces not listed are smooth. */
 export const WEAVES: Partial<Record<Surface, Weave>> = {
-  jersey,
   denim,
   twill,
   corduroy,
@@ -379,7 +371,6 @@ export const WEAVES: Partial<Record<Surface, Weave>> = {
   flannel: nap,
   felt: nap,
   quilted,
-  shell,
   canvas,
   straw,
   towelling: curls,

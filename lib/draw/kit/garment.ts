@@ -1,4 +1,4 @@
-import type { Box, Detail, Drawing, DrawnPiece, Matrix, Paint, Point, Tile } from '../drawing.ts';
+import type { Box, Detail, Drawing, DrawnPiece, Mark, Matrix, Paint, Point, Tile } from '../drawing.ts';
 import { type Cloth, fabric } from '../fabric/index.ts';
 import { type Node, reversed, signedArea } from './geometry.ts';
 import { buttonMark } from './notions.ts';
@@ -35,6 +35,8 @@ export interface PanelOptions {
   readonly print?: boolean;
   /** Whether the weave, as apart from the print, is laid on; false where ribs or baffles are drawn as geometry. */
   readonly knit?: boolean;
+  /** Whether `inner` keeps within the panel by itself, so that a small part needs no clip. Default: only without inner. */
+  readonly loose?: boolean;
   /** Whether the panel has a contour of its own; false when `silhouette` was drawn beneath. Default true. */
   readonly contour?: boolean;
 }
@@ -137,7 +139,12 @@ export class Garment {
       inside.push(roundMarks(outline, from, to, strength, cloth, this.detail));
     }
     inside.push(...(options.inner ?? []));
-    if (edge > 0) inside.push(...this.edgeShade(path, cloth, edge, options.rim !== false));
+    if (options.covers === false && !options.round && (options.loose ?? !options.inner?.length)) {
+      // a small flat part: a thin line all round instead of shade that would have to be clipped
+      const rim: Mark = { path, stroke: cloth.ink, width: 0.12, opacity: 0.5 };
+      return this.add(...inside, ...(this.small ? [] : [rim]));
+    }
+    if (edge > 0) inside.push(...this.edgeShade(path, cloth, edge, options.rim !== false, options.round !== undefined));
     this.add(group(inside, { clip: path }));
     return this;
   }
@@ -147,44 +154,45 @@ export class Garment {
     return this.add(this.contourOf(curvePath(nodes), cloth));
   }
 
-  /** A dark silhouette a little off: where it shows, the line is thick or thin. */
+  /** A dark silhouette set a little off beneath the fill: where it shows, the line is thick or thin. */
   private contourOf(path: string, cloth: Cloth): Painted {
     const stroke = this.small ? cloth.deep : cloth.ink;
-    return group([{ path, fill: stroke, stroke, width: this.small ? 0.3 : 0.2, round: true }], { move: [0.09, 0.12] });
+    return group([shape(path, stroke)], { move: this.small ? [0.18, 0.24] : [0.14, 0.18] });
   }
 
-  private edgeShade(path: string, cloth: Cloth, edge: number, rim: boolean): Painted[] {
-    const widths: readonly (readonly [number, number])[] = this.small
-      ? [[2, 0.08]]
-      : [
-          [3.2, 0.06],
-          [1.4, 0.1],
-        ];
-    const marks: Painted[] = widths.map(([width, opacity]) =>
-      line(path, width * edge, cloth.ink, Math.max(0.03, opacity * cloth.depth)),
-    );
-    if (rim && !this.small)
+  private edgeShade(path: string, cloth: Cloth, edge: number, rim: boolean, shaded: boolean): Painted[] {
+    const run = (width: number, stroke: string, opacity: number): Mark => ({ path, stroke, width, opacity });
+    const ink = (width: number, opacity: number) => run(width * edge, cloth.ink, Math.max(0.03, opacity * cloth.depth));
+    if (this.small) return [ink(2, 0.09)];
+    const marks: Painted[] = shaded ? [] : edge < 0.6 ? [ink(2, 0.13)] : [ink(3, 0.08)];
+    if (rim && edge > 0.55)
       marks.push(
-        group([line(path, 0.34, cloth.bright, 0.42)], { move: [0.26, 0.3] }),
-        group([line(path, 0.5, cloth.ink, cloth.depth < 0.6 ? 0.2 : 0.3)], { move: [-0.12, -0.16] }),
+        // light above left, the turn of the cloth below right
+        group([run(0.34, cloth.bright, 0.42)], { move: [0.26, 0.3] }),
+        ...(shaded && edge < 0.9
+          ? []
+          : [group([run(0.4 + 0.6 * edge, cloth.ink, cloth.depth < 0.6 ? 0.18 : 0.26)], { move: [-0.12, -0.16] })]),
       );
     return marks;
   }
 
   /** Layered shade beneath a part: copies in the cloth's own ink, no blur. */
   private castShade(path: string, cloth: Cloth, amount: number): Painted {
-    const layers: readonly (readonly [number, number, number])[] = this.small
-      ? [[0.7, 0.8, 0.2]]
-      : [
-          [0.3, 0.1, 0.2],
-          [0.65, 0.8, 0.12],
-          [1.1, 1.9, 0.08],
-        ];
+    const layers: readonly (readonly [number, number])[] = this.small
+      ? [[1.1, 0.22]]
+      : amount < 0.6
+        ? [
+            [0.6, 0.22],
+            [1.4, 0.15],
+          ]
+        : [
+            [0.35, 0.2],
+            [0.85, 0.15],
+            [1.6, 0.1],
+          ];
     return group(
-      layers.map(([away, width, opacity]) =>
-        group([{ path, fill: cloth.ink, stroke: cloth.ink, width: width * amount, round: true, opacity }], {
-          move: [away * 0.55 * amount, away * 0.9 * amount],
-        }),
+      layers.map(([away, opacity]) =>
+        group([shape(path, cloth.ink, opacity)], { move: [away * 0.55 * amount, away * 0.9 * amount] }),
       ),
     );
   }

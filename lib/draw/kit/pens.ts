@@ -41,8 +41,11 @@ export const line = (
 });
 
 /** A row of stitches. */
-export const stitch = (nodes: readonly Node[] | string, stroke: string, opacity = 0.75): Mark =>
-  line(nodes, 0.14, stroke, opacity, [0.42, 0.34]);
+export const stitch = (nodes: readonly Node[] | string, stroke: string, opacity = 0.75): Mark => ({
+  // square ends: round ones on hundreds of dashes are the dearest thing in a picture
+  ...line(nodes, 0.15, stroke, opacity, [0.5, 0.34]),
+  round: false,
+});
 
 /** Marks painted together; `clip` is a path, `move` shifts them. */
 export const group = (

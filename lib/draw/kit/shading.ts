@@ -49,8 +49,12 @@ export const foldMarks = (
   }
   return group([
     lens(1, 1.1, 0.5, 0.12, cloth.ink, 0.075 * dark, 0.45),
-    lens(0.9, 0.7, 0.27, 0.07, cloth.ink, 0.11 * dark, 0.38),
-    lens(0.72, 0.34, 0.12, 0.03, cloth.ink, 0.15 * dark),
+    ...(k < 0.6
+      ? [lens(0.85, 0.52, 0.2, 0.05, cloth.ink, 0.18 * dark, 0.36)]
+      : [
+          lens(0.9, 0.7, 0.27, 0.07, cloth.ink, 0.11 * dark, 0.38),
+          lens(0.72, 0.34, 0.12, 0.03, cloth.ink, 0.15 * dark),
+        ]),
     lens(0.92, 0.5, 0.5, -0.92, cloth.bright, 0.17 * cloth.sheen * k, 0.42),
     pen(
       points.slice(0, 7).map(([x, y]): Node => [x, y]),
@@ -73,8 +77,8 @@ export const planeMarks = (
 ): Painted => {
   const points = resample(sampleCurve(nodes), 4);
   const b = swell(peak, 0.65);
-  const layers = detail === 'small' ? [0.8] : [1, 0.75, 0.5, 0.25];
-  const each = detail === 'small' ? opacity / 2 : opacity / 3.5;
+  const layers = detail === 'small' ? [0.8] : [1, 0.66, 0.33];
+  const each = detail === 'small' ? opacity / 2 : opacity / 2.7;
   return group(
     layers.map((layer) => {
       const reach = (t: number) => width * layer * b(t);
@@ -96,26 +100,31 @@ export const roundMarks = (
   const across: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const along: Point = [-across[1], across[0]];
   const heights = outline.map(([x, y]) => (x - from[0]) * along[0] + (y - from[1]) * along[1]);
-  const low = Math.min(...heights) - 1;
-  const high = Math.max(...heights) + 1;
-  const strip = (t0: number, t1: number, colour: string, opacity: number): Mark => {
+  const low = Math.min(...heights) - 0.2;
+  const high = Math.max(...heights) + 0.2;
+  // nothing is painted beyond the panel: what the clip would cut away costs time all the same
+  const shares = outline.map(([x, y]) => ((x - from[0]) * across[0] + (y - from[1]) * across[1]) / length);
+  const start = Math.min(...shares) - 0.02;
+  const end = Math.max(...shares) + 0.02;
+  const strip = (t0: number, t1: number, colour: string, opacity: number): Mark[] => {
     const at = (t: number, h: number): Point => [
       from[0] + across[0] * length * t + along[0] * h,
       from[1] + across[1] * length * t + along[1] * h,
     ];
-    return shape(polygonPath([at(t0, low), at(t1, low), at(t1, high), at(t0, high)]), colour, opacity);
+    const [a, b] = [Math.max(start, t0), Math.min(end, t1)];
+    return a < b ? [shape(polygonPath([at(a, low), at(b, low), at(b, high), at(a, high)]), colour, opacity)] : [];
   };
   const dark = 0.065 * strength * cloth.depth;
   const light = 0.085 * strength * Math.min(1.4, cloth.sheen);
   if (detail === 'small')
     return group([
-      strip(0.84, 2, cloth.ink, dark * 3),
-      strip(-1, 0.07, cloth.ink, dark * 2),
-      strip(0.25, 0.45, cloth.bright, light * 2),
+      ...strip(0.84, end, cloth.ink, dark * 3),
+      ...strip(start, 0.07, cloth.ink, dark * 2),
+      ...strip(0.25, 0.45, cloth.bright, light * 2),
     ]);
   return group([
-    ...[0.74, 0.8, 0.86, 0.91, 0.96].map((t) => strip(t, 2, cloth.ink, dark)),
-    ...[0.14, 0.09, 0.04].map((t) => strip(-1, t, cloth.ink, dark)),
-    ...[0.14, 0.1, 0.06, 0.025].map((half) => strip(0.35 - half, 0.35 + half, cloth.bright, light)),
+    ...[0.74, 0.81, 0.88, 0.95].flatMap((t) => strip(t, end, cloth.ink, dark * 1.2)),
+    ...[0.13, 0.05].flatMap((t) => strip(start, t, cloth.ink, dark * 1.4)),
+    ...[0.14, 0.09, 0.04].flatMap((half) => strip(0.35 - half, 0.35 + half, cloth.bright, light * 1.25)),
   ]);
 };

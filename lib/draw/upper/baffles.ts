@@ -1,4 +1,4 @@
-import { type Garment, move, type Node, nodeAt, type Painted, pen, towards } from '../kit/index.ts';
+import { distance, type Garment, move, type Node, nodeAt, type Painted, pen, towards } from '../kit/index.ts';
 import { halfWidthAt } from './body.ts';
 import type { UpperShape } from './shape.ts';
 import type { SleeveFrame } from './sleeve.ts';
@@ -93,7 +93,7 @@ export const sleeveBaffles = (garment: Garment, f: SleeveFrame, length: number, 
     const [base, along, step, rest] =
       at < upper ? [f.shoulder, f.upper, f.acrossUpper, at] : [f.elbowOut, f.fore, f.acrossFore, at - upper];
     const from = move(base, along, rest);
-    const wide = 24;
+    const wide = at < upper ? distance(f.shoulder, f.underarm) : distance(f.elbowOut, f.elbowIn) + 2;
     const start = move(from, step, -2);
     const end = move(move(from, step, wide), along, 1.6);
     return [nodeAt(start), nodeAt(move(towards(start, end, 0.35), along, 1)), nodeAt(end)];

@@ -63,7 +63,7 @@ export const belt = (
         [x + 0.7, y + h + 1.3, 'corner'],
         [x - 0.7, y + h + 1.3, 'corner'],
       ],
-      { covers: false, edge: 0.3, wobble: 0.05, cast: 0.3 },
+      { covers: false, loose: true, edge: 0.3, wobble: 0.05, cast: 0.3 },
     );
   }
   if (closed === 'buckle') buckle(garment, -1, y + 0.6, width);
@@ -82,7 +82,7 @@ const buckle = (garment: Garment, x: number, y: number, width: number): void => 
       [end - 2, y + width / 2 + 1.1, 'corner'],
       [x, y + width / 2, 'corner'],
     ],
-    { covers: false, turn: 90, edge: 0.4, wobble: 0.06, cast: 0.6 },
+    { covers: false, loose: true, turn: 90, edge: 0.4, wobble: 0.06, cast: 0.6 },
   );
   for (const [away, stroke, w] of [
     [0.2, cloth.ink, 1],
@@ -178,6 +178,7 @@ export const epaulette = (garment: Garment, shape: UpperShape, side: 1 | -1): vo
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.4,
       wobble: 0.05,
       cast: 0.4,

@@ -137,6 +137,7 @@ const pocket = (garment: Garment, shape: UpperShape, side: 1 | -1, open: number,
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.3,
       wobble: 0.05,
       print: false,

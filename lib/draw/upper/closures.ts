@@ -43,6 +43,7 @@ export const placket = (
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.3,
       shift: [0.3, 0],
       wobble: 0.06,
@@ -170,7 +171,7 @@ export const toggle = (garment: Garment, y: number, horn: string): void => {
         [side * 8.4, y + 1.6, 'corner'],
         [side * 5.4, y + 1.4, 'corner'],
       ],
-      { fill: leather, weave: false, covers: false, edge: 0.3, wobble: 0.05 },
+      { fill: leather, weave: false, covers: false, loose: true, edge: 0.3, wobble: 0.05 },
     );
   }
   for (const [from, to] of [

@@ -400,12 +400,12 @@ export const COATS = {
     hem: 'edge',
     baffles: 7.6,
     folds: 0.3,
-    beneath: (garment, shape) => hoodBack(garment, shape, 0.9),
+    beneath: (garment, shape) => hoodBack(garment, shape, 0.9, unquilted(garment)),
     front: (garment, shape) => {
       frontZip(garment, shape.neckDepth - 4, shape.length - 0.6, { width: 1.2 });
       for (const side of [-1, 1]) zipPocket(garment, side * shape.hem * 0.32, shape.length - 17, 15, side * 10);
     },
-    collar: (garment, shape) => hoodFront(garment, shape, { size: 0.9, meet: 3 }),
+    collar: (garment, shape) => hoodFront(garment, shape, { size: 0.9, meet: 3, cloth: unquilted(garment) }),
   }),
   parka: buttoned({
     usual: {
@@ -445,6 +445,9 @@ export const COATS = {
   cape: drawCape,
 } satisfies Record<string, DrawKind>;
 
+/** The cloth without its quilting, for a hood or collar that is only lined. */
+const unquilted = (garment: Garment): Garment['cloth'] => ({ ...garment.cloth, tiles: [] });
+
 const FUR = '#b59a78';
 
 /** The bound edge of a quilted jacket. */
@@ -472,6 +475,7 @@ const gunFlap = (garment: Garment, shape: UpperShape): void => {
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.5,
       cast: 0.6,
       wobble: 0.08,

@@ -75,6 +75,7 @@ export const ribBand = (
   garment.panel(bandNodes(nodes, inner, outer), {
     cloth,
     covers: false,
+    loose: true,
     edge: 0.3,
     wobble: 0,
     print: false,

@@ -119,7 +119,13 @@ export const finishNeck = (
         ),
       );
   } else if (finish === 'band') {
-    garment.panel(bandNodes(edge, width * 0.5, -width * 0.5), { covers: false, edge: 0.25, wobble: 0, print: false });
+    garment.panel(bandNodes(edge, width * 0.5, -width * 0.5), {
+      covers: false,
+      loose: true,
+      edge: 0.25,
+      wobble: 0,
+      print: false,
+    });
   } else {
     garment.add(pen(beside(edge, 0.05), 0.34, cloth.ink, 0.75, 0.5));
     if (!garment.small) garment.add(pen(beside(edge, -1.1), 0.14, cloth.ink, 0.5, 0.5));

@@ -35,6 +35,7 @@ export const patchPocket = (garment: Garment, x: number, y: number, options: Pat
     {
       cloth,
       covers: false,
+      loose: true,
       edge: 0.4,
       wobble: 0.08,
       cast: 0.4,
@@ -107,6 +108,7 @@ export const patchPocket = (garment: Garment, x: number, y: number, options: Pat
     {
       cloth,
       covers: false,
+      loose: true,
       edge: 0.4,
       wobble: 0.08,
       cast: 0.55,
@@ -153,6 +155,7 @@ export const flapPocket = (garment: Garment, x: number, y: number, width: number
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.45,
       shift: [side * 1.3, 0],
       cast: 0.55,
@@ -194,6 +197,7 @@ export const weltPocket = (
   const node = (along: number, across: number): Node => corner(...at(along, across));
   garment.panel([node(-half, -w), node(-half, w), node(half, w), node(half, -w)], {
     covers: false,
+    loose: true,
     edge: 0.4,
     wobble: 0.06,
     cast: 0.4,
@@ -207,6 +211,7 @@ export const breastWelt = (garment: Garment, x: number, y: number, width = 10): 
   const w = width / 2;
   garment.panel([corner(x - w, y + 0.5), corner(x + w, y - 0.5), corner(x + w, y + 1.7), corner(x - w, y + 2.6)], {
     covers: false,
+    loose: true,
     edge: 0.4,
     wobble: 0.05,
     cast: 0.3,
@@ -254,6 +259,7 @@ export const pouchPocket = (garment: Garment, y: number, width: number, height: 
     ],
     {
       covers: false,
+      loose: true,
       edge: 0.5,
       cast: 0.45,
       inner: [

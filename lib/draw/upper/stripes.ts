@@ -79,8 +79,9 @@ export const sleeveStripes = (garment: Garment, cloth: Cloth, f: SleeveFrame): P
     for (let along = at + width / 2 + 1.5; along < length + 1; along += stripes.repeat) {
       const [base, down, across, rest] =
         along < upper ? [f.shoulder, f.upper, f.acrossUpper, along] : [f.elbowOut, f.fore, f.acrossFore, along - upper];
-      const start = move(move(base, down, rest), across, -3);
-      const end = move(start, across, 27);
+      const start = move(move(base, down, rest), across, -2.4);
+      const wide = along < upper ? distance(f.shoulder, f.underarm) : distance(f.elbowOut, f.elbowIn);
+      const end = move(start, across, wide + 3.4);
       const bow = (t: number, by: number): Point => move(towards(start, end, t), down, by + garment.jitter(0.1));
       path += softPath([start, bow(0.2, 0.6), bow(0.45, 0.9), bow(0.75, 0.7), end]);
     }
