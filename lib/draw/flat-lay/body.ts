@@ -3,9 +3,13 @@ import { type Random, turned } from '../kit/index.ts';
 import type { Frame, LayItem } from './item.ts';
 import type { Laying } from './laying.ts';
 import { extentOf, type Mask, maskOf } from './mask.ts';
+import { thinRing } from './thin-ring.ts';
 
 /** Side of a cell while places are looked for, centimetres. */
 export const CELL = 2;
+
+/** How far the rings may stray from the outline, centimetres: well below a cell. */
+const STRAY = 0.2;
 
 /** A piece turned and ready to be put down: its rings start at the origin, centimetres. */
 export interface Body {
@@ -15,6 +19,7 @@ export interface Body {
   readonly turn: number;
   readonly width: number;
   readonly height: number;
+  /** The outline, thinned. */
   readonly rings: readonly (readonly Point[])[];
   readonly mask: Mask;
   /** A named point of the drawing after the turn. */
@@ -39,7 +44,7 @@ export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Ran
   const swung = outline.map((ring) => ring.map((point) => turned(point, turn, centre)));
   const extent = extentOf(swung);
   const shift = ([x, y]: Point): Point => [x - extent.x, y - extent.y];
-  const rings = swung.map((ring) => ring.map(shift));
+  const rings = swung.map((ring) => thinRing(ring.map(shift), STRAY));
   return {
     index,
     item,

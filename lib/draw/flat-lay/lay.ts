@@ -16,12 +16,12 @@ const LEAST_HEIGHT = 104;
 /** Each try is this much smaller than the one before. */
 const STEP = 0.965;
 /** Smaller tries after the first that fits: one may look much better. */
-const FURTHER_TRIES = 3;
+const FURTHER_TRIES = 2;
 const MOST_TRIES = 90;
 /** What a larger scale is worth against the cost of an arrangement. */
 const WORTH_OF_SCALE = 4;
 /** Side of a cell when the finished lay is measured, centimetres. */
-const FINE_CELL = 0.5;
+const FINE_CELL = 0.8;
 
 /** Share of each piece that is seen, measured on a fine grid; in the order of `lain`. */
 const visibleShares = (lain: readonly Lain[], width: number, height: number): readonly number[] => {

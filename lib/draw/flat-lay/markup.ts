@@ -18,7 +18,7 @@ const photoMarkup = ({ png, box }: Cutout): string => {
 /** A piece in its own centimetres, with what lies under it. Ids start with `prefix`. `scale` is pixels a centimetre. */
 export const itemMarkup = (item: LayItem, prefix: string, under: Under, scale: number): string => {
   const below =
-    under === 'shade' ? shadeMarkup(item, prefix) : under === 'rim' ? rimMarkup(item, RIM, 3.4 / scale) : '';
+    under === 'shade' ? shadeMarkup(item, prefix, scale) : under === 'rim' ? rimMarkup(item, RIM, 3.4 / scale) : '';
   return below + (isCutout(item.picture) ? photoMarkup(item.picture) : drawingMarkup(item.picture, prefix));
 };
 

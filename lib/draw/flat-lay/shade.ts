@@ -1,7 +1,7 @@
 import type { Point } from '../drawing.ts';
-import { thin } from '../kit/silhouette.ts';
 import { compactPath, shortNumber } from '../svg-path.ts';
 import type { LayItem } from './item.ts';
+import { thinRing } from './thin-ring.ts';
 
 /** How far the line of a shade may stray from the outline, centimetres: it is never seen sharp. */
 const STRAY = 0.15;
@@ -15,11 +15,12 @@ const COPIES: readonly (readonly [away: number, wider: number, opacity: number])
   [1.05, 2.2, 0.032],
   [1.34, 3, 0.03],
 ];
+/** On a larger scale, pixels a centimetre, the shade stays as narrow as on this one. */
+const USUAL_SCALE = 6;
 const SHADE = '#35281c';
 
 const ringPath = (ring: readonly Point[]): string => {
-  const half = ring.length >> 1;
-  const line = [...thin(ring.slice(0, half + 1), STRAY).slice(0, -1), ...thin(ring.slice(half), STRAY)];
+  const line = thinRing(ring, STRAY);
   const text = line.map(([x, y]) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`);
   return text.length === 0 ? '' : `M${text.join('L')}Z`;
 };
@@ -27,12 +28,13 @@ const ringPath = (ring: readonly Point[]): string => {
 const outlinePath = (item: LayItem): string => compactPath(item.picture.outline.map(ringPath).join(''));
 
 /** Contact shade: stacked copies of the outline under the piece, cheaper to paint than any blur. Centimetres. */
-export const shadeMarkup = (item: LayItem, prefix: string): string => {
+export const shadeMarkup = (item: LayItem, prefix: string, scale: number): string => {
+  const near = Math.min(1, USUAL_SCALE / scale);
   // no id of a drawing ends so
   const id = `${prefix}_`;
   const copies = COPIES.map(
     ([away, wider, opacity]) =>
-      `<use href="#${id}" transform="translate(${shortNumber(away * 0.62)} ${shortNumber(away)})" fill-opacity="${opacity}" stroke-opacity="${opacity}" stroke-width="${wider}"/>`,
+      `<use href="#${id}" transform="translate(${shortNumber(away * 0.62 * near)} ${shortNumber(away * near)})" fill-opacity="${opacity}" stroke-opacity="${opacity}" stroke-width="${shortNumber(wider * near)}"/>`,
   );
   return `<defs><path id="${id}" d="${outlinePath(item)}"/></defs><g fill="${SHADE}" stroke="${SHADE}" stroke-linejoin="round">${copies.join('')}</g>`;
 };
