@@ -54,6 +54,8 @@ export interface MendQuestion {
   readonly source: LookSource;
   readonly solver: Solver;
   readonly wardrobe?: WardrobeBehind;
+  /** Occasions whose look the stylist fixed, by their place in the plan. */
+  readonly fixed: ReadonlySet<number>;
   /** Pieces that are in the wardrobe but must not be offered. */
   readonly refused: ReadonlySet<string>;
 }
@@ -129,7 +131,7 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
   const { brief, problem, pools, assignment, solver } = question;
   const moment = problem.moments[index];
   if (moment === undefined) return [];
-  const isFixed = pools[index]?.candidates[0]?.fixed === true;
+  const isFixed = question.fixed.has(index);
   const ways = [...occasionWays(question, moment, isFixed), ...pieceWays(question, moment)].filter(
     ({ candidates }) => candidates.length > 0,
   );

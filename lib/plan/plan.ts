@@ -85,8 +85,10 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
   });
   const shared = { brief, problem, pools, assignment, source, solver };
   const refused = new Set(capsule.choose?.leaveOut ?? []);
+  const fixed = new Set(moments.flatMap((moment, index) => (fixedFor(capsule, moment) === undefined ? [] : [index])));
   const mends = await findMends({
     ...shared,
+    fixed,
     refused,
     ...(question.wardrobe === undefined ? {} : { wardrobe: question.wardrobe }),
   });

@@ -19,8 +19,9 @@ export const isWashable = (piece: Piece): boolean => piece.care.wash !== 'dry cl
 export const dryAt = (piece: Piece, washDay: number): number =>
   washDay * 24 + WASHED_AT_HOUR + piece.care.dryHours.value;
 
-/** Wears a washable piece could do more of, or must rest for, on a trip with these days: only these need watching. */
-export const isLimited = (piece: Piece, daysWithOccasions: number): boolean => wearsOf(piece) < daysWithOccasions;
+/** True when a piece cannot simply be worn on each of so many days: it needs washing in between, or drying after a swim. */
+export const isLimited = (piece: Piece, daysWithOccasions: number): boolean =>
+  piece.places.includes('swim') || wearsOf(piece) < daysWithOccasions;
 
 /**
  * The fewest washes (as days) that let a piece be worn at these times, earliest first; undefined when no choice of

@@ -1,0 +1,352 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Brief, Occasion, Piece, Plan } from '../../lib/model/index.ts';
+import { findingsOfPlan, planTrip, type Solver, type TripQuestion } from '../../lib/plan/index.ts';
+import { loadSolver } from '../../lib/solver/index.ts';
+import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
+import { allLooks, bruteForce } from './look-source.ts';
+import { brief, capsule, occasion, piece, weather } from './trip.ts';
+import { brokenPlan, mostServed } from './validate.ts';
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await loadSolver();
+});
+
+const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
+const words = (phrases: readonly Phrase[]): readonly string[] => phrases.map((phrase) => say(english, formats, phrase));
+
+const plan = (trip: Brief, pieces: readonly Piece[], change: Partial<TripQuestion> = {}): Promise<Plan> =>
+  planTrip({
+    brief: trip,
+    traveller: 'Ada',
+    capsule: capsule(),
+    pieces,
+    engine: bruteForce(pieces),
+    solver,
+    ...change,
+  });
+
+const BASICS = [
+  piece('tee', 't-shirt', { worn: 1, dries: 8 }),
+  piece('shirt', 'shirt', { worn: 2, dries: 8 }),
+  piece('blouse', 'blouse', { worn: 2, dries: 8 }),
+  piece('jeans', 'jeans', { worn: 3 }),
+  piece('chinos', 'chinos', { worn: 3 }),
+  piece('cardigan', 'cardigan', { worn: 5 }),
+  piece('coat', 'wool coat'),
+  piece('loafers', 'loafers'),
+  piece('swimsuit', 'swimsuit', { dries: 12 }),
+];
+
+const museum = (on: string): Occasion => occasion(on, 'Museum', { setting: { where: 'indoors', airC: 21 } });
+const swim = (on: string, at: string): Occasion =>
+  occasion(on, `Swim at ${at}`, {
+    at,
+    part: 'day',
+    needs: ['swim'],
+    activity: 'swimming',
+    setting: { where: 'indoors', airC: 28 },
+  });
+
+describe('a plan', () => {
+  const trip = brief({
+    occasions: [
+      occasion('2027-10-02', 'Arrival', {
+        setting: { where: 'outdoors', sun: 'shade' },
+        activity: 'strolling',
+        transit: true,
+      }),
+      museum('2027-10-03'),
+      occasion('2027-10-03', 'Dinner', {
+        part: 'evening',
+        dress: 'smart casual',
+        activity: 'sitting',
+        setting: { where: 'indoors', airC: 22 },
+      }),
+      swim('2027-10-04', '10:00'),
+      museum('2027-10-05'),
+    ],
+  });
+
+  it('serves everything, proven, and passes the validator', async () => {
+    const made = await plan(trip, BASICS);
+    expect(made).toMatchObject({ served: 5, of: 5, proven: true, unserved: [] });
+    expect(brokenPlan(made, trip, BASICS)).toEqual([]);
+  });
+
+  it('is the same every time', async () => {
+    expect(JSON.stringify(await plan(trip, BASICS))).toBe(JSON.stringify(await plan(trip, BASICS)));
+  });
+
+  it('goes on in one look where it can', async () => {
+    const made = await plan(trip, BASICS);
+    const dinner = made.days.flatMap((day) => day.occasions).find((planned) => planned.occasion.includes('dinner'));
+    expect(['goes on', 'layers only']).toContain(dinner?.change);
+  });
+
+  it('gives degrees, layers and the way there in words', async () => {
+    const made = await plan(trip, BASICS);
+    const all = made.days.flatMap((day) => day.occasions).flatMap(({ reasons }) => words(reasons));
+    expect(all.some((text) => /comfortable from -?\d+°C to \d+°C while strolling/.test(text))).toBe(true);
+  });
+
+  it('lists what is worn how often, and every day of the trip', async () => {
+    const made = await plan(trip, BASICS);
+    expect(made.days.map(({ date }) => date)).toEqual(['2027-10-02', '2027-10-03', '2027-10-04', '2027-10-05']);
+    expect(made.wears.swimsuit).toBe(1);
+    expect(Object.keys(made.wears)).toHaveLength(BASICS.length);
+  });
+
+  it('wears the look the stylist fixed', async () => {
+    const fixed = capsule({ fixed: [{ occasion: museum('2027-10-03').id, pieces: ['blouse', 'jeans', 'loafers'] }] });
+    const made = await plan(trip, BASICS, { capsule: fixed });
+    const look = made.days
+      .flatMap((day) => day.occasions)
+      .find((planned) => planned.occasion === museum('2027-10-03').id)?.look;
+    expect(look?.worn.map((worn) => worn.piece).sort()).toEqual(['blouse', 'jeans', 'loafers']);
+    expect(brokenPlan(made, trip, BASICS, fixed)).toEqual([]);
+  });
+
+  it('plans only for those the occasion concerns', async () => {
+    const two = brief({ ...trip, occasions: [{ ...museum('2027-10-03'), travellers: ['Bo'] }, museum('2027-10-04')] });
+    expect((await plan(two, BASICS)).of).toBe(1);
+  });
+
+  it('takes an empty trip and an empty bag', async () => {
+    expect(await plan(brief(), BASICS)).toMatchObject({ served: 0, of: 0, proven: true });
+    const nothing = await plan(trip, []);
+    expect(nothing).toMatchObject({ served: 0, of: 5, proven: true });
+    expect(words(nothing.unserved[0]?.lacks ?? [])).toEqual(['these pieces make no look at all']);
+  });
+});
+
+describe('swimwear', () => {
+  const trip = brief({ occasions: [swim('2027-10-03', '10:00'), swim('2027-10-03', '15:00')] });
+
+  it('is not worn wet', async () => {
+    const made = await plan(trip, BASICS);
+    expect(made).toMatchObject({ served: 1, of: 2, proven: true });
+    expect(words(made.unserved[0]?.lacks ?? [])).toEqual(['swimsuit would still be wet']);
+  });
+
+  it('takes turns, two of it', async () => {
+    const two = [...BASICS, piece('bikini', 'bikini', { dries: 12 })];
+    const made = await plan(trip, two);
+    expect(made.served).toBe(2);
+    expect(brokenPlan(made, trip, two)).toEqual([]);
+  });
+
+  it('is offered from the wardrobe when one is missing', async () => {
+    const all = [...BASICS, piece('bikini', 'bikini', { dries: 12 })];
+    const made = await plan(trip, BASICS, { wardrobe: { pieces: all, engine: bruteForce(all) } });
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe('Pack bikini.');
+  });
+});
+
+describe('washing', () => {
+  const days = ['2027-10-02', '2027-10-03', '2027-10-04', '2027-10-05'];
+  const one = [
+    piece('dress', 'tea dress', { worn: 2, dries: 10 }),
+    piece('cardigan', 'cardigan', { worn: 9 }),
+    piece('jacket', 'long cardigan', { worn: 9 }),
+    piece('shawl', 'knitted jacket', { worn: 9 }),
+    piece('loafers', 'loafers'),
+  ];
+  const trip = brief({ occasions: days.map((on) => museum(on)) });
+
+  it('stops at the wears between washes', async () => {
+    const made = await plan(trip, one);
+    expect(made).toMatchObject({ served: 2, proven: true });
+    const lacks = made.unserved.flatMap((u) => words(u.lacks)).join(' ');
+    expect(lacks).toMatch(/dress would need washing/);
+  });
+
+  it('names the wash day that would mend it, and the plan with it holds', async () => {
+    const made = await plan(trip, one);
+    const mends = words(made.unserved[0]?.mends.map(({ what }) => what) ?? []);
+    expect(mends[0]).toMatch(/^Wash on \d+ Oct\.$/);
+    const washed = brief({ ...trip, washDays: ['2027-10-03'] });
+    const better = await plan(washed, one);
+    expect(better.served).toBe(4);
+    expect(better.days[1]?.wash).toEqual([{ piece: 'dress', dryBy: '2027-10-04' }]);
+    expect(brokenPlan(better, washed, one)).toEqual([]);
+  });
+
+  it('does not wear what is still drying', async () => {
+    const slow = one.map((p) => (p.id === 'dress' ? piece('dress', 'tea dress', { worn: 2, dries: 30 }) : p));
+    const washed = brief({ ...trip, washDays: ['2027-10-03'] });
+    const made = await plan(washed, slow);
+    expect(made.served).toBe(3);
+    expect(brokenPlan(made, washed, slow)).toEqual([]);
+  });
+
+  it('washes nothing that has to be dry cleaned', async () => {
+    const delicate = one.map((p) => (p.id === 'dress' ? { ...p, care: { ...p.care, wash: 'dry clean' as const } } : p));
+    const made = await plan(brief({ ...trip, washDays: ['2027-10-03'] }), delicate);
+    expect(made.served).toBe(2);
+  });
+});
+
+describe('when it cannot be done', () => {
+  it('names the nearest look, what it lacks, and a looser dress code', async () => {
+    const gala = occasion('2027-10-03', 'Gala', { dress: 'formal', part: 'evening' });
+    const made = await plan(brief({ occasions: [gala] }), BASICS);
+    expect(made).toMatchObject({ served: 0, of: 1, proven: true });
+    expect(made.unserved[0]?.nearest).toBeDefined();
+    expect(words(made.unserved[0]?.lacks ?? []).join(' ')).toMatch(/formal/);
+    const findings = findingsOfPlan(made, brief({ occasions: [gala] }), BASICS);
+    expect(findings).toHaveLength(1);
+    expect(findings[0]).toMatchObject({ level: 'error', rule: 'unserved-occasion', about: [gala.id] });
+  });
+
+  it('finds the dress code one step down', async () => {
+    const gala = occasion('2027-10-03', 'Party', {
+      dress: 'business',
+      part: 'evening',
+      setting: { where: 'indoors', airC: 24 },
+    });
+    const casual = BASICS.filter(({ id }) => ['tee', 'jeans', 'loafers'].includes(id)).map((p) =>
+      p.id === 'tee' ? { ...p, dress: { low: 0, high: 1 } } : { ...p, dress: { low: 0, high: 2 } },
+    );
+    const made = await plan(brief({ occasions: [gala] }), casual);
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe('Let “Party” be smart casual.');
+  });
+
+  it('finds that one degree would do', async () => {
+    // A stroll for which the warmest look is just too cold: found by lowering the air until nothing serves.
+    const stroll = (lowC: number) =>
+      brief({
+        places: [{ name: 'Vienna', from: '2027-10-02', to: '2027-10-12', weather: weather(lowC, lowC), days: {} }],
+        occasions: [
+          occasion('2027-10-03', 'Stroll', { setting: { where: 'outdoors', sun: 'shade' }, activity: 'strolling' }),
+        ],
+      });
+    let lowC = 12;
+    while ((await plan(stroll(lowC), BASICS)).served === 1) lowC -= 0.5;
+    const made = await plan(stroll(lowC), BASICS);
+    expect(words(made.unserved[0]?.lacks ?? [])[0]).toMatch(/not warm enough for strolling/);
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe(
+      'Accept “Stroll” a degree (°C) off comfortable.',
+    );
+  });
+
+  it('says at −40 °C that no clothes serve, and what to do', async () => {
+    const polar = brief({
+      places: [{ name: 'Pole', from: '2027-10-02', to: '2027-10-12', weather: weather(-40, -38), days: {} }],
+      occasions: [
+        occasion('2027-10-03', 'Walk', { setting: { where: 'outdoors', sun: 'shade' }, activity: 'walking' }),
+      ],
+    });
+    const made = await plan(polar, BASICS);
+    expect(made.served).toBe(0);
+    expect(words(made.days[1]?.occasions[0]?.cautions ?? []).join(' ')).toMatch(
+      /no clothes in a travel bag are enough/,
+    );
+  });
+
+  it('tells fixed pieces that make no look', async () => {
+    const fixed = capsule({ fixed: [{ occasion: 'Museum', pieces: ['tee', 'shirt'] }] });
+    const made = await plan(brief({ occasions: [museum('2027-10-03')] }), BASICS, { capsule: fixed });
+    expect(words(made.unserved[0]?.lacks ?? [])).toEqual(['the pieces fixed to it do not make a look']);
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])).toContain('Leave the look for “Museum” open.');
+  });
+});
+
+describe('weak points', () => {
+  it('names the piece the plan hangs on, and the dry day', async () => {
+    const walk = occasion('2027-10-03', 'Walk', {
+      setting: { where: 'outdoors', sun: 'shade' },
+      activity: 'strolling',
+    });
+    const made = await plan(brief({ occasions: [walk, museum('2027-10-04')] }), BASICS);
+    const loafers = made.weakPoints.find((point) => point.piece === 'loafers');
+    expect(loafers?.loses).toHaveLength(2);
+    expect(made.weakPoints.map(({ what }) => say(english, formats, what))).toContain('If it rains on Sunday 3 October');
+    expect(made.weakPoints.find((point) => point.piece === 'tee')).toBeUndefined();
+  });
+});
+
+describe('against exhaustive search', () => {
+  const tops = fc.array(
+    fc.record({
+      kind: fc.constantFrom('t-shirt' as const, 'shirt' as const, 'blouse' as const),
+      worn: fc.integer({ min: 1, max: 2 }),
+      dries: fc.constantFrom(6, 14, 30),
+    }),
+    { minLength: 1, maxLength: 2 },
+  );
+  const bottoms = fc.array(
+    fc.record({ kind: fc.constantFrom('jeans' as const, 'chinos' as const), worn: fc.integer({ min: 1, max: 3 }) }),
+    { minLength: 1, maxLength: 2 },
+  );
+  const swims = fc.array(fc.constantFrom(6, 12, 20), { maxLength: 2 });
+  const when = fc.record({
+    day: fc.integer({ min: 0, max: 3 }),
+    part: fc.constantFrom('morning' as const, 'day' as const, 'evening' as const),
+    kind: fc.constantFrom('museum', 'dinner', 'swim', 'stroll'),
+  });
+  const bag = fc.record({ tops, bottoms, swims, dress: fc.boolean(), cardigan: fc.boolean(), clash: fc.boolean() });
+  const trips = fc.record({
+    bag,
+    whens: fc.array(when, { minLength: 1, maxLength: 5 }),
+    wash: fc.option(fc.integer({ min: 0, max: 3 })),
+    lowC: fc.integer({ min: 8, max: 22 }),
+  });
+  type Random = typeof trips extends fc.Arbitrary<infer T> ? T : never;
+
+  const made = ({ bag: b, whens, wash, lowC }: Random) => {
+    const pieces = [
+      ...b.tops.map((t, i) => piece(`top${i}`, t.kind, { worn: t.worn, dries: t.dries })),
+      ...b.bottoms.map((t, i) => piece(`bottom${i}`, t.kind, { worn: t.worn })),
+      ...b.swims.map((dries, i) => piece(`swim${i}`, 'swimsuit', { dries })),
+      ...(b.dress ? [piece('dress', 'tea dress', { worn: 2, dries: 10 })] : []),
+      ...(b.cardigan ? [piece('cardigan', 'cardigan', { worn: 2, dries: 20 })] : []),
+      piece('loafers', 'loafers'),
+    ];
+    const on = (day: number): string => `2027-10-0${2 + day}`;
+    const occasions = whens.map(({ day, part, kind }, i): Occasion => {
+      const base = { id: `o${i}`, part };
+      if (kind === 'swim')
+        return {
+          ...occasion(on(day), 'Swim', {
+            needs: ['swim'],
+            activity: 'swimming',
+            setting: { where: 'indoors', airC: 28 },
+          }),
+          ...base,
+        };
+      if (kind === 'dinner')
+        return {
+          ...occasion(on(day), 'Dinner', { dress: 'smart casual', setting: { where: 'indoors', airC: 22 } }),
+          ...base,
+        };
+      if (kind === 'stroll')
+        return {
+          ...occasion(on(day), 'Stroll', { setting: { where: 'outdoors', sun: 'sun' }, activity: 'strolling' }),
+          ...base,
+        };
+      return { ...occasion(on(day), 'Museum'), ...base };
+    });
+    const trip = brief({
+      occasions,
+      washDays: wash === null ? [] : [on(wash)],
+      places: [{ name: 'Here', from: '2027-10-01', to: '2027-10-30', weather: weather(lowC, lowC + 6), days: {} }],
+    });
+    return { trip, pieces, clashes: new Set(b.clash ? ['top0+bottom0', 'bottom0+top0'] : []) };
+  };
+
+  it('serves as many as any plan can, says so truly, and breaks nothing', async () => {
+    await fc.assert(
+      fc.asyncProperty(trips, async (random) => {
+        const { trip, pieces, clashes } = made(random);
+        const result = await plan(trip, pieces, { engine: bruteForce(pieces, clashes) });
+        expect(brokenPlan(result, trip, pieces)).toEqual([]);
+        const most = mostServed(trip, pieces, allLooks(pieces, clashes));
+        expect(result.served).toBe(most);
+        expect(result.proven).toBe(true);
+      }),
+      { numRuns: 120, seed: 7 },
+    );
+  });
+});
