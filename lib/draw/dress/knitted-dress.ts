@@ -1,7 +1,7 @@
 import { edgeThrough } from '../kit/edges.ts';
 import { lerp, linesBetween, type Node, type Painted, pen } from '../kit/index.ts';
 import { skirtShade } from '../lower/skirt-folds.ts';
-import { rollCollar } from '../upper/collars.ts';
+import { rollCollar } from '../upper/stand-collars.ts';
 import { frontNeck, neckInside } from '../upper/necklines.ts';
 import { block, upperBlock } from './blocks.ts';
 import { bodiceShade, type DressDesign } from './draw.ts';

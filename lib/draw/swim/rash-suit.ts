@@ -13,7 +13,7 @@ import {
   tone,
 } from '../kit/index.ts';
 import { frontZip } from '../upper/closures.ts';
-import { standCollar } from '../upper/collars.ts';
+import { standCollar } from '../upper/stand-collars.ts';
 import type { UpperShape } from '../upper/shape.ts';
 import { drawSleeve } from '../upper/sleeve.ts';
 import { elasticEdge, legOpening, stretchShade } from './stretch.ts';

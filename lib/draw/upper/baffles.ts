@@ -1,7 +1,7 @@
 import { distance, type Garment, move, type Node, nodeAt, type Painted, pen, towards } from '../kit/index.ts';
 import { halfWidthAt } from './body.ts';
 import type { UpperShape } from './shape.ts';
-import type { SleeveFrame } from './sleeve.ts';
+import type { SleeveFrame } from './sleeve-frame.ts';
 
 const seamsOf = (shape: UpperShape, pitch: number): number[] => {
   const first = shape.armhole - Math.floor((shape.armhole - 8) / pitch) * pitch;

@@ -1,8 +1,13 @@
+import { SWEATS } from './cardigans-and-sweats.ts';
 import { COATS } from './coats.ts';
 import { KNITS } from './knits.ts';
 import { LAYERS } from './layers.ts';
+import { SHIRTS } from './shirts.ts';
+import { TAILORING } from './tailoring.ts';
 import { TOPS } from './tops.ts';
+import { WEATHER_COATS } from './weather-coats.ts';
+
+export { upperDrawnLength, upperLength } from './shape.ts';
 
 /** Tops, knits, layers and coats. */
-export const UPPER = { ...TOPS, ...KNITS, ...LAYERS, ...COATS };
-export { upperDrawnLength, upperLength } from './shape.ts';
+export const UPPER = { ...TOPS, ...SHIRTS, ...KNITS, ...SWEATS, ...LAYERS, ...TAILORING, ...COATS, ...WEATHER_COATS };

@@ -3,58 +3,21 @@ import { plainCloth } from '../fabric/index.ts';
 import { type Garment, line, type Node, pen, stitch, tone } from '../kit/index.ts';
 import { belt, epaulette } from './belts.ts';
 import { armholeSeam, halfWidthAt } from './body.ts';
-import { type ButtonedDesign, drawButtoned } from './buttoned.ts';
 import { frontZip, placket, zip } from './closures.ts';
-import { flatCollar, shirtCollar, standCollar } from './collars.ts';
+import { flatCollar, shirtCollar } from './collars.ts';
+import { weltPocket, zipPocket } from './cut-pockets.ts';
+import { buttoned, tailored } from './designs.ts';
 import { armBinding, beside, ribBand } from './finish.ts';
 import { drawKimono } from './kimono.ts';
-import { patchPocket, seamLine, topStitch, weltPocket, zipPocket } from './pockets.ts';
+import { GOLD, JACKET, OVERSHIRT } from './layer-shapes.ts';
+import { patchPocket } from './pockets.ts';
+import { seamLine, topStitch } from './seams.ts';
 import type { UpperShape } from './shape.ts';
 import { drawShawl } from './shawl.ts';
-import { drawTailored, type TailoredDesign } from './tailored.ts';
-import { drawWaistcoat } from './waistcoat.ts';
+import { standCollar } from './stand-collars.ts';
 
-const buttoned =
-  (design: ButtonedDesign): DrawKind =>
-  (piece, detail) =>
-    drawButtoned(piece, detail, design);
-const tailored =
-  (design: TailoredDesign): DrawKind =>
-  (piece, detail) =>
-    drawTailored(piece, detail, design);
-
-const JACKET: UpperShape = {
-  chest: 52,
-  waist: 47.5,
-  hem: 54,
-  length: 71,
-  shoulder: 42.5,
-  slope: 4.2,
-  armhole: 24,
-  neck: 16.4,
-  neckDepth: 30,
-  hemDip: 1,
-  blouse: 0,
-  sleeve: { length: 60, elbow: 17, cuff: 13, upper: 19, fore: 5 },
-};
-
-const OVERSHIRT: UpperShape = {
-  ...JACKET,
-  chest: 56,
-  waist: 56,
-  hem: 56,
-  length: 70,
-  shoulder: 47,
-  slope: 5,
-  armhole: 25,
-  neck: 15.5,
-  neckDepth: 7.5,
-  hemDip: 0.5,
-  sleeve: { length: 58, elbow: 17.5, cuff: 12, upper: 23, fore: 10 },
-};
-
-const GOLD = '#b8964f';
 const STEEL = '#b9b6ae';
+
 const STEEL_SHADE = '#5f5d58';
 
 const denimFront = (garment: Garment, shape: UpperShape): void => {
@@ -161,6 +124,15 @@ const biker = (garment: Garment, shape: UpperShape): void => {
   if (shape.length > 48) belt(garment, shape, shape.length - 3, 3.4, 'buckle');
 };
 
+/** Bands of a knitted jacket: the piece's second colour, or a darker tone. */
+const trimCloth = (garment: Garment): Garment['cloth'] =>
+  plainCloth(
+    garment.cloth.accents[0] ??
+      tone(garment.cloth.ground, garment.cloth.depth === 0.5 ? -0.42 : garment.cloth.depth === 0.75 ? 0.3 : -0.2),
+    'smooth',
+    garment.detail,
+  );
+
 export const LAYERS = {
   overshirt: buttoned({
     usual: OVERSHIRT,
@@ -182,76 +154,6 @@ export const LAYERS = {
     },
     collar: (garment, shape) => shirtCollar(garment, shape, { points: 10.6, spread: 1.2 }),
   }),
-  blazer: tailored({
-    usual: JACKET,
-    lapel: { style: 'notch', breakY: 38, width: 9 },
-    breakY: 38,
-    overlap: 1.6,
-    cutaway: 6,
-    buttons: { rows: [0], from: 40, gap: 12, count: 2, radius: 1.05 },
-    pockets: 'flap',
-    pocketY: 51,
-    breast: 'welt',
-    cuffButtons: 3,
-  }),
-  'double-breasted blazer': tailored({
-    usual: { ...JACKET, chest: 53, waist: 49 },
-    lapel: { style: 'peak', breakY: 36, width: 10 },
-    breakY: 36,
-    overlap: 8.4,
-    cutaway: 0,
-    buttons: { rows: [-6, 6.4], from: 39, gap: 12, count: 2, radius: 1.15, colour: GOLD },
-    pockets: 'flap',
-    pocketY: 52,
-    breast: 'welt',
-    cuffButtons: 3,
-    front: (garment) => {
-      for (const x of [-8, 8.6]) garment.button(x, 28.6, 1.15, GOLD);
-    },
-  }),
-  'suit jacket': tailored({
-    usual: { ...JACKET, chest: 53, waist: 49, hem: 55, length: 74, shoulder: 44 },
-    lapel: { style: 'notch', breakY: 42, width: 8.4 },
-    breakY: 42,
-    overlap: 1.5,
-    cutaway: 8,
-    buttons: { rows: [0], from: 43.6, gap: 10.5, count: 2, radius: 1 },
-    pockets: 'jetted',
-    pocketY: 54,
-    breast: 'welt',
-    cuffButtons: 4,
-    mayBend: false,
-    folds: 0.42,
-  }),
-  'dinner jacket': tailored({
-    usual: { ...JACKET, chest: 53, waist: 48.5, hem: 54.5, length: 73, shoulder: 44 },
-    lapel: { style: 'shawl', breakY: 44, width: 9.4 },
-    facing: (garment) =>
-      plainCloth(tone(garment.cloth.ground, garment.cloth.depth === 0.75 ? -0.05 : -0.1), 'satin', garment.detail),
-    breakY: 44,
-    overlap: 1.5,
-    cutaway: 8,
-    buttons: { rows: [0], from: 46, gap: 10, count: 1, radius: 1.1 },
-    pockets: 'jetted',
-    pocketY: 54,
-    breast: 'welt',
-    cuffButtons: 4,
-    folds: 0.42,
-  }),
-  waistcoat: (piece, detail) =>
-    drawWaistcoat(piece, detail, {
-      ...JACKET,
-      chest: 47,
-      waist: 42,
-      hem: 44.5,
-      length: 54,
-      shoulder: 35,
-      slope: 4.4,
-      armhole: 26,
-      neck: 15,
-      neckDepth: 25,
-      sleeve: undefined,
-    }),
   'knitted jacket': buttoned({
     usual: {
       ...OVERSHIRT,
@@ -450,21 +352,6 @@ export const LAYERS = {
       ribBand(garment, run.slice(2), 3, -1.6, 0.6);
     },
   }),
-  'linen jacket': tailored({
-    usual: { ...JACKET, chest: 53, waist: 50, hem: 55, length: 71 },
-    lapel: { style: 'notch', breakY: 34, width: 8.6 },
-    breakY: 34,
-    overlap: 1.6,
-    cutaway: 5,
-    buttons: { rows: [0], from: 36, gap: 10, count: 3, radius: 1.05 },
-    pockets: 'patch',
-    pocketY: 48,
-    breast: 'patch',
-    cuffButtons: 2,
-    folds: 0.85,
-    darts: false,
-    stitched: true,
-  }),
   gilet: buttoned({
     usual: {
       ...OVERSHIRT,
@@ -496,12 +383,3 @@ export const LAYERS = {
   }),
   shawl: drawShawl,
 } satisfies Record<string, DrawKind>;
-
-/** Bands of a knitted jacket: the piece's second colour, or a darker tone. */
-const trimCloth = (garment: Garment): Garment['cloth'] =>
-  plainCloth(
-    garment.cloth.accents[0] ??
-      tone(garment.cloth.ground, garment.cloth.depth === 0.5 ? -0.42 : garment.cloth.depth === 0.75 ? 0.3 : -0.2),
-    'smooth',
-    garment.detail,
-  );

@@ -14,7 +14,7 @@ import {
 import { halfWidthAt } from './body.ts';
 import type { Fold } from './folds.ts';
 import type { UpperShape } from './shape.ts';
-import type { SleeveFrame } from './sleeve.ts';
+import type { SleeveFrame } from './sleeve-frame.ts';
 
 /** How a stripe is carried off its level at a point: cloth that dips into a fold takes the stripe with it. */
 const breakAt =

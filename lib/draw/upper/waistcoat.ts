@@ -1,9 +1,9 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, mirrored, type Node, pen, reversed, stitch, tone } from '../kit/index.ts';
 import { sideAnchors, sideLine } from './body.ts';
+import { breastWelt } from './cut-pockets.ts';
 import { armBinding, beside } from './finish.ts';
 import { bodyShade } from './folds.ts';
-import { breastWelt } from './pockets.ts';
 import { type UpperShape, upperShape } from './shape.ts';
 
 /** A waistcoat: a deep V, buttons, two points at the hem; the back is lining. */
