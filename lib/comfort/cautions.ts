@@ -53,9 +53,9 @@ export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
   if (air !== undefined && air.highC >= HEAT_CAUTION_C) {
     cautions.push(phrase('comfort', 'heat caution', { high: air.highC }));
   }
-  cautions.push(...sunCautions(question));
   const wet = occasion.needs.includes('rain') || occasion.needs.includes('snow') || (weather?.rainPercent ?? 0) >= 50;
   const rough = occasion.needs.includes('uneven ground');
+  if (!occasion.needs.includes('rain')) cautions.push(...sunCautions(question));
   if (wet && rough) cautions.push(phrase('comfort', 'wet and uneven', {}));
   else if (wet) cautions.push(phrase('comfort', 'wet ground', {}));
   if ((wet || rough) && heelOf(question) > FIRM_HEEL_CM) cautions.push(phrase('comfort', 'heels on bad ground', {}));

@@ -1,11 +1,17 @@
 import { cloOfLook, isRemovable } from '../comfort/index.ts';
-import type { Look, Piece } from '../model/index.ts';
+import type { Look, Piece, WornPiece } from '../model/index.ts';
+import type { Slot } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
 
 export interface Layers {
   readonly on: readonly string[];
   readonly carried: readonly string[];
 }
+
+/** Layers one keeps on in a room; a coat, scarf or hat comes off unless nothing else keeps warm. common practice, no source */
+const ROOM_LAYERS: ReadonlySet<Slot> = new Set(['mid layer', 'cover-up']);
+/** Clo by which a coat in a room counts as more than it is; beyond any garment. */
+const COAT_IN_A_ROOM = 5;
 
 /**
  * Which of a look's layers are worn at the middle of the occasion's temperatures, and which are taken along: as little
@@ -16,22 +22,28 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
   const all = layers.map(({ piece }) => piece);
   const { air, occasion } = moment;
   if (air === undefined || moment.required?.method === 'none') {
-    return occasion.setting.where === 'indoors' ? { on: [], carried: all } : { on: all, carried: [] };
+    const off = occasion.setting.where === 'indoors' || moment.swims;
+    return off ? { on: [], carried: all } : { on: all, carried: [] };
   }
   const mean = (air.lowC + air.highC) / 2;
   const asked = requiredAt(occasion, moment.place, { ...air, lowC: mean, highC: mean });
   const off = cloOfLook(look, pieces).off;
   const wet = occasion.needs.includes('rain') && occasion.setting.where === 'outdoors';
-  let best: { readonly on: readonly string[]; readonly clo: number } | undefined;
-  for (let chosen = 0; chosen < 2 ** all.length; chosen += 1) {
-    const on = all.filter((_, index) => (chosen & (2 ** index)) !== 0);
-    const dry =
-      !wet ||
-      layers.every(
-        ({ piece, slot }) => slot !== 'outer layer' || !pieces.get(piece)?.suits.includes('rain') || on.includes(piece),
-      );
-    const clo = off + on.reduce((sum, piece) => sum + (pieces.get(piece)?.clo.value ?? 0), 0);
-    if (dry && clo >= asked.min && (best === undefined || clo < best.clo)) best = { on, clo };
+  const indoors = occasion.setting.where === 'indoors';
+  const mustBeOn = layers.filter(
+    ({ piece, slot }) => wet && slot === 'outer layer' && pieces.get(piece)?.suits.includes('rain'),
+  );
+  const burdenOf = ({ piece, slot }: WornPiece): number =>
+    (pieces.get(piece)?.clo.value ?? 0) + (indoors && !ROOM_LAYERS.has(slot) ? COAT_IN_A_ROOM : 0);
+  let best: { readonly on: readonly string[]; readonly burden: number } | undefined;
+  for (let chosen = 0; chosen < 2 ** layers.length; chosen += 1) {
+    const worn = layers.filter((_, index) => (chosen & (2 ** index)) !== 0);
+    const clo = off + worn.reduce((sum, { piece }) => sum + (pieces.get(piece)?.clo.value ?? 0), 0);
+    const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0);
+    const coated = indoors && worn.some(({ slot }) => !ROOM_LAYERS.has(slot));
+    const inOrder = !coated || layers.every((layer) => !ROOM_LAYERS.has(layer.slot) || worn.includes(layer));
+    const right = inOrder && clo >= asked.min && mustBeOn.every((layer) => worn.includes(layer));
+    if (right && (best === undefined || burden < best.burden)) best = { on: worn.map(({ piece }) => piece), burden };
   }
   const on = best?.on ?? all;
   return { on, carried: all.filter((piece) => !on.includes(piece)) };

@@ -187,10 +187,18 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     });
     builder.atMost(
       open.length - 1,
-      open.map(({ column }): Term => [column, 1]),
+      noWorse(open, gates).map(({ column }): Term => [column, 1]),
     );
   }
   return mends;
+};
+
+/** A mend's changes, and with a number of degrees every larger number: none of that is worth telling after it. */
+const noWorse = (open: readonly Gate[], gates: readonly Gate[]): readonly Gate[] => {
+  const degrees = open.flatMap(({ change }) => (change.kind === 'degrees' ? [change.degrees] : []))[0];
+  if (degrees === undefined) return open;
+  const larger = gates.filter(({ change }) => change.kind === 'degrees' && change.degrees > degrees);
+  return [...open, ...larger];
 };
 
 const mendPhrase = (brief: Brief, moment: Moment, changes: readonly Change[]): PlanMend['what'] =>

@@ -18,6 +18,8 @@ const COST = {
   sameCore: 7,
   /** A garment of the core seen again the next day. */
   nextDay: 1.5,
+  /** Swimwear worn again within a day and a half, when another could take its turn. */
+  sameSwimwear: 3,
   /** A piece that has to be packed, and each kilogram of it. */
   piece: 0.6,
   kilogram: 1.5,
@@ -32,6 +34,7 @@ const COLD_WAY_C = 14;
 /** Chance of rain from which a look outdoors does better with something for it. Own choice, percent. */
 const LIKELY_RAIN_PERCENT = 50;
 const TIRING_MET = 2.6;
+const SWIM_TURN_HOURS = 36;
 
 export type Change = 'first' | 'goes on' | 'layers only' | 'changes clothes';
 
@@ -110,6 +113,7 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
     const used = new Set<string>();
     const coreDays = new Map<string, Set<number>>();
     const garmentDay = new Map<string, number>();
+    const swumUntil = new Map<string, number>();
     let previous: { readonly candidate: Candidate; readonly day: number; readonly tiring: boolean } | undefined;
     let changesToday = 0;
     for (let index = 0; index < assignment.length; index += 1) {
@@ -133,6 +137,11 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
           if (last !== undefined && last === moment.day - 1) cost += COST.nextDay;
           garmentDay.set(garment, moment.day);
         }
+      }
+      if (candidate.identity === '') {
+        const last = swumUntil.get(candidate.core);
+        if (last !== undefined && moment.start - last < SWIM_TURN_HOURS) cost += COST.sameSwimwear;
+        swumUntil.set(candidate.core, moment.end);
       }
       const tiring = ACTIVITIES[moment.occasion.activity].met >= TIRING_MET;
       previous = { candidate, day: moment.day, tiring };

@@ -1,9 +1,9 @@
-import type { Brief, WeakPoint } from '../model/index.ts';
+import type { Brief, Piece, WeakPoint } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { type Candidate, candidatesFor, leftForLater, type Pool, withoutPieces } from './candidates.ts';
+import { type Candidate, candidatesFor, isFinishing, leftForLater, type Pool, withoutPieces } from './candidates.ts';
 import { serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
-import { addDays } from './moments.ts';
+import { addDays, type Moment } from './moments.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import type { Solver } from './programme.ts';
 import { serveMost } from './serve.ts';
@@ -45,6 +45,27 @@ const lostWith = async (
   return lost.flatMap((index) => problem.moments[index]?.occasion.id ?? []);
 };
 
+/** Looks for an occasion without some pieces; finishing pieces come in only when nothing serves without them. */
+const looksInstead = (
+  source: LookSource,
+  moment: Moment,
+  pieces: readonly Piece[],
+  without: readonly string[],
+  restriction = moment.restriction,
+): readonly Candidate[] => {
+  const ask = (away: readonly string[]): readonly Candidate[] =>
+    candidatesFor(source, withoutPieces(restriction, away), [], LOOKS_INSTEAD).candidates;
+  const plain = ask([...leftForLater(moment, pieces), ...without]);
+  return plain.length > 0 ? plain : ask(without);
+};
+
+/** A look the stylist fixed, worn without one of its finishing pieces. */
+const withoutFinish = (source: LookSource, candidate: Candidate, piece: Piece): Candidate | undefined => {
+  const pieces = candidate.pieces.filter((id) => id !== piece.id);
+  const { look } = source.explain(pieces);
+  return look === undefined ? undefined : { ...candidate, look, pieces };
+};
+
 /** Each piece of the plan spoilt in turn. */
 const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
   const { problem, assignment, source, pools } = spare;
@@ -56,11 +77,9 @@ const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
       const moment = problem.moments[index];
       if (moment === undefined || candidate?.pieces.includes(piece.id) !== true) return;
       const left = pools[index]?.candidates.filter(({ pieces: worn }) => !worn.includes(piece.id)) ?? [];
-      const away = [...leftForLater(moment, pieces), piece.id];
-      const instead =
-        left.length > 0
-          ? left
-          : candidatesFor(source, withoutPieces(moment.restriction, away), [], LOOKS_INSTEAD).candidates;
+      const kept = candidate.fixed && isFinishing(piece) ? withoutFinish(source, candidate, piece) : undefined;
+      const others = left.length > 0 ? left : looksInstead(source, moment, pieces, [piece.id]);
+      const instead = kept === undefined ? others : [kept, ...others];
       changed.set(index, { candidates: instead, complete: false });
     });
     if (changed.size === 0) continue;
@@ -82,13 +101,7 @@ const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
       if (moment.day !== day || occasion.setting.where === 'indoors' || moment.swims) return;
       if (occasion.needs.includes('rain') || assignment[index] === undefined) return;
       const wet = { ...restriction, needs: [...occasion.needs, 'rain' as const] };
-      const away = leftForLater(moment, [...problem.pieces.values()]);
-      const candidates: readonly Candidate[] = candidatesFor(
-        source,
-        withoutPieces(wet, away),
-        [],
-        LOOKS_INSTEAD,
-      ).candidates;
+      const candidates = looksInstead(source, moment, [...problem.pieces.values()], [], wet);
       changed.set(index, { candidates, complete: false });
     });
     if (changed.size === 0) continue;

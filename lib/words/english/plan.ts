@@ -72,7 +72,7 @@ export const plan = {
   },
   'no mend found': () => 'No single small change mends it: choose another piece or change the occasion.',
 
-  'piece spoilt': (v: { piece: string }) => `If ${v.piece} is spoilt`,
+  'piece spoilt': (v: { piece: string }) => `If something happens to ${v.piece}`,
   'rain on a dry day': (v: { date: string }, f: Formats) => `If it rains on ${f.date(v.date)}`,
 
   'plan served': (v: { served: number; of: number }, f: Formats) =>

@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import type { Brief, Occasion } from '../../lib/model/index.ts';
+import { findingsOfBrief } from '../../lib/plan/index.ts';
+import { createFormats, english, say } from '../../lib/words/index.ts';
+import { brief, occasion, weather } from './trip.ts';
+
+const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
+const rules = (trip: Brief): readonly string[] => findingsOfBrief(trip).map(({ rule }) => rule);
+const withOccasions = (...occasions: readonly Occasion[]): Brief => brief({ occasions });
+const outdoors = { setting: { where: 'outdoors', sun: 'sun' }, activity: 'walking' } as const;
+
+describe('findings of a brief', () => {
+  it('has nothing to say of a sound one', () => {
+    expect(rules(withOccasions(occasion('2027-10-02', 'Museum'), occasion('2027-10-03', 'Walk', outdoors)))).toEqual(
+      [],
+    );
+  });
+
+  it('reports an occasion outside the trip, with its line', () => {
+    const [found] = findingsOfBrief(withOccasions({ ...occasion('2027-11-02', 'Opera'), line: 12 }));
+    expect(found).toMatchObject({ rule: 'occasion-outside-trip', level: 'error', line: 12 });
+    expect(say(english, formats, found?.message ?? { room: '', key: '', values: {} })).toMatch(
+      /Opera.*outside the trip/,
+    );
+  });
+
+  it('reports two at one hour, unless they are of different people', () => {
+    const at = { at: '19:00', part: 'evening' } as const;
+    const first = occasion('2027-10-02', 'Dinner', at);
+    const second = occasion('2027-10-02', 'Concert', at);
+    expect(rules(withOccasions(first, second))).toEqual(['two-at-one-hour']);
+    expect(rules(withOccasions({ ...first, travellers: ['Ada'] }, { ...second, travellers: ['Bo'] }))).toEqual([]);
+    expect(rules(withOccasions(first, { ...second, at: '20:30' }))).toEqual([]);
+    expect(rules(withOccasions(occasion('2027-10-02', 'A'), occasion('2027-10-02', 'B')))).toEqual(['two-at-one-hour']);
+  });
+
+  it.each([[['swim', 'snow']], [['swim', 'knees covered']], [['swim', 'shoulders covered']]] as const)(
+    'reports that %j contradict each other',
+    (needs) => {
+      expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toContain(
+        'contradictory-needs',
+      );
+    },
+  );
+
+  it('reports formal swimming, and swimming without swimwear', () => {
+    expect(rules(withOccasions(occasion('2027-10-02', 'Pool', { needs: ['swim'], dress: 'formal' })))).toEqual([
+      'contradictory-needs',
+    ]);
+    expect(rules(withOccasions(occasion('2027-10-02', 'Pool', { activity: 'swimming' })))).toEqual([
+      'swims-without-need',
+    ]);
+  });
+
+  it('reports missing weather outdoors and not indoors', () => {
+    const trip = brief({
+      places: [],
+      occasions: [occasion('2027-10-02', 'Walk', outdoors), occasion('2027-10-03', 'Museum')],
+    });
+    expect(findingsOfBrief(trip)).toMatchObject([
+      { rule: 'missing-weather', level: 'warning', about: ['2027-10-02-walk'] },
+    ]);
+  });
+
+  it('reports polar night for an occasion in the sun, and cold beyond clothes', () => {
+    const trip = brief({
+      from: '2027-12-18',
+      to: '2027-12-20',
+      places: [
+        {
+          name: 'Tromsø',
+          from: '2027-12-18',
+          to: '2027-12-20',
+          at: { latitude: 69.65, longitude: 18.96 },
+          timeZone: 'Europe/Oslo',
+          weather: weather(-40, -35),
+          days: {},
+        },
+      ],
+      occasions: [occasion('2027-12-19', 'Walk', { ...outdoors, needs: ['sun'] })],
+    });
+    expect(rules(trip)).toEqual(['too-cold-for-clothes', 'no-sun']);
+  });
+
+  it('reports wash days outside the trip, too late, or without time to dry', () => {
+    const museum = occasion('2027-10-03', 'Museum');
+    const train = occasion('2027-10-03', 'Train', { part: 'morning', at: '08:00', transit: true });
+    const found = (washDay: string, ...occasions: readonly Occasion[]) =>
+      findingsOfBrief(brief({ washDays: [washDay], occasions })).map(({ message }) => message.key);
+    expect(found('2027-12-01', museum)).toEqual(['wash day outside']);
+    expect(found('2027-10-04', museum)).toEqual(['wash day too late']);
+    expect(found('2027-10-02', museum, train)).toEqual(['no drying time']);
+    expect(found('2027-10-02', museum)).toEqual([]);
+  });
+
+  it('says every finding and its mend in words', () => {
+    const trip = brief({
+      washDays: ['2027-12-01'],
+      occasions: [
+        occasion('2027-11-02', 'Opera'),
+        occasion('2027-10-02', 'Pool', { needs: ['swim', 'snow'], dress: 'formal' }),
+      ],
+    });
+    for (const { message, mend } of findingsOfBrief(trip)) {
+      expect(say(english, formats, message)).toMatch(/^[A-Z“].*\.$/);
+      expect(mend === undefined ? '' : say(english, formats, mend)).toMatch(/^[A-Z].*\.$/);
+    }
+  });
+});
