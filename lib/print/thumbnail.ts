@@ -19,3 +19,9 @@ export const paintThumbnail = (surface: Surface, form: DrawnForm, { x, y, width,
   const scale = thumbnailScale(form, width, height);
   surface.drawing(form, x + (width - form.box.width * scale) / 2, y + (height - form.box.height * scale) / 2, scale);
 };
+
+/** An icon, which has no true size, as large as its box allows. */
+export const paintIcon = (surface: Surface, form: DrawnForm, { x, y, width, height }: Area): void => {
+  const scale = Math.min(width / form.box.width, height / form.box.height);
+  surface.drawing(form, x + (width - form.box.width * scale) / 2, y + (height - form.box.height * scale) / 2, scale);
+};

@@ -49,7 +49,7 @@ describe.each(DOCUMENTS)('the %s is accessible', (_name, make) => {
 
   beforeAll(async () => {
     bytes = bytesOf(await make());
-    read = await readPdf(bytes);
+    read = await readPdf(bytes, { marks: true });
     file = await PDFDocument.load(bytes, { updateMetadata: false });
     all = read.pages.flatMap(({ structure }) => elements(structure));
   });
@@ -199,7 +199,7 @@ describe('the checks themselves', () => {
   it('find what is not marked, on a page made without care', async () => {
     const careless = await PDFDocument.create();
     careless.addPage([200, 200]).drawRectangle({ x: 10, y: 10, width: 50, height: 50 });
-    const read = await readPdf(await careless.save());
+    const read = await readPdf(await careless.save(), { marks: true });
     expect(read.pages[0]?.unmarked).toBeGreaterThan(0);
     expect(read.marked).toBe(false);
     expect(read.titleShown).toBe(false);

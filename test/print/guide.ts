@@ -1,4 +1,5 @@
 import { converter } from 'culori';
+import { paletteReport } from '../../lib/colour/index.ts';
 import type { Guide, GuideLook } from '../../lib/guide/record.ts';
 import type {
   Brief,
@@ -491,6 +492,7 @@ export const makeGuide = (changes: GuideChanges = {}): Guide => {
       shownIn: [1],
       wears: plan.wears[id] ?? 0,
     })),
+    palette: paletteReport(pieces),
     plan,
     packing: packingOf(pieces, changes.caseThings ?? CASE_THINGS, changes.dayThings ?? DAY_THINGS),
     findings: [],

@@ -41,8 +41,8 @@ export interface ReadPage {
   readonly text: string;
   readonly fields: readonly Field[];
   readonly structure: Tagged | undefined;
-  /** Operators that paint outside marked content. */
-  readonly unmarked: number;
+  /** Operators that paint outside marked content; undefined when it was not asked for. */
+  readonly unmarked: number | undefined;
 }
 
 // The reader's engine asks for a method that Node has from version 21 (ECMAScript 2024, 25.1.6.9).
@@ -85,7 +85,7 @@ const countUnmarked = async (page: { getOperatorList(): Promise<{ fnArray: numbe
 };
 
 /** A document as an independent reader sees it: text, sizes, fields, structure, outline, metadata. */
-export const readPdf = async (bytes: Uint8Array) => {
+export const readPdf = async (bytes: Uint8Array, { marks = false }: { readonly marks?: boolean } = {}) => {
   const document = await getDocumentProxy(bytes.slice());
   const pages: ReadPage[] = [];
   for (let number = 1; number <= document.numPages; number++) {
@@ -122,7 +122,7 @@ export const readPdf = async (bytes: Uint8Array) => {
           }),
         ),
       structure: ((await page.getStructTree()) ?? undefined) as Tagged | undefined,
-      unmarked: await countUnmarked(page as never),
+      unmarked: marks ? await countUnmarked(page as never) : undefined,
     });
   }
   const metadata = await document.getMetadata();

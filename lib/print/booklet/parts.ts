@@ -1,4 +1,4 @@
-import type { Piece } from '../../model/index.ts';
+import type { NamedColour, Piece } from '../../model/index.ts';
 import type { Job } from '../job.ts';
 import type { Area, Size } from '../paper.ts';
 import { fitIn, type Picture } from '../pdf/pictures.ts';
@@ -33,6 +33,12 @@ const smallProse = (job: Job): ProseTypes => {
   };
 };
 
+/** The colours of the mood, or those of the pieces when the stylist named none. */
+const paletteOf = ({ guide }: Job): readonly NamedColour[] =>
+  guide.capsule.mood.palette.length > 0
+    ? guide.capsule.mood.palette
+    : guide.palette.colours.map(({ colour }) => colour);
+
 const BAND = 22;
 const COVER_GAP = 7;
 /** A picture lower than this on a cover is left out, millimetres. */
@@ -40,7 +46,7 @@ const LEAST_HERO = 45;
 
 /** The palette in one band, over the edge of the paper where the page is trimmed. */
 const paletteBand = (job: Job, surface: Surface, area: Area): void => {
-  const { palette } = job.guide.capsule.mood;
+  const palette = paletteOf(job);
   if (palette.length === 0) return;
   surface.tag('Figure', { alt: job.say('palette of', { colours: palette.map(({ name }) => name) }) }, () => {
     const step = area.width / palette.length;
@@ -117,7 +123,7 @@ export const backPage = (job: Job, size: Size): BookPage => ({
 
 const swatches = (job: Job): Block => {
   const { setter } = job.press;
-  const { palette } = job.guide.capsule.mood;
+  const palette = paletteOf(job);
   const cells = palette.map(
     ({ name, hex }): Block =>
       stack([
@@ -156,6 +162,12 @@ export const palettePart = (job: Job, size: Size): readonly BookPage[] => {
       : []),
     ...prose(setter, guide.brief.introduction, proseTypes(job, 10)),
     ...prose(setter, guide.capsule.rationale, proseTypes(job, 10)),
+    ...guide.palette.summary.map(
+      (sentence, index): FlowItem => ({
+        block: tagged('P', text(setter, job.sayPhrase(sentence), resized(types.text, 8.2))),
+        above: index === 0 ? 5 : 1.4,
+      }),
+    ),
     {
       block: tagged(
         'P',

@@ -1,7 +1,10 @@
 import type { Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
+import { journeyWord } from '../packing/lines.ts';
 import type { Area } from '../paper.ts';
 import { type Block, drawn, padded, row, space, stack, tagged, unread } from '../set/block.ts';
+import { button } from '../set/ornament.ts';
 import { sign } from '../set/signs.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
@@ -43,20 +46,19 @@ const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolea
     showPlace && day.place !== undefined ? [text(setter, day.place, inked(resized(types.kind, 10), inks.ink))] : [];
   return stack([
     tagged('H2', stack([number, ...place], 0.6), { actualText }),
-    ...(transit ? [space(2), unread(railway(job))] : []),
+    ...(transit ? [space(2), journeyMark(job)] : []),
   ]);
 };
 
-const railway = (job: Job): Block =>
-  drawn(2.6, (surface, { x, y }) => {
-    const stroke = { colour: job.inks.ink, width: 0.4 };
-    surface.line(x, y + 0.6, x + 17, y + 0.6, stroke);
-    surface.line(x, y + 2, x + 17, y + 2, stroke);
-    for (let tie = 0; tie < 8; tie++) {
-      const at = x + 1.2 + tie * 2.1;
-      surface.line(at, y, at, y + 2.6, { colour: job.inks.hair, width: 0.5 });
-    }
-  });
+/** The mark of a journey, as on the packing list, and its word. */
+const journeyMark = (job: Job): Block =>
+  tagged(
+    'P',
+    keyOf(
+      (surface, x, y) => button(surface, x + 1.15, y + 1.2, 1.15, job.inks.thread),
+      text(job.press.setter, journeyWord(job), inked(job.types.key, job.inks.thread)),
+    ),
+  );
 
 const when = (job: Job, { part, at, dress }: Occasion): string =>
   [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), dress].join(', ');

@@ -13,7 +13,8 @@ const HEAD_GAP = 0.5;
 /** Heights of the rails that are tried, millimetres; the largest that takes no page more than the least is used. */
 const RAILS = [34, 32, 30, 28, 26, 24, 22, 20, 18];
 
-const ruled = (job: Job, block: Block, arrives: boolean): Block => {
+/** A rule above a day, but not under the head of a page, which has its own. */
+const ruled = (job: Job, block: Block, arrives: boolean, heads: readonly number[]): Block => {
   const rule = unread(
     drawn(0, (surface, { x, y, width }) => {
       if (arrives) stitch(surface, [x, y], [x + width, y], { colour: job.inks.thread, width: 0.7 });
@@ -23,19 +24,19 @@ const ruled = (job: Job, block: Block, arrives: boolean): Block => {
   return {
     ...block,
     paint: (surface, area) => {
-      rule.paint(surface, area);
+      if (!heads.some((head) => Math.abs(head - area.y) < 0.1)) rule.paint(surface, area);
       block.paint(surface, area);
     },
   };
 };
 
-const items = (job: Job, railHeight: number): readonly FlowItem[] => {
+const items = (job: Job, railHeight: number, heads: readonly number[]): readonly FlowItem[] => {
   const journeys = journeyDates(job.guide);
   return job.guide.plan.days.map((day, index, days) => {
     const before = days[index - 1];
     const arrives = index === 0 || before?.place !== day.place;
     const block = dayBlock(job, { day, arrives, transit: journeys.includes(day.date), railHeight });
-    return { block: index === 0 ? block : ruled(job, block, arrives) };
+    return { block: index === 0 ? block : ruled(job, block, arrives, heads) };
   });
 };
 
@@ -60,7 +61,8 @@ export const dayPlanPdf = async (guide: Guide, sources: PrintSources, choice: Pa
   const note = tagged('P', text(job.press.setter, job.say('rail note'), job.types.key));
   const above = (page: number): number => (page === 0 ? header : running).height(body.width) + HEAD_GAP;
   const room = (page: number): number => body.height - above(page) - note.height(body.width) - 1;
-  const tries = RAILS.map((rail) => flow(items(job, rail), body.width, room));
+  const heads = [0, 1].map((page) => body.y + above(page));
+  const tries = RAILS.map((rail) => flow(items(job, rail, heads), body.width, room));
   const least = Math.min(...tries.map(({ length }) => length));
   const pages = tries.find(({ length }) => length === least) ?? [];
   const shown =

@@ -49,7 +49,7 @@ const scaleOf = ({ hanging, piles }: Arranged, width: number, height: number): n
     LARGEST_SCALE,
     (height - HOOK) / tallest,
     (height - HOOK - LEAST_GAP) / piled,
-    (width - LEAST_GAP * Math.max(0, parts - 1)) / Math.max(1, across),
+    (width - LEAST_GAP * parts) / Math.max(1, across),
   );
 };
 

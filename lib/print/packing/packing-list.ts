@@ -15,8 +15,9 @@ import { weightPanel } from './weight.ts';
 const COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, landscape: 3 };
 const HEAD_GAP = 3;
 const FOOT_GAP = 2;
-/** Row of a list that no longer fits one page: there is no reason to crowd it. */
-const ROW_OF_MANY_PAGES = 7.2;
+/** Rows of a list that no longer fits one page: there is no reason to crowd it. */
+const ROWS_OF_MANY_PAGES = [7.6, 7.2, 6.8, 6.4, 6, 5.6];
+const MOST_PAGES = 500;
 
 const head = (job: Job, sections: readonly PackSection[], width: number): Block => {
   const { brief, capsule } = job.guide;
@@ -118,26 +119,28 @@ interface Fitted {
 const fitPages = (
   sections: readonly PackSection[],
   columns: number,
-  room: { first: number; next: number; last: number },
+  room: { first: number; begin: number; next: number; last: number },
   heights: Heights,
 ): Fitted => {
   for (const how of DENSITIES) {
     const filled = levelColumns(sections, how, columns, room.first, heights);
     if (filled !== undefined) return { density: how.density, pages: [filled] };
   }
-  const density = densityOf(ROW_OF_MANY_PAGES);
   for (let pages = 2; ; pages++) {
     const rooms = Array.from({ length: pages * columns }, (_, column) => {
       const page = Math.floor(column / columns);
-      return page === 0 ? room.first : page === pages - 1 ? room.last : room.next;
+      return page === pages - 1 ? room.last : page === 0 ? room.begin : room.next;
     });
-    const filled = fillColumns(sections, { density, whole: false }, rooms, heights);
-    if (filled === undefined && pages < 200) continue;
-    const all = filled ?? [];
-    return {
-      density,
-      pages: Array.from({ length: pages }, (_, page) => all.slice(page * columns, (page + 1) * columns)),
-    };
+    for (const row of ROWS_OF_MANY_PAGES) {
+      const density = densityOf(row);
+      const filled = fillColumns(sections, { density, whole: false }, rooms, heights);
+      if (filled === undefined) continue;
+      return {
+        density,
+        pages: Array.from({ length: pages }, (_, page) => filled.slice(page * columns, (page + 1) * columns)),
+      };
+    }
+    if (pages > MOST_PAGES) throw new Error('a line of the packing list is higher than a page');
   }
 };
 
@@ -190,6 +193,7 @@ export const packingListPdf = async (
   const width = (body.width - GUTTER * (count - 1)) / count;
   const room = {
     first: body.height - above(0) - below,
+    begin: body.height - above(0),
     next: body.height - above(1),
     last: body.height - above(1) - below,
   };

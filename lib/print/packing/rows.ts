@@ -1,11 +1,11 @@
 import type { IsoDate } from '../../model/index.ts';
 import type { Job } from '../job.ts';
-import { inset } from '../paper.ts';
-import type { DrawnForm } from '../pdf/drawings.ts';
+import { type Area, inset } from '../paper.ts';
+import type { Surface } from '../pdf/surface.ts';
 import { type Block, banded, type Cell, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
 import { button, estimateMark } from '../set/ornament.ts';
 import { text, widthOf } from '../set/text.ts';
-import { paintThumbnail } from '../thumbnail.ts';
+import { paintIcon, paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
 import type { Density, Portion } from './fit.ts';
 import { LIQUID_LIMITS, linesOf, type PackGroup, type PackLine, type PackSection, totalGrams } from './lines.ts';
@@ -45,11 +45,20 @@ const journeyWidth = (job: Job, journeys: Journeys): number =>
     ? widthOf(job.press.setter, job.say('times journeys', { word: journeys.word }), job.types.key) + 1
     : journeys.dates.length * JOURNEY_COLUMN;
 
-const artOf = (job: Job, line: PackLine, density: Density): DrawnForm | undefined => {
-  const scale = density.row / 70;
-  return line.art.is === 'piece'
-    ? job.art(job.piece(line.art.piece), 'small', scale)
-    : job.sundryArt(line.art.packed.sundry, scale);
+/** A long coat fills a row; an icon is drawn on a square of 2.4 cm. */
+const COAT = 70;
+const ICON = 2.4;
+const ICON_SHARE = 0.86;
+
+const paintArt = (job: Job, line: PackLine, density: Density, surface: Surface, area: Area): void => {
+  const box = inset(area, { top: -ART_REACH, bottom: -ART_REACH });
+  if (line.art.is === 'piece') {
+    paintThumbnail(surface, job.art(job.piece(line.art.piece), 'small', density.row / COAT), box);
+    return;
+  }
+  const icon = job.sundryArt(line.art.packed.sundry, density.row / ICON);
+  const spare = (box.height * (1 - ICON_SHARE)) / 2;
+  if (icon !== undefined) paintIcon(surface, icon, inset(box, { top: spare, bottom: spare }));
 };
 
 const figure = (alt: string, height: number, paint: Parameters<typeof drawn>[1]): Block =>
@@ -117,10 +126,7 @@ export const lineBlock = (
   const shown = section.liquids ? line.millilitres : line.count;
   const strong = shown !== undefined && (shown > 1 || section.liquids);
   const artCell = unread(
-    drawn(density.row - LEAST_AIR, (surface, area) => {
-      const art = artOf(job, line, density);
-      if (art !== undefined) paintThumbnail(surface, art, inset(area, { top: -ART_REACH, bottom: -ART_REACH }));
-    }),
+    drawn(density.row - LEAST_AIR, (surface, area) => paintArt(job, line, density, surface, area)),
   );
   const name = tagged('TH', text(setter, line.name, fact), { scope: 'Row' });
   const count = shown === undefined ? '' : job.formats.number(shown, 0);
@@ -257,6 +263,9 @@ const padBelow = (block: Block, { kind }: Density): Block => ({
   paint: (surface, area) => block.paint(surface, { ...area, height: kind - (kind >= 5.5 ? 0.9 : 0.4) }),
 });
 
+/** A bag's name takes no more than this of its line, millimetres. */
+const LONGEST_TITLE = 48;
+
 const sectionHead = (job: Job, { section, continued }: Portion, density: Density): Block => {
   const { setter } = job.press;
   const { types, inks } = job;
@@ -264,19 +273,18 @@ const sectionHead = (job: Job, { section, continued }: Portion, density: Density
   const type = resized(types.section, density.head >= 7.6 ? 14 : density.head >= 6.6 ? 12 : 11);
   const titleWidth = widthOf(setter, title, type);
   const kilograms = job.formats.kilograms(totalGrams(linesOf(section)).value / 1000);
-  const parts: Cell[] = [
-    { width: Math.min(titleWidth + 0.5, 48), block: tagged('H2', text(setter, title, type)), stand: 'bottom' },
-    { width: { share: 1 }, block: padLift(tagged('P', text(setter, section.note, types.key))), stand: 'bottom' },
-    ...(continued
-      ? []
-      : [
-          {
-            width: widthOf(setter, kilograms, types.factStrong) + 0.2,
-            block: padLift(tagged('P', text(setter, kilograms, types.factStrong))),
-            stand: 'bottom',
-          } as const,
-        ]),
-  ];
+  const heading = tagged('H2', text(setter, title, type));
+  const parts: Cell[] = continued
+    ? [{ width: { share: 1 }, block: heading, stand: 'bottom' }]
+    : [
+        { width: Math.min(titleWidth + 0.5, LONGEST_TITLE), block: heading, stand: 'bottom' },
+        { width: { share: 1 }, block: padLift(tagged('P', text(setter, section.note, types.key))), stand: 'bottom' },
+        {
+          width: widthOf(setter, kilograms, types.factStrong) + 0.2,
+          block: padLift(tagged('P', text(setter, kilograms, types.factStrong))),
+          stand: 'bottom',
+        },
+      ];
   return {
     height: () => density.head,
     paint: (surface, area) => {

@@ -1,4 +1,4 @@
-import type { Drawing, Mark, MarkGroup, Point } from '../../draw/drawing.ts';
+import type { Drawing, Mark, MarkGroup, Point, Tile } from '../../draw/drawing.ts';
 import { pathRings, readPath, ringArea, ringLength } from './path.ts';
 
 const isGroup = (mark: Mark | MarkGroup): mark is MarkGroup => 'marks' in mark;
@@ -73,7 +73,13 @@ const coarsenAll = (marks: readonly (Mark | MarkGroup)[], tolerance: number): re
  * The same drawing with no more points than can be seen: lines stay within `tolerance` centimetres of where they were,
  * and what is thinner or fainter than that is left out. For thumbnails, where it saves four fifths of the bytes.
  */
-export const coarsen = (drawing: Drawing, tolerance: number): Drawing => ({
-  ...drawing,
-  marks: coarsenAll(drawing.marks, tolerance),
-});
+export const coarsen = (drawing: Drawing, tolerance: number): Drawing => {
+  const woven = new Map<Tile['marks'], Tile['marks']>();
+  const tiles = drawing.tiles.map((tile): Tile => {
+    const scale = tile.transform === undefined ? 1 : Math.hypot(tile.transform[0], tile.transform[1]);
+    const marks = woven.get(tile.marks) ?? coarsenAll(tile.marks, tolerance / scale);
+    woven.set(tile.marks, marks);
+    return { ...tile, marks };
+  });
+  return { ...drawing, tiles, marks: coarsenAll(drawing.marks, tolerance) };
+};

@@ -2,7 +2,7 @@ import type { PDFDocument, PDFRef } from 'pdf-lib';
 import type { Box, Drawing, Mark, MarkGroup, Matrix, Tile } from '../../draw/drawing.ts';
 import { coarsen } from './coarsen.ts';
 import { meanCloth } from './mean-cloth.ts';
-import { num, nums } from './numbers.ts';
+import { matrixNums, num } from './numbers.ts';
 import { apply, invert, pathBox, pathOperators, readPath } from './path.ts';
 import { createPen, type Pen } from './pen.ts';
 import { createResources, type Opacities, objectName, type Resources, writeResources } from './resources.ts';
@@ -20,8 +20,8 @@ export interface Drawings {
 
 /** A printed period under this many millimetres cannot be told from its mean colour. */
 const FINEST_CLOTH = 0.18;
-/** Nor can a line this thin, or a bend this slight, be seen: a third of a dot at 300 dots an inch. */
-const FINEST_LINE = 0.03;
+/** Nor can a line this thin, or a bend this slight, be seen: about one dot at 600 dots an inch. */
+const FINEST_LINE = 0.04;
 /** Thumbnails, millimetres a centimetre: below this, drawings are coarsened. */
 const COARSE_BELOW = 0.16;
 
@@ -65,7 +65,7 @@ const tileRange = ({ x, y, width, height }: Box, tile: Tile, matrix: Matrix) => 
 };
 
 const placeAt = (pen: Pen, name: string, x: number, y: number): void =>
-  pen.raw(`q 1 0 0 1 ${nums(x, y)} cm /${name} Do Q`);
+  pen.raw(`q 1 0 0 1 ${matrixNums(x, y)} cm /${name} Do Q`);
 
 /** A group may be moved before it is painted: its form needs room on every side. */
 const widened = ({ x, y, width, height }: Box): Box => {
@@ -148,7 +148,7 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       const name = objectName(resources, block(cloth, side));
       pen.opacity(1);
       pen.inside(() => {
-        pen.raw(`${path}\n${evenOdd ? 'W*' : 'W'} n\n${matrix.map((value) => num(value, 5)).join(' ')} cm`);
+        pen.raw(`${path}\n${evenOdd ? 'W*' : 'W'} n\n${matrixNums(...matrix)} cm`);
         for (let j = Math.floor(top / side); j * side < bottom; j++) {
           for (let i = Math.floor(left / side); i * side < right; i++) {
             placeAt(pen, name, i * side * tile.width, j * side * tile.height);
@@ -183,7 +183,7 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
     const paintGroup = (pen: Pen, group: MarkGroup, resources: Resources, box: Box): void => {
       const { opacity = 1, transform, clip, marks } = group;
       pen.inside(() => {
-        if (transform !== undefined) pen.raw(`${transform.map((value) => num(value, 5)).join(' ')} cm`);
+        if (transform !== undefined) pen.raw(`${matrixNums(...transform)} cm`);
         if (clip !== undefined) pen.raw(`${pathOperators(readPath(clip), digits)}\nW n`);
         if (opacity >= 1) {
           paintMarks(pen, marks, resources, box);

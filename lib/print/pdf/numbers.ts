@@ -4,9 +4,13 @@ export const num = (value: number, digits = 3): string => {
   return text === '-0' || text === '' ? '0' : text;
 };
 
-export const nums = (...values: readonly number[]): string => values.map((value) => num(value)).join(' ');
+/** Coordinates in millimetres or points: a hundredth is finer than any printer. */
+export const nums = (...values: readonly number[]): string => values.map((value) => num(value, 2)).join(' ');
+
+/** The numbers of a `cm` or `Tm`: its scale is multiplied by long distances. */
+export const matrixNums = (...values: readonly number[]): string => values.map((value) => num(value, 5)).join(' ');
 
 const channel = (hex: string, at: number): number => Number.parseInt(hex.slice(at, at + 2), 16) / 255;
 
 /** `#rrggbb` as three shares for `rg` and `RG`. */
-export const rgb = (hex: string): string => nums(channel(hex, 1), channel(hex, 3), channel(hex, 5));
+export const rgb = (hex: string): string => [1, 3, 5].map((at) => num(channel(hex, at))).join(' ');

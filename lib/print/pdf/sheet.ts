@@ -1,6 +1,6 @@
 import { type PDFDocument, PDFName, type PDFPage, type PDFRef } from 'pdf-lib';
 import { type Area, POINTS_A_MILLIMETRE, type Size } from '../paper.ts';
-import { nums } from './numbers.ts';
+import { matrixNums } from './numbers.ts';
 import { createResources, type Resources, writeResources } from './resources.ts';
 import type { Tag, TagTree } from './tags.ts';
 
@@ -75,7 +75,7 @@ export const createSheet = (pdf: PDFDocument, tags: TagTree, size: Size, boxes: 
     },
     emitAt: (owner, x, y, operators) => {
       enter(owner);
-      const matrix = nums(SCALE, 0, 0, -SCALE, x * SCALE, (size.height - y) * SCALE);
+      const matrix = matrixNums(SCALE, 0, 0, -SCALE, x * SCALE, (size.height - y) * SCALE);
       if (space !== matrix) {
         leaveSpace();
         stream.push(`q ${matrix} cm`);

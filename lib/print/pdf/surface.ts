@@ -3,7 +3,7 @@ import type { Matrix } from '../../draw/drawing.ts';
 import type { Area, Size } from '../paper.ts';
 import { MILLIMETRES_A_POINT, POINTS_A_MILLIMETRE } from '../paper.ts';
 import type { DrawnForm } from './drawings.ts';
-import { num, nums, rgb } from './numbers.ts';
+import { matrixNums, num, nums, rgb } from './numbers.ts';
 import { objectName } from './resources.ts';
 import type { Sheet } from './sheet.ts';
 import type { Role, Tag, TagProperties, TagTree } from './tags.ts';
@@ -151,7 +151,7 @@ export const createSurface = (
         along += run.width;
         return [
           `${rgb(run.colour)} rg /${run.typeface.name} ${num(run.points)} Tf`,
-          `${nums(cos, sin, -sin, cos, left + at * cos, base + at * sin)} Tm`,
+          `${matrixNums(cos, sin, -sin, cos)} ${nums(left + at * cos, base + at * sin)} Tm`,
           showRun(run),
         ].join('\n');
       });
@@ -174,11 +174,11 @@ export const createSurface = (
     },
     drawing: ({ ref, box }, x, y, scale) => {
       const name = objectName(sheet.resources, ref);
-      draw(`q ${nums(scale, 0, 0, scale, x - box.x * scale, y - box.y * scale)} cm /${name} Do Q`);
+      draw(`q ${matrixNums(scale, 0, 0, scale)} ${nums(x - box.x * scale, y - box.y * scale)} cm /${name} Do Q`);
     },
     laid: ({ ref }, matrix) => {
       const name = objectName(sheet.resources, ref);
-      draw(`q ${matrix.map((value) => num(value, 4)).join(' ')} cm /${name} Do Q`);
+      draw(`q ${matrixNums(...matrix)} cm /${name} Do Q`);
     },
     picture: (image, { x, y, width, height }) => {
       const name = objectName(sheet.resources, image);
