@@ -165,11 +165,11 @@ export class Garment {
     const ink = (width: number, opacity: number) => run(width * edge, cloth.ink, Math.max(0.03, opacity * cloth.depth));
     if (this.small) return [ink(2, 0.09)];
     const marks: Painted[] = shaded ? [] : edge < 0.6 ? [ink(2, 0.13)] : [ink(3, 0.08)];
-    if (rim && edge > 0.55)
+    if (rim && edge > 0.65)
       marks.push(
         // light above left, the turn of the cloth below right
         group([run(0.34, cloth.bright, 0.42)], { move: [0.26, 0.3] }),
-        ...(shaded && edge < 0.9
+        ...(shaded
           ? []
           : [group([run(0.4 + 0.6 * edge, cloth.ink, cloth.depth < 0.6 ? 0.18 : 0.26)], { move: [-0.12, -0.16] })]),
       );

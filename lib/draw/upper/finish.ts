@@ -124,7 +124,7 @@ export const ribHem = (
       ],
       1.3,
       cloth.ink,
-      0.34,
+      0.22,
     ),
     line(seam, 0.26, cloth.ink, 0.55),
     ribsBetween(left, right, count, cloth, { dark: 0.22, light: 0.42, width: 0.22, small: garment.small }),
