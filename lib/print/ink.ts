@@ -17,7 +17,7 @@ export interface Inks {
 }
 
 /** WCAG 2.2, success criterion 1.4.3: text has a contrast of at least 4.5 to 1. */
-export const LEAST_CONTRAST = 4.5;
+const LEAST_CONTRAST = 4.5;
 const STEP = 0.01;
 
 /** A colour made darker, hue kept, until text in it is legible on white. */

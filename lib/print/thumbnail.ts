@@ -8,7 +8,7 @@ const LARGEST = 115;
 const SHRINKING = 0.36;
 
 /** Millimetres a centimetre at which a drawing sits well in a box: small things are drawn larger than to scale. */
-export const thumbnailScale = (form: Pick<DrawnForm, 'box'>, width: number, height: number): number => {
+const thumbnailScale = (form: Pick<DrawnForm, 'box'>, width: number, height: number): number => {
   const extent = Math.max(form.box.width, form.box.height);
   const wanted = height * Math.min(1, extent / LARGEST) ** SHRINKING;
   return Math.min(wanted / extent, width / form.box.width, height / form.box.height);

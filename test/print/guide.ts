@@ -24,12 +24,12 @@ import { phrase } from '../../lib/words/index.ts';
 
 const oklch = converter('oklch');
 
-export const colour = (name: string, hex: string): NamedColour => {
+const colour = (name: string, hex: string): NamedColour => {
   const { l, c, h } = oklch(hex) ?? { l: 0, c: 0, h: 0 };
   return { name, hex, oklch: { l, c, h: h ?? 0 } };
 };
 
-export const measure = (value: number, basis: Measure['basis'] = 'given'): Measure => ({
+const measure = (value: number, basis: Measure['basis'] = 'given'): Measure => ({
   value,
   low: basis === 'given' ? value : Math.round(value * 0.85),
   high: basis === 'given' ? value : Math.round(value * 1.15),
@@ -47,7 +47,7 @@ const BROWN = colour('chestnut', '#5b3526');
 const GOLD = colour('gold', '#b08d3c');
 const ROSE = colour('old rose', '#b98382');
 
-export const piece = (
+const piece = (
   id: string,
   name: string,
   kind: KindId,
@@ -126,7 +126,7 @@ export const PIECES: readonly Piece[] = [
   piece('beret', 'Navy felt beret', 'beret', NAVY),
 ];
 
-export const STUDIO: Studio = {
+const STUDIO: Studio = {
   name: 'Atelier Vorderlage',
   line: 'Dressing for journeys',
   language: 'en-GB',
@@ -154,7 +154,7 @@ const sundry = (
   ...more,
 });
 
-export const packed = (of: Sundry): PackedSundry => ({ sundry: of, grams: measure(of.count * of.gramsEach, of.basis) });
+const packed = (of: Sundry): PackedSundry => ({ sundry: of, grams: measure(of.count * of.gramsEach, of.basis) });
 
 const CASE_THINGS: readonly Sundry[] = [
   sundry('Knickers', 'underthings', 7, 30),
@@ -216,7 +216,7 @@ export const OCCASIONS: readonly Occasion[] = [
 
 const JOURNEYS = OCCASIONS.filter(({ transit }) => transit).map(({ on }) => on);
 
-export const BRIEF: Brief = {
+const BRIEF: Brief = {
   file: 'trips/rail/brief.md',
   id: 'rail',
   title: 'Vienna, Ljubljana, Trieste',
@@ -255,7 +255,7 @@ const slotOf = (of: Piece): Slot => {
   return place === 'jewellery' ? `jewellery ${of.site ?? 'ears'}` : place;
 };
 
-export const lookOf = (pieces: readonly Piece[], ids: readonly string[]): Look => {
+const lookOf = (pieces: readonly Piece[], ids: readonly string[]): Look => {
   const worn = ids.map((id): WornPiece => {
     const found = pieces.find((candidate) => candidate.id === id);
     if (found === undefined) throw new Error(`no piece ${id}`);
@@ -366,11 +366,7 @@ const total = (parts: readonly Measure[], own: number): Measure => ({
   source: 'added up',
 });
 
-export const packingOf = (
-  pieces: readonly Piece[],
-  caseThings: readonly Sundry[],
-  dayThings: readonly Sundry[],
-): Packing => {
+const packingOf = (pieces: readonly Piece[], caseThings: readonly Sundry[], dayThings: readonly Sundry[]): Packing => {
   const worn = pieces.filter(({ id }) => WORN_FIRST.includes(id)).map(packPiece);
   const inBag = pieces.filter(({ id }) => !WORN_FIRST.includes(id) && id !== 'tote').map(packPiece);
   const tote = pieces.filter(({ id }) => id === 'tote').map(packPiece);

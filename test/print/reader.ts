@@ -33,7 +33,7 @@ export interface Tagged {
   readonly children: readonly (Tagged | { readonly type: string })[];
 }
 
-export interface ReadPage {
+interface ReadPage {
   /** Millimetres. */
   readonly width: number;
   readonly height: number;

@@ -3,9 +3,12 @@ import { phrase } from '../../words/index.ts';
 import { finishJob, type Job, type Printed, type PrintSources, startJob } from '../job.ts';
 import { FOLDED, type PaperName } from '../paper.ts';
 import type { Picture } from '../pdf/pictures.ts';
+import { cautionsPart, notesPage } from './closing.ts';
+import { backPage, coverPage, palettePart } from './cover.ts';
 import { layPages } from './impose.ts';
+import { daysPart, looksPart } from './looks-part.ts';
 import { type BookPage, paintFolio } from './pages.ts';
-import { backPage, cautionsPart, coverPage, daysPart, looksPart, notesPage, palettePart, piecesPart } from './parts.ts';
+import { piecesPart } from './pieces-part.ts';
 
 export interface BookletChoice {
   /** Paper of the sheets; a page is half of it. The studio's when left out. */

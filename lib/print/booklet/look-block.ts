@@ -36,7 +36,7 @@ const outdoors = (job: Job, look: GuideLook): string =>
   job.say('good between', { low: look.outdoors.lowC, high: look.outdoors.highC });
 
 /** What a look is, under its picture. */
-export const lookWords = (job: Job, look: GuideLook, compact: boolean): Block => {
+const lookWords = (job: Job, look: GuideLook, compact: boolean): Block => {
   const { setter } = job.press;
   const { types, inks } = job;
   const heading = [

@@ -10,9 +10,9 @@ const CLOUDY_FROM = 25;
 const WINDY_FROM = 8;
 const FREEZING = 0;
 /** World Health Organization, Global Solar UV Index (2002): protection is advised from 3. */
-export const PROTECT_FROM_UV = 3;
+const PROTECT_FROM_UV = 3;
 
-export const weatherSign = ({ rainPercent, windMs, highC }: Weather): Sign => {
+const weatherSign = ({ rainPercent, windMs, highC }: Weather): Sign => {
   if (highC <= FREEZING) return 'cold';
   if (rainPercent >= WET_FROM) return 'rain';
   if (windMs >= WINDY_FROM) return 'wind';

@@ -9,7 +9,8 @@ import { text } from '../set/text.ts';
 import { bodyArea, GUTTER, MARGINS, runningHead, sheetFurniture, sheetHead } from '../sheet-head.ts';
 import { DENSITIES, type Density, densityOf, fillColumns, type Heights, levelColumns, type Portion } from './fit.ts';
 import { journeyDates, journeyWord, linesOf, type PackSection, packSections } from './lines.ts';
-import { type Journeys, journeysBeside, lineBlock, portionBlock, tailHeight } from './rows.ts';
+import { portionBlock, tailHeight } from './portion.ts';
+import { type Journeys, journeysBeside, lineBlock } from './rows.ts';
 import { weightPanel } from './weight.ts';
 
 const COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, landscape: 3 };

@@ -15,7 +15,7 @@ export interface Pictures {
 }
 
 /** Resolution of photos in print, dots an inch: common practice, no source. */
-export const PHOTO_DOTS_AN_INCH = 300;
+const PHOTO_DOTS_AN_INCH = 300;
 const QUALITY = 80;
 /** A JPEG this little too large is stored as it came, not compressed a second time. */
 const NEAR_ENOUGH = 1.1;

@@ -10,7 +10,7 @@ import type { Role, Tag, TagProperties, TagTree } from './tags.ts';
 import type { SetGlyph, Typeface } from './typefaces.ts';
 
 /** How a line or an outline is drawn; widths in points, dashes in millimetres. */
-export interface Stroke {
+interface Stroke {
   readonly colour: string;
   readonly width: number;
   readonly dash?: readonly number[];

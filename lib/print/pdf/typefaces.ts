@@ -1,5 +1,5 @@
 import { create, type Font } from 'fontkit';
-import { type PDFDocument, PDFName, PDFNumber, type PDFRef, PDFString } from 'pdf-lib';
+import { type PDFDocument, PDFNumber, type PDFRef, PDFString } from 'pdf-lib';
 import type { Face, Fonts } from '../../type/index.ts';
 
 /** One glyph as it is set; lengths in thousandths of the type size. */
@@ -173,7 +173,3 @@ export const createTypefaces = (pdf: PDFDocument, fonts: Fonts): Typefaces => {
     },
   };
 };
-
-/** Names and refs for a page's font resources. */
-export const fontResources = (faces: readonly Typeface[]): readonly (readonly [PDFName, PDFRef])[] =>
-  faces.map((face) => [PDFName.of(face.name), face.ref] as const);

@@ -16,8 +16,7 @@ export type Stand = 'top' | 'middle' | 'bottom';
 export const shiftOf = (align: Align, room: number): number =>
   align === 'left' ? 0 : align === 'right' ? room : room / 2;
 
-export const standOf = (stand: Stand, room: number): number =>
-  stand === 'top' ? 0 : stand === 'bottom' ? room : room / 2;
+const standOf = (stand: Stand, room: number): number => (stand === 'top' ? 0 : stand === 'bottom' ? room : room / 2);
 
 export const space = (height: number): Block => ({ height: () => height, paint: () => undefined });
 

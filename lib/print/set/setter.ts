@@ -44,7 +44,7 @@ export interface Setter {
 }
 
 /** Nothing legible is smaller (the issue of older eyes and poor printers). */
-export const LEAST_POINTS = 7;
+const LEAST_POINTS = 7;
 
 const SOFT_HYPHEN = '\u00AD';
 const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });

@@ -1,0 +1,167 @@
+import type { NamedColour } from '../../model/index.ts';
+import type { Job } from '../job.ts';
+import type { Area, Size } from '../paper.ts';
+import type { Surface } from '../pdf/surface.ts';
+import { type Block, drawn, grid, space, stack, tagged } from '../set/block.ts';
+import type { FlowItem } from '../set/flow.ts';
+import { prose } from '../set/markdown.ts';
+import { stitch } from '../set/ornament.ts';
+import { text } from '../set/text.ts';
+import { inked, resized } from '../types.ts';
+import { layPicture } from './look-block.ts';
+import { type BookPage, bookArea, flowingPart } from './pages.ts';
+
+import { proseTypes } from './prose-types.ts';
+
+/** The colours of the mood, or those of the pieces when the stylist named none. */
+const paletteOf = ({ guide }: Job): readonly NamedColour[] =>
+  guide.capsule.mood.palette.length > 0
+    ? guide.capsule.mood.palette
+    : guide.palette.colours.map(({ colour }) => colour);
+
+const BAND = 22;
+const COVER_GAP = 7;
+/** A picture lower than this on a cover is left out, millimetres. */
+const LEAST_HERO = 45;
+
+/** The palette in one band, over the edge of the paper where the page is trimmed. */
+const paletteBand = (job: Job, surface: Surface, area: Area): void => {
+  const palette = paletteOf(job);
+  if (palette.length === 0) return;
+  surface.tag('Figure', { alt: job.say('palette of', { colours: palette.map(({ name }) => name) }) }, () => {
+    const step = area.width / palette.length;
+    palette.forEach(({ hex }, index) => {
+      const last = index === palette.length - 1;
+      surface.rectangle(
+        { x: area.x + index * step, y: area.y, width: step + (last ? 0 : 0.05), height: area.height },
+        { fill: hex },
+      );
+    });
+  });
+};
+
+/** `fold` is true when the left edge is a fold: nothing may run over it. */
+export const coverPage = (job: Job, size: Size, bleed: number, fold: boolean): BookPage => ({
+  bare: true,
+  bookmark: { title: job.guide.brief.title, level: 1 },
+  paint: (surface, page) => {
+    const { setter } = job.press;
+    const { types, inks, guide } = job;
+    const area = bookArea(size, page);
+    const head = stack([
+      tagged(
+        'P',
+        text(setter, job.say('booklet title', { traveller: guide.capsule.traveller }), inked(types.text, inks.soft)),
+      ),
+      space(9),
+      tagged('H1', text(setter, guide.brief.title, resized(types.title, 32), { balance: true })),
+      space(4),
+      tagged(
+        'P',
+        text(setter, guide.capsule.title, inked({ ...resized(types.title, 15), style: 'title italic' }, inks.thread)),
+      ),
+      space(6),
+      drawn(1, (on, { x, y, width }) => on.artifact(() => stitch(on, [x, y], [x + width, y], { colour: inks.thread }))),
+      space(4),
+      tagged('P', text(setter, job.say('dates of trip', { from: guide.brief.from, to: guide.brief.to }), types.fact)),
+      space(1.4),
+      tagged('P', text(setter, job.say('by studio', { studio: guide.studio.name }), inked(types.text, inks.soft))),
+    ]);
+    head.paint(surface, area);
+    const hero = guide.looks.find(({ favourite }) => favourite) ?? guide.looks[0];
+    const top = area.y + head.height(area.width) + COVER_GAP;
+    const frame = { width: area.width, height: size.height - BAND - COVER_GAP - top };
+    if (hero !== undefined && frame.height > LEAST_HERO) {
+      layPicture(job, hero, frame).paint(surface, { ...area, y: top, height: frame.height });
+    }
+    const left = fold ? 0 : bleed;
+    paletteBand(job, surface, {
+      x: -left,
+      y: size.height - BAND,
+      width: size.width + left + bleed,
+      height: BAND + bleed,
+    });
+  },
+});
+
+export const backPage = (job: Job, size: Size): BookPage => ({
+  bare: true,
+  paint: (surface, page) => {
+    const { types, inks, guide } = job;
+    const words = [guide.studio.name, guide.studio.line].filter((line) => line !== '');
+    const block = stack(
+      words.map((line, index) =>
+        tagged('P', text(job.press.setter, line, index === 0 ? types.panel : inked(types.text, inks.soft))),
+      ),
+      1.5,
+    );
+    const area = bookArea(size, page);
+    const height = block.height(area.width);
+    block.paint(surface, { ...area, y: area.y + area.height - height, height });
+  },
+});
+
+const swatches = (job: Job): Block => {
+  const { setter } = job.press;
+  const palette = paletteOf(job);
+  const cells = palette.map(
+    ({ name, hex }): Block =>
+      stack([
+        drawn(15, (surface, { x, y, width }) =>
+          surface.artifact(() =>
+            surface.rectangle(
+              { x, y, width, height: 15 },
+              { fill: hex, stroke: { colour: job.inks.hair, width: 0.25 } },
+            ),
+          ),
+        ),
+        space(1.4),
+        tagged('P', text(setter, name, inked(resized(job.types.kind, 8.4), job.inks.ink))),
+      ]),
+  );
+  return grid(cells, 5, { across: 2, down: 3 });
+};
+
+/** Palette, the mood in words, and why it was chosen. */
+export const palettePart = (job: Job, size: Size): readonly BookPage[] => {
+  const { setter } = job.press;
+  const { types, inks, guide } = job;
+  const { words } = guide.capsule.mood;
+  const items: FlowItem[] = [
+    { block: swatches(job) },
+    ...(words.length > 0
+      ? [
+          {
+            block: tagged(
+              'P',
+              text(setter, `${job.formats.list(words)}.`, inked(resized(types.kind, 11), inks.thread)),
+            ),
+            above: 5,
+          },
+        ]
+      : []),
+    ...prose(setter, guide.brief.introduction, proseTypes(job, 10)),
+    ...prose(setter, guide.capsule.rationale, proseTypes(job, 10)),
+    ...guide.palette.summary.map(
+      (sentence, index): FlowItem => ({
+        block: tagged('P', text(setter, job.sayPhrase(sentence), resized(types.text, 8.2))),
+        above: index === 0 ? 5 : 1.4,
+      }),
+    ),
+    {
+      block: tagged(
+        'P',
+        text(
+          setter,
+          job.say('looks counted', {
+            layered: job.formats.count(guide.counts.layered),
+            complete: job.formats.count(guide.counts.complete),
+          }),
+          types.key,
+        ),
+      ),
+      above: 5,
+    },
+  ];
+  return flowingPart(job, size, job.say('palette'), items);
+};

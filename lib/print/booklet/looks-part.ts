@@ -1,0 +1,107 @@
+import type { Job } from '../job.ts';
+import type { Size } from '../paper.ts';
+import { type Block, grid, row, space, stack, tagged } from '../set/block.ts';
+import type { FlowItem } from '../set/flow.ts';
+import { prose } from '../set/markdown.ts';
+import { text } from '../set/text.ts';
+import { inked, resized } from '../types.ts';
+import { smallLook, wideLook } from './look-block.ts';
+import { type BookPage, bookArea, bookMeasure, flowingPart, partHead } from './pages.ts';
+
+import { smallProse } from './prose-types.ts';
+
+const LOOK_GAP = 6;
+
+/** The looks, two or four to a page. */
+export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage[] => {
+  const { looks } = job.guide;
+  const { setter } = job.press;
+  const measure = bookMeasure(size);
+  const title = job.say('the looks');
+  const head = partHead(job, title);
+  if (looks.length === 0) {
+    return flowingPart(job, size, title, [{ block: tagged('P', text(setter, job.say('no looks'), job.types.fact)) }]);
+  }
+  return Array.from({ length: Math.ceil(looks.length / aPage) }, (_, index): BookPage => {
+    const some = looks.slice(index * aPage, (index + 1) * aPage);
+    return {
+      ...(index === 0 ? { bookmark: { title, level: 1 } } : {}),
+      paint: (surface, page) => {
+        const area = bookArea(size, page);
+        const taken = index === 0 ? head.height(measure.width) : 0;
+        if (index === 0) head.paint(surface, area);
+        const height = (measure.height - taken - LOOK_GAP) / 2;
+        const cell: Size = { width: aPage === 2 ? measure.width : (measure.width - LOOK_GAP) / 2, height };
+        const blocks = some.map((look): Block => {
+          if (aPage === 4) return smallLook(job, look, cell);
+          const note = prose(setter, look.note, smallProse(job)).map(({ block }) => block);
+          return wideLook(job, look, cell, note.length > 0 ? stack(note, 1) : undefined);
+        });
+        grid(blocks, aPage === 2 ? 1 : 2, { across: LOOK_GAP, down: LOOK_GAP }).paint(surface, {
+          ...area,
+          y: area.y + taken,
+          height: measure.height - taken,
+        });
+      },
+    };
+  });
+};
+
+/** Which look on which occasion: the plan in a few lines. */
+export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
+  const { guide, types, inks, formats } = job;
+  const { setter } = job.press;
+  const numbers = new Map(guide.looks.map(({ look, number }) => [look.id, number]));
+  const occasions = new Map(guide.brief.occasions.map((occasion) => [occasion.id, occasion]));
+  if (guide.plan.days.length === 0) return [];
+  const items = guide.plan.days.map((day): FlowItem => {
+    const lines = day.occasions.map((planned): Block => {
+      const number = planned.look === undefined ? undefined : numbers.get(planned.look.id);
+      const worn =
+        planned.look === undefined
+          ? job.say('no look')
+          : formats.list(job.names(planned.look.worn.map(({ piece }) => piece)));
+      const shown = number === undefined ? '–' : String(number);
+      return tagged(
+        'LI',
+        row(
+          [
+            {
+              width: 8,
+              block: tagged(
+                'Lbl',
+                text(setter, shown, inked({ ...resized(types.title, 13), style: 'title italic' }, inks.thread)),
+              ),
+            },
+            {
+              width: { share: 1 },
+              block: tagged(
+                'LBody',
+                stack(
+                  [
+                    tagged('P', text(setter, occasions.get(planned.occasion)?.what ?? planned.occasion, types.text)),
+                    ...(number === undefined || planned.look === undefined
+                      ? [tagged('P', text(setter, worn, types.key))]
+                      : []),
+                  ],
+                  0.8,
+                ),
+              ),
+            },
+          ],
+          { gap: 1 },
+        ),
+      );
+    });
+    const heading = [formats.date(day.date), ...(day.place === undefined ? [] : [day.place])].join(', ');
+    return {
+      block: stack([
+        tagged('H3', text(setter, heading, resized(types.kind, 9.5))),
+        space(1.4),
+        lines.length > 0 ? tagged('L', stack(lines, 1.4)) : tagged('P', text(setter, job.say('free day'), types.text)),
+      ]),
+      above: 4.5,
+    };
+  });
+  return flowingPart(job, size, job.say('the days'), items);
+};
