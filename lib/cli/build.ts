@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type PublishResult, publish } from '../publish/index.ts';
+import type { PublishResult } from '../publish/index.ts';
 import { printProblems } from './content.ts';
 import { CONTENT_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
 
@@ -19,13 +19,15 @@ export const CACHE_OPTION = {
 } as const;
 
 /** What `build` and `serve` ask of the publisher, from their common options. */
-export const publishFrom = (
+export const publishFrom = async (
   options: Readonly<Record<string, string | boolean | undefined>>,
   world: Surroundings,
 ): Promise<PublishResult> => {
   const edition = String(options.edition ?? 'client') as (typeof EDITIONS)[number];
   if (!EDITIONS.includes(edition))
     throw new UsageError(`there is no edition "${edition}"; write ${EDITIONS.join(' or ')}`);
+  // Loaded here, so that the verbs that only compute start at once.
+  const { publish } = await import('../publish/index.ts');
   return publish({
     contentFolder: path.resolve(world.folder, String(options.content ?? 'content')),
     out: path.resolve(world.folder, String(options.out ?? '_site')),

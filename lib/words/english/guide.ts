@@ -11,9 +11,9 @@ export const guide = {
   'wear it anywhere': (v: { low: string; high: string }) =>
     v.low === v.high ? `Right wherever the dress is ${v.low}.` : `Right from ${v.low} to ${v.high}.`,
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
-    `Outdoors on foot from ${f.celsiusRange(v.low, v.high)}.`,
+    `Outdoors on foot, ${f.celsiusRange(v.low, v.high)}.`,
   'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
-    `Indoors, sitting, from ${f.celsiusRange(v.low, v.high)}.`,
+    `Indoors, sitting, ${f.celsiusRange(v.low, v.high)}.`,
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
   'card for a day': (v: { date: string; low: number; high: number }, f: Formats) =>
     `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)}`,
