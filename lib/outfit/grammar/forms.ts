@@ -1,0 +1,55 @@
+import { SLOTS, type Slot } from '../../vocabulary/places.ts';
+
+/** The three forms a core can take, in the order looks are listed. */
+export const CORE_FORMS = ['separates', 'one-piece', 'swim'] as const;
+export type CoreForm = (typeof CORE_FORMS)[number];
+
+/** How much of a look is counted or listed. */
+export const LEVELS = ['core', 'layered', 'complete'] as const;
+export type Level = (typeof LEVELS)[number];
+
+export interface Form {
+  readonly id: CoreForm;
+  /** Slots a finished look of this form must fill. */
+  readonly required: readonly Slot[];
+  /** Slots that may stay empty. */
+  readonly optional: readonly Slot[];
+}
+
+const JEWELLERY: readonly Slot[] = SLOTS.filter((slot) => slot.startsWith('jewellery'));
+const DRESSED: readonly Slot[] = [
+  'mid layer',
+  'outer layer',
+  'legwear',
+  'bag',
+  ...JEWELLERY,
+  'eyewear',
+  'headwear',
+  'scarf',
+  'gloves',
+  'belt',
+];
+
+/**
+ * The grammar of a look: one core, at most one piece a slot. Shoes are asked for except with swimwear; a tie stands
+ * only beside a separate top; over swimwear go a cover-up, shoes, a bag, something for the eyes and the head.
+ */
+export const FORMS: Readonly<Record<CoreForm, Form>> = {
+  separates: { id: 'separates', required: ['top', 'bottom', 'shoes'], optional: [...DRESSED, 'tie'] },
+  'one-piece': { id: 'one-piece', required: ['one-piece', 'shoes'], optional: DRESSED },
+  swim: { id: 'swim', required: ['swim'], optional: ['cover-up', 'shoes', 'bag', 'eyewear', 'headwear'] },
+};
+
+/** The slots that make the core. */
+export const CORE_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['one-piece', 'top', 'bottom', 'swim']);
+/** Layers over the core: a cover-up is to swimwear what a jacket is to a shirt. */
+export const LAYER_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['cover-up', 'mid layer', 'outer layer']);
+
+const levelOf = (slot: Slot): number => (CORE_SLOTS.has(slot) ? 0 : LAYER_SLOTS.has(slot) ? 1 : 2);
+
+/** The slots of a form down to a level, in the fixed order of looks, which puts the core first, then the layers. */
+export const slotsOf = (form: Form, level: Level): readonly Slot[] => {
+  const deepest = LEVELS.indexOf(level);
+  const known = new Set([...form.required, ...form.optional]);
+  return SLOTS.filter((slot) => known.has(slot) && levelOf(slot) <= deepest);
+};

@@ -1,0 +1,15 @@
+export { createWardrobeEngine, type EnumerateOptions, type WardrobeEngine } from './engine.ts';
+export { CORE_FORMS, type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
+export type { LookId } from './grammar/look-id.ts';
+export type { WardrobeRules } from './ground.ts';
+export type { Cause } from './judge/diagnose.ts';
+export type { PairGrid, PairVerdict, PieceVerdict } from './judge/piece.ts';
+export type { Reason } from './judge/reasons.ts';
+export type { Verdict } from './judge/verdict.ts';
+export type { Contribution } from './look/contributions.ts';
+export type { RankedLook } from './look/rank.ts';
+export type { VariedOptions } from './look/varied.ts';
+export { FLAT_HEEL_CM, type Restriction } from './restriction.ts';
+export { HOUSE_RULES, type HouseRuleId, type RuleId } from './rules/index.ts';
+export type { HouseRule, Threshold } from './rules/rule.ts';
+export { checkPieceSets, checkRuleSettings, checkRuleThresholds } from './rules/settings.ts';

@@ -1,0 +1,108 @@
+import type { Look } from '../../model/look.ts';
+import type { Piece } from '../../model/piece.ts';
+import type { Slot } from '../../vocabulary/places.ts';
+import { type Phrase, phrase } from '../../words/phrase.ts';
+import { lookOf } from '../grammar/look-id.ts';
+import { type Seating, seatingsOf } from '../grammar/seating.ts';
+import { slotsOfPiece } from '../grammar/seats.ts';
+import type { Ground } from '../ground.ts';
+import type { Restriction } from '../restriction.ts';
+import { type Reason, reasonsOf } from './reasons.ts';
+
+/** What there is to say of some pieces worn together. */
+export interface Verdict {
+  /** No rule that rules out stands against it; more pieces may still be needed. */
+  readonly goes: boolean;
+  /** Nothing is missing from a whole look. */
+  readonly complete: boolean;
+  /** The pieces as a look, each in its place, when nothing is missing; also when it does not go. */
+  readonly look?: Look;
+  /** What rules out first, then what lowers the score. */
+  readonly reasons: readonly Reason[];
+  /** What is still needed for a whole look. */
+  readonly missing: readonly Phrase[];
+}
+
+const grammar = (message: Phrase, pieces: readonly string[]): Reason => ({
+  rule: 'grammar',
+  severity: 'rules out',
+  message,
+  pieces,
+});
+
+const shared = (a: Piece, b: Piece): Slot | undefined => {
+  const [only, another] = slotsOfPiece(a);
+  return another === undefined && only !== undefined && slotsOfPiece(b).join() === only ? only : undefined;
+};
+
+/** Why pieces have no places together: the pairs that cannot be, or their number. */
+const unseatable = (pieces: readonly Piece[]): readonly Reason[] => {
+  const pairs = pieces.flatMap((a, index) =>
+    pieces.slice(index + 1).flatMap((b): readonly Reason[] => {
+      if (seatingsOf([a, b]).length > 0) return [];
+      const place = shared(a, b);
+      const said = { one: a.name, two: b.name };
+      return [
+        grammar(
+          place === undefined
+            ? phrase('outfit', 'no common form', said)
+            : phrase('outfit', 'same place', { ...said, place }),
+          [a.id, b.id],
+        ),
+      ];
+    }),
+  );
+  if (pairs.length > 0) return pairs;
+  return [
+    grammar(
+      phrase('outfit', 'too many pieces', { pieces: pieces.map(({ name }) => name) }),
+      pieces.map(({ id }) => id),
+    ),
+  ];
+};
+
+const hard = (reasons: readonly Reason[]): number => reasons.filter(({ severity }) => severity === 'rules out').length;
+
+/** Judges pieces by the best way of wearing them together. Unknown ids are a reason, not an error. */
+export const judge = (ground: Ground, pieceIds: readonly string[], restriction: Restriction): Verdict => {
+  const wanted = [...new Set(pieceIds)];
+  const strangers = wanted
+    .filter((id) => !ground.pieceById.has(id))
+    .map((id) => grammar(phrase('outfit', 'not in wardrobe', { piece: id }), [id]));
+  const pieces = wanted.flatMap((id) => ground.pieceById.get(id) ?? []);
+  const seatings = seatingsOf(pieces);
+  if (strangers.length > 0 || seatings.length === 0) {
+    const reasons = [...strangers, ...(seatings.length === 0 && pieces.length > 1 ? unseatable(pieces) : [])];
+    return { goes: false, complete: false, reasons, missing: [] };
+  }
+  const nameOf = (id: string): string => ground.pieceById.get(id)?.name ?? id;
+  const judged = seatings.map((seating) => ({
+    seating,
+    reasons: reasonsOf({ ...seating, whole: seating.missing.length === 0 }, ground.rulebook, restriction, nameOf),
+    odd: seating.worn.reduce((sum, { piece, slot }) => sum + slotsOfPiece(piece).indexOf(slot), 0),
+  }));
+  // the fewest breaches, then the most complete, then the places the pieces are made for
+  const [best] = judged.toSorted(
+    (a, b) =>
+      hard(a.reasons) - hard(b.reasons) ||
+      a.seating.missing.length - b.seating.missing.length ||
+      a.reasons.length - b.reasons.length ||
+      a.odd - b.odd,
+  );
+  if (best === undefined) return { goes: false, complete: false, reasons: [], missing: [] };
+  const complete = best.seating.missing.length === 0;
+  return {
+    goes: hard(best.reasons) === 0,
+    complete,
+    ...(complete ? { look: lookOf(best.seating.worn) } : {}),
+    reasons: best.reasons,
+    missing: complete ? [] : missingOf(seatings),
+  };
+};
+
+/** One sentence naming each place that is still empty in the fullest way of wearing the pieces. */
+const missingOf = (seatings: readonly Seating[]): readonly Phrase[] => {
+  const fewest = Math.min(...seatings.map(({ missing }) => missing.length));
+  const places = seatings.find(({ missing }) => missing.length === fewest)?.missing ?? [];
+  return places.map((place) => phrase('outfit', 'missing piece', { places: [place] }));
+};

@@ -1,0 +1,49 @@
+import type { Piece } from '../../model/piece.ts';
+import { phrase } from '../../words/phrase.ts';
+import type { Worn } from '../worn.ts';
+import { COMMON_PRACTICE, ORDINARY_POINTS, type PairRule } from './rule.ts';
+import { inSlot, lengthIndex, pairIn, surfaceOf, volumeOf } from './traits.ts';
+
+/** Slots from the body outwards. */
+const UNDER = ['top', 'one-piece', 'mid layer'] as const;
+const OVER = ['mid layer', 'outer layer'] as const;
+const isCape = ({ kind }: Piece): boolean => kind === 'cape' || kind === 'shawl';
+/** At or above this clo a knit is thick. ASHRAE Handbook ch. 9 table 9: thick long-sleeved sweater 0.36, thin 0.25. */
+const THICK_KNIT_CLO = 0.33;
+const KNITTED = new Set(['fine knit', 'rib knit', 'cable knit', 'fleece', 'jersey']);
+const isThickKnit = (piece: Piece): boolean => piece.clo.value >= THICK_KNIT_CLO && KNITTED.has(surfaceOf(piece));
+
+const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
+  const found = pairIn(a, b, inSlot(...UNDER), inSlot(...OVER));
+  return found !== undefined && found[0].slot === 'mid layer' && found[1].slot === 'mid layer' ? undefined : found;
+};
+
+/**
+ * What is worn over must have room for what is under it: its volume may be at most `threshold` steps less, a layer that
+ * hangs longer than the coat over it shows, and two thick knits do not go over each other.
+ */
+export const LAYER_OVER: PairRule = {
+  id: 'layer-over',
+  says: phrase('outfit', 'rule layer-over', {}),
+  shape: 'pair',
+  severity: 'rules out',
+  threshold: { default: 1, low: 0, high: 3, unit: phrase('outfit', 'unit volume', {}) },
+  points: ORDINARY_POINTS,
+  source: COMMON_PRACTICE,
+  between: (a, b, threshold) => {
+    const found = layered(a, b);
+    if (found === undefined) return undefined;
+    const [under, over] = found;
+    const said = { under: under.piece.name, over: over.piece.name };
+    if (isCape(over.piece)) return undefined;
+    // the skirt of a dress hangs free below a jacket; only its upper part must fit
+    if (under.slot !== 'one-piece' && volumeOf(under.piece) - volumeOf(over.piece) > threshold) {
+      return phrase('outfit', 'no room under', said);
+    }
+    if (under.slot === 'mid layer' && lengthIndex(under.piece.length) > lengthIndex(over.piece.length)) {
+      return phrase('outfit', 'hangs out under', said);
+    }
+    if (isThickKnit(under.piece) && isThickKnit(over.piece)) return phrase('outfit', 'thick on thick', said);
+    return undefined;
+  },
+};

@@ -1,0 +1,80 @@
+import type { Piece } from '../../model/piece.ts';
+import { CUTS, LENGTHS, type Length } from '../../vocabulary/cuts.ts';
+import { FABRICS } from '../../vocabulary/fabrics.ts';
+import type { KindId } from '../../vocabulary/kinds.ts';
+import type { Slot } from '../../vocabulary/places.ts';
+import type { Worn } from '../worn.ts';
+
+/** What the trade reads off a piece; shared by the rules. */
+const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
+
+export const SHORTS = kinds('shorts', 'tailored shorts', 'playsuit');
+export const LAPELLED = kinds(
+  'blazer',
+  'double-breasted blazer',
+  'suit jacket',
+  'dinner jacket',
+  'linen jacket',
+  'waistcoat',
+  'wool coat',
+  'trench coat',
+);
+export const TAKES_TIE = kinds('shirt', 'dress shirt', 'short-sleeved shirt', 'flannel shirt');
+export const NECK_BOWS = kinds('bow blouse');
+export const WITHOUT_BELT = kinds('joggers', 'leggings', 'dungarees', 'slip dress', 'evening gown', 'sheath dress');
+export const BOOTS = kinds(
+  'hiking boots',
+  'ankle boots',
+  'chelsea boots',
+  'knee boots',
+  'walking shoes',
+  'trainers',
+  'canvas shoes',
+);
+
+export const volumeOf = ({ cut }: Piece): number => CUTS[cut].volume;
+export const lengthIndex = (length: Length): number => LENGTHS.indexOf(length);
+export const surfaceOf = ({ fabric }: Piece): string => FABRICS[fabric].surface;
+
+export const isSkirt = ({ kind }: Piece): boolean => kind.endsWith('skirt');
+/** A dress, skirt, shorts or playsuit: legs are seen below it. */
+export const showsLegs = ({ piece, slot }: Worn): boolean =>
+  (slot === 'bottom' || slot === 'one-piece') &&
+  (isSkirt(piece) ||
+    SHORTS.has(piece.kind) ||
+    (slot === 'one-piece' && lengthIndex(piece.length) < lengthIndex('full')) ||
+    lengthIndex(piece.length) <= lengthIndex('midi'));
+
+/** Bare sandals, flip-flops, mules: what leaves the foot open. */
+export const isOpenShoe = ({ piece, slot }: Worn): boolean => slot === 'shoes' && !piece.covers.includes('feet');
+/** Socks end on the foot or calf; tights and leggings cover the knee. */
+export const isSock = ({ piece, slot }: Worn): boolean => slot === 'legwear' && !piece.covers.includes('knees');
+
+const ACCESSORY_SLOTS: ReadonlySet<Slot> = new Set<Slot>([
+  'jewellery ears',
+  'jewellery neck',
+  'jewellery wrist',
+  'jewellery finger',
+  'jewellery lapel',
+  'headwear',
+  'scarf',
+  'belt',
+]);
+/** What ornaments a look; a bag, spectacles, gloves and a tie serve a purpose and are not counted. */
+export const isOrnament = ({ slot }: Worn): boolean => ACCESSORY_SLOTS.has(slot);
+export const isJewellery = ({ slot }: Worn): boolean => slot.startsWith('jewellery');
+/** Hidden or too small to take part in colour, pattern and hue. */
+export const isUnseen = ({ slot }: Worn): boolean => slot === 'eyewear' || slot.startsWith('jewellery');
+
+/** Sorts a pair by wanted slots: `[top, bottom]` whichever came first; undefined when it is another pair of slots. */
+export const pairIn = (
+  a: Worn,
+  b: Worn,
+  first: (worn: Worn) => boolean,
+  second: (worn: Worn) => boolean,
+): readonly [Worn, Worn] | undefined => (first(a) && second(b) ? [a, b] : first(b) && second(a) ? [b, a] : undefined);
+
+export const inSlot =
+  (...slots: Slot[]) =>
+  ({ slot }: Worn): boolean =>
+    slots.includes(slot);

@@ -1,0 +1,8 @@
+import type { Piece } from '../model/piece.ts';
+import type { Slot } from '../vocabulary/places.ts';
+
+/** One piece in the place it would take; what every rule looks at. */
+export interface Worn {
+  readonly piece: Piece;
+  readonly slot: Slot;
+}
