@@ -42,6 +42,9 @@ const cautionWords = (job: Job): readonly string[] => {
   const { packing } = job.guide;
   const things = packing.bags.flatMap(({ bag, sundries }) => sundries.map(({ sundry }) => ({ bag, sundry })));
   return [
+    ...(packing.weighedShare < 1 && packing.bags.length > 0
+      ? [job.say('weighed share', { share: packing.weighedShare })]
+      : []),
     ...packing.notes.map(job.sayPhrase),
     ...(things.some(({ bag, sundry }) => bag.role !== 'hold' && sundry.group === 'liquids')
       ? [job.say('liquids caution')]

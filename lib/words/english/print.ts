@@ -56,7 +56,6 @@ export const print = {
   },
   'worn on': ({ word, dates }: { word: string; dates: readonly string[] }, f: Formats) =>
     `worn on the ${word} of ${f.list(dates)}`,
-  'not worn on': ({ word }: { word: string }) => `not worn on a ${word}`,
   'times journeys': ({ word }: { word: string }) => `${word}s`,
   'head number': () => 'no.',
   'head grams': () => 'grams',
@@ -125,11 +124,8 @@ export const print = {
   'add or drop': () => 'Same clothes, other layers.',
   'no look': () => 'No look serves this one yet.',
   'wash that night': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Wash tonight: ${f.list(pieces)}.`,
-  'wash day': () => 'Wash day.',
   'look described': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
     `Drawing of the look: ${f.list(pieces)}.`,
-  'weather described': ({ low, high, rain }: { low: number; high: number; rain: number }, f: Formats) =>
-    `${f.celsiusRange(low, high)}, rain ${f.percent(rain / 100)}`,
   'indoors at': ({ airC }: { airC: number }, f: Formats) => `indoors, ${f.celsius(airC)}`,
   'rain chance': ({ percent }: { percent: number }, f: Formats) => `rain ${f.percent(percent / 100)}`,
   'free day': () => 'Nothing planned.',
@@ -151,7 +147,6 @@ export const print = {
   'sorted by use': () => 'sorted by use within each kind',
   'worn all day': () => 'worn by day',
   'worn evening': () => 'evening only',
-  'not worn': () => 'not worn',
   'pieces used': () => 'pieces used that day',
   'wash line key': () => 'wash that night',
 
@@ -166,7 +161,6 @@ export const print = {
   cautions: () => 'Please note',
   'cautions closing': () =>
     'This booklet helps you dress; it gives no medical advice. For health, allergies, sun, cold and uneven ground follow local advice and ask your doctor or pharmacist; for baggage ask your carrier.',
-  'look number': ({ number, title }: { number: number; title: string }, f: Formats) => `${f.count(number)}. ${title}`,
   'looks counted': ({ layered, complete }: { layered: string; complete: string }) =>
     `${layered} layered looks, ${complete} with shoes and accessories`,
   'good between': ({ low, high }: { low: number; high: number }, f: Formats) => `outdoors ${f.celsiusRange(low, high)}`,
