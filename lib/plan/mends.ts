@@ -6,7 +6,7 @@ import type { LookRestriction, LookSource } from './look-source.ts';
 import { addDays, type Moment, requiredAt, restrictionOf } from './moments.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { buildProgramme, type Solver, type Term } from './programme.ts';
-import { addChoiceRows, type Choice } from './serve.ts';
+import { addChoiceRows, type Choice, unlike } from './serve.ts';
 
 /** The wardrobe behind the capsule: what else the client could pack. */
 export interface WardrobeBehind {
@@ -143,7 +143,7 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     return column;
   };
   const choices: Choice[] = pools.flatMap(({ candidates }, at) =>
-    candidates.map((candidate): Choice => ({ moment: at, candidate, column: builder.choice() })),
+    unlike(problem, candidates).map((candidate): Choice => ({ moment: at, candidate, column: builder.choice() })),
   );
   for (const { change, candidates } of ways) {
     const column = gate(change);

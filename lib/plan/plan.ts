@@ -1,6 +1,7 @@
 import type { Brief, Capsule, Piece, Plan, UnservedOccasion } from '../model/index.ts';
 import { leastUnserved } from './bound.ts';
 import { fixedFor, type Pool, poolsFor, rememberRanks } from './candidates.ts';
+import { serveByDisplacing } from './displace.ts';
 import { dressUp } from './dress-up.ts';
 import { improve, serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
@@ -40,8 +41,8 @@ const countServed = (assignment: Assignment): number =>
 const PROOF_ROUNDS = 4;
 
 /**
- * Serves as many occasions as can be. When simply serving one after the other leaves none without a look, that is the
- * proof; else the solver decides over the pools, and a bound tells whether looks outside the pools could serve more.
+ * Serves as many occasions as can be. When serving one after the other, with others making way, leaves none without
+ * a look, that is the proof; else the solver decides over the pools, and a bound tells whether looks outside the pools could serve more.
  */
 const serveAndProve = async (
   problem: PlanProblem,
@@ -50,7 +51,7 @@ const serveAndProve = async (
   solver: Solver,
 ): Promise<Answer> => {
   let pools = firstPools;
-  let assignment = serveGreedily(problem, pools);
+  let assignment = serveByDisplacing(problem, pools, serveGreedily(problem, pools));
   const servable = (): number => pools.filter(({ candidates }) => candidates.length > 0).length;
   if (countServed(assignment) === servable()) return { assignment, pools, proven: true };
   for (let round = 0; round < PROOF_ROUNDS; round += 1) {

@@ -180,18 +180,21 @@ export interface Served {
   readonly best: boolean;
 }
 
-/** Serves as many occasions from the pools as can be, by the solver. `barred` pieces are not worn. */
-export const serveMost = async (
-  problem: PlanProblem,
-  pools: readonly Pool[],
-  solver: Solver,
-  barred: ReadonlySet<string> = new Set(),
-): Promise<Served> => {
+/** Of candidates that use the same limited pieces and would be seen as the same look, the first: the rest cannot serve more. */
+export const unlike = (problem: PlanProblem, candidates: readonly Candidate[]): readonly Candidate[] => {
+  const seen = new Set<string>();
+  return candidates.filter(({ pieces, identity, fixed }) => {
+    const limited = pieces.filter((piece) => problem.limited.has(piece)).sort();
+    const key = `${identity}|${limited.join('+')}|${fixed}`;
+    return !seen.has(key) && seen.add(key);
+  });
+};
+
+/** Serves as many occasions from the pools as can be, by the solver. */
+export const serveMost = async (problem: PlanProblem, pools: readonly Pool[], solver: Solver): Promise<Served> => {
   const builder = buildProgramme();
   const choices = pools.flatMap(({ candidates }, moment) =>
-    candidates
-      .filter(({ pieces }) => !pieces.some((piece) => barred.has(piece)))
-      .map((candidate): Choice => ({ moment, candidate, column: builder.choice() })),
+    unlike(problem, candidates).map((candidate): Choice => ({ moment, candidate, column: builder.choice() })),
   );
   const unserved = addChoiceRows(builder, problem, choices, () => 1);
   const solved = await solver.solve(builder.done());

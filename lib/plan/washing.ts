@@ -19,9 +19,12 @@ export const isWashable = (piece: Piece): boolean => piece.care.wash !== 'dry cl
 export const dryAt = (piece: Piece, washDay: number): number =>
   washDay * 24 + WASHED_AT_HOUR + piece.care.dryHours.value;
 
+/** Socks and tights are rinsed overnight or packed by the day, so no look fails for them. common practice, no source */
+const isLegwear = (piece: Piece): boolean => piece.places.every((place) => place === 'legwear');
+
 /** True when a piece cannot simply be worn on each of so many days: it needs washing in between, or drying after a swim. */
 export const isLimited = (piece: Piece, daysWithOccasions: number): boolean =>
-  piece.places.includes('swim') || wearsOf(piece) < daysWithOccasions;
+  piece.places.includes('swim') || (wearsOf(piece) < daysWithOccasions && !isLegwear(piece));
 
 /**
  * The fewest washes (as days) that let a piece be worn at these times, earliest first; undefined when no choice of

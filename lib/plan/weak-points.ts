@@ -1,6 +1,7 @@
 import type { Brief, Piece, WeakPoint } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { type Candidate, candidatesFor, isFinishing, leftForLater, type Pool, withoutPieces } from './candidates.ts';
+import { serveByDisplacing } from './displace.ts';
 import { serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
 import { addDays, type Moment } from './moments.ts';
@@ -35,7 +36,7 @@ const lostWith = async (
   });
   const before = assignment.flatMap((candidate, index) => (candidate === undefined ? [] : [index]));
   const kept = assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate));
-  const quick = serveGreedily(problem, pools, kept);
+  const quick = serveByDisplacing(problem, pools, serveGreedily(problem, pools, kept));
   const lostBy = (after: Assignment): readonly number[] => before.filter((index) => after[index] === undefined);
   if (lostBy(quick).length === 0) return [];
   const least = before.filter((index) => pools[index]?.candidates.length === 0).length;

@@ -55,6 +55,7 @@ export const wearable = (brief: Brief, piece: Piece, worn: readonly Occasion[]):
         .every((earlier) => hours(brief, later)[0] >= hours(brief, earlier)[1] + piece.care.dryHours.value),
     );
   }
+  if (piece.places.every((place) => place === 'legwear')) return true;
   const canWash = piece.care.wash !== 'dry clean' && piece.care.wash !== 'wipe';
   const washDays = canWash ? brief.washDays.map((date) => dayOf(brief, date)) : [];
   const days = [...new Set(worn.map(({ on }) => dayOf(brief, on)))].sort((a, b) => a - b);
