@@ -85,7 +85,7 @@ export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult 
     data = parsed.data;
   } catch (error) {
     const message = error instanceof Error ? error.message : '';
-    return message.includes('alias')
+    return message.toLowerCase().includes('alias')
       ? fail('the front matter uses an alias (*name)', 'write the value out in full', 1)
       : fail('the front matter cannot be read', 'compare it with a file that works', 1);
   }
@@ -97,8 +97,12 @@ export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult 
       problems: found.errors.map((error) => ({
         file: path,
         line: counter.linePos(error.pos[0]).line + LINES_BEFORE,
-        wrong: `the front matter is not valid YAML: ${clean(error.message)}`,
-        mend: 'check the indent and the quotes; text with a colon in it needs quotes',
+        ...(error.code === 'DUPLICATE_KEY'
+          ? { wrong: 'this field is written twice', mend: 'keep one of the two' }
+          : {
+              wrong: `the front matter is not valid YAML: ${clean(error.message)}`,
+              mend: 'check the indent and the quotes; text with a colon in it needs quotes',
+            }),
       })),
     };
   }

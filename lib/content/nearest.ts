@@ -3,6 +3,12 @@ import { distance } from 'fastest-levenshtein';
 /** Share of a word's letters that may differ before another word stops being a likely slip of the pen. */
 const LARGEST_SLIP = 0.4;
 
+const letters = (word: string): string => [...word].toSorted().join('');
+
+/** Letters swapped are one slip of the pen, not two. */
+const slips = (typed: string, word: string): number =>
+  letters(typed) === letters(word) ? Math.min(1, distance(typed, word)) : distance(typed, word);
+
 /** The valid words nearest to a misspelt one, best first; empty when none is near. */
 export const nearestWords = (word: string, valid: readonly string[], most = 3): readonly string[] => {
   const typed = word.trim().toLowerCase();
@@ -10,7 +16,7 @@ export const nearestWords = (word: string, valid: readonly string[], most = 3): 
     const plain = candidate.toLowerCase();
     if (typed.length > 2 && (plain.startsWith(typed) || typed.startsWith(plain) || plain.split(' ').includes(typed)))
       return 0.5;
-    return distance(typed, plain);
+    return slips(typed, plain);
   };
   return valid
     .map((candidate) => ({ candidate, away: near(candidate) }))

@@ -125,6 +125,15 @@ const checkRules = (settings: HouseRuleSettings, matter: FrontMatter): readonly 
         : 'README.md lists the house rules',
   }));
 
+const idsByWardrobe = (files: readonly ContentFile[]): ReadonlyMap<string, readonly string[]> => {
+  const ids = new Map<string, string[]>();
+  for (const { path } of files) {
+    const wardrobe = path.split('/')[1] ?? '';
+    ids.set(wardrobe, [...(ids.get(wardrobe) ?? []), nameOf(path)]);
+  }
+  return ids;
+};
+
 const readTrips = (
   sorted: Sorted,
   known: Omit<Content, 'trips' | 'studio' | 'houseRules'>,
@@ -167,7 +176,7 @@ const readTrips = (
           if (read.value === undefined) return read;
           const problems = [
             ...read.problems,
-            ...checkCapsule(read.value, brief, { wardrobes: known.wardrobes, lists: listIds }, matter),
+            ...checkCapsule(read.value, brief, { wardrobes: idsByWardrobe(sorted.pieces), lists: listIds }, matter),
             ...checkRules(read.value.rules, matter),
           ];
           return { value: read.value, problems };

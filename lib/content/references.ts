@@ -1,11 +1,12 @@
-import type { Brief, Capsule, Piece, Problem } from '../model/index.ts';
+import type { Brief, Capsule, Problem } from '../model/index.ts';
 import { slug } from './brief.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { writeInstead } from './nearest.ts';
 
 /** What a capsule may refer to. */
 export interface Known {
-  readonly wardrobes: ReadonlyMap<string, readonly Piece[]>;
+  /** Ids of the pieces of each wardrobe, those whose files have problems among them. */
+  readonly wardrobes: ReadonlyMap<string, readonly string[]>;
   readonly lists: readonly string[];
 }
 
@@ -49,8 +50,9 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
       known.lists.length > 0 ? writeInstead(capsule.list, known.lists) : 'add a file to the folder lists',
     );
   }
-  const wardrobe = known.wardrobes.get(capsule.wardrobe);
-  if (wardrobe === undefined) {
+  const ids = known.wardrobes.get(capsule.wardrobe);
+  if (ids === undefined && capsule.wardrobe === '') return problems;
+  if (ids === undefined) {
     const all = [...known.wardrobes.keys()];
     say(
       ['wardrobe'],
@@ -59,7 +61,6 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
     );
     return problems;
   }
-  const ids = wardrobe.map(({ id }) => id);
   const owned = new Set(ids);
   for (const { path, id } of pieceReferences(capsule)) {
     if (!owned.has(id)) {

@@ -81,7 +81,7 @@ const language = read<string>((input) => {
 /** The front matter of `studio.md`. */
 export const studioSchema = v.strictObject({
   name: nameText,
-  line: v.optional(nameText, ''),
+  line: v.optional(noteText, ''),
   language: v.optional(language, 'en-GB'),
   units: v.optional(
     v.strictObject({

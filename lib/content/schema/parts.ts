@@ -1,8 +1,8 @@
 import * as v from 'valibot';
-import { nearestColourNames, parseColour } from '../../colour/index.ts';
+import { COLOUR_NAMES, nearestColourNames, parseColour } from '../../colour/index.ts';
 import type { IsoDate, NamedColour } from '../../model/index.ts';
 import { DRESS_CODES, dressIndex } from '../../vocabulary/index.ts';
-import { writeInstead } from '../nearest.ts';
+import { nearestWords, writeInstead } from '../nearest.ts';
 import { wrongAndMend } from '../problems.ts';
 
 const NAME_LENGTH = 300;
@@ -53,12 +53,12 @@ export const isoDate = read<IsoDate>((input) => {
 const asColour = (text: string): { value: NamedColour } | { wrong: string; mend: string } => {
   const colour = parseColour(text);
   if (colour !== undefined) return { value: colour };
-  const near = nearestColourNames(text);
+  const near = [...nearestColourNames(text), ...nearestWords(text, COLOUR_NAMES)].slice(0, 3);
   return {
     wrong: `no colour is called "${text}"`,
     mend:
       near.length > 0
-        ? writeInstead(text, near)
+        ? writeInstead(text, [...new Set(near)])
         : 'write a colour name, or give one of your own a value: {name: wet slate, value: "#4a5560"}',
   };
 };
