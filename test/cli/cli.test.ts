@@ -1,0 +1,88 @@
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { VERBS } from '../../lib/cli/verbs.ts';
+import { PROJECT, run } from './run.ts';
+
+const RAIL = 'october-by-rail/chestnut-and-rain';
+const CASES = path.join(PROJECT, 'test', 'content', 'cases');
+
+describe('the command line', () => {
+  it('lists its verbs, and helps with each', async () => {
+    const all = await run(['--help']);
+    expect(all.code).toBe(0);
+    for (const { name, options } of VERBS) {
+      expect(all.out).toContain(name);
+      const one = await run([name, '--help']);
+      expect(one.code).toBe(0);
+      for (const option of Object.keys(options)) expect(one.out).toContain(`--${option}`);
+    }
+  });
+
+  it.each([
+    [[], 'wayfold <verb>'],
+    [['biuld'], 'write "build"'],
+    [['check', '--contnet', 'x'], '--content'],
+    [['looks'], 'wants <trip>/<capsule>'],
+    [['looks', 'october-by-rail/chestnut-and-rian'], 'chestnut-and-rain'],
+    [['looks', RAIL, '--level', 'deep'], 'core, layered, complete'],
+    [['looks', RAIL, '--first', 'many'], 'whole number'],
+    [['explain', RAIL, 'striped-boat-nekc'], 'striped-boat-neck'],
+    [['palette', 'burgundi'], 'burgundy'],
+    [['check', 'october', 'extra'], 'does not know what to do'],
+  ])('exits with 2 and says what would be right: %j', async (args, says) => {
+    const { code, err, out } = await run(args as string[]);
+    expect(code).toBe(2);
+    expect(`${err}${out}`).toContain(says);
+    expect(err).not.toMatch(/\bat .*\.ts:/);
+  });
+
+  it('exits with 1 and every problem when the content is wrong', async () => {
+    const { code, err } = await run(['check', '--content', path.join(CASES, 'misspelt-words', 'content')]);
+    expect(code).toBe(1);
+    expect(err).toContain('wardrobes/ada/shirt.md:3: "kind" cannot be "overshrt"');
+    expect(err).toContain('7 problems in 1 file. Nothing was written.');
+  });
+
+  it('counts under three names', async () => {
+    const { code, out } = await run(['looks', RAIL, '--count']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/core looks: .*\n.*layered looks: .*\n.*complete looks: /);
+    const json = JSON.parse((await run(['looks', RAIL, '--count', '--json'])).out) as {
+      counts: Record<string, string>;
+    };
+    expect(Object.keys(json.counts)).toEqual(['core', 'layered', 'complete']);
+  });
+
+  it('lists looks page by page in one order', async () => {
+    const all = JSON.parse((await run(['looks', RAIL, '--json', '--first', '30'])).out) as { looks: { id: string }[] };
+    const first = JSON.parse((await run(['looks', RAIL, '--json', '--first', '10'])).out) as typeof all;
+    const after = first.looks.at(-1)?.id ?? '';
+    const next = JSON.parse(
+      (await run(['looks', RAIL, '--json', '--first', '20', '--after', after])).out,
+    ) as typeof all;
+    expect([...first.looks, ...next.looks]).toEqual(all.looks);
+  });
+
+  it('explains a look that goes, one that does not, and a piece', async () => {
+    const yes = await run(['explain', RAIL, 'rust-fine-roll-neck', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
+    expect(yes.out).toMatch(/^Yes:/);
+    const no = await run(['explain', RAIL, 'striped-boat-neck', 'tartan-pleated-skirt', 'chestnut-loafers']);
+    expect(no.out).toMatch(/^No:/);
+    expect(no.out).toContain('two prints');
+    const outside = await run(['explain', RAIL, 'mustard-henley', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
+    expect(outside.out).toContain('is in the wardrobe and not in this capsule');
+    expect((await run(['explain', RAIL, 'copper-slip-dress'])).code).toBe(0);
+  });
+
+  it('finds nothing wrong with the demo', async () => {
+    const { code, out } = await run(['check']);
+    expect(out).not.toContain('error [');
+    expect(code).toBe(0);
+  });
+
+  it('suggests palettes round a colour', async () => {
+    const { code, out } = await run(['palette', 'rust']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/#[0-9a-f]{6} +\d+ ?% +(base|support|accent)/);
+  });
+});
