@@ -79,11 +79,14 @@ const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Bloc
   if (planned.layersOn.length > 0) said.push(line(job.say('layers on', { pieces: job.names(planned.layersOn) })));
   if (planned.layersCarried.length > 0)
     said.push(line(job.say('layers carried', { pieces: job.names(planned.layersCarried) })));
-  said.push(
-    ...planned.cautions.map((caution) =>
-      line(job.sayPhrase(caution), inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread)),
-    ),
-  );
+  if (planned.cautions.length > 0) {
+    said.push(
+      line(
+        planned.cautions.map(job.sayPhrase).join(' '),
+        inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread),
+      ),
+    );
+  }
   return stack(
     [
       tagged('H3', text(setter, occasion.what, resized(types.panel, 11.5))),

@@ -2,7 +2,7 @@ import type { Look } from '../../model/index.ts';
 import type { Slot } from '../../vocabulary/index.ts';
 import type { Job } from '../job.ts';
 import type { DrawnForm } from '../pdf/drawings.ts';
-import { type Block, drawn, tagged } from '../set/block.ts';
+import { type Block, tagged } from '../set/block.ts';
 
 /** What hangs on the rail, from the outside in; the rest stands on the floor beside it. */
 const HANGING: readonly Slot[] = ['outer layer', 'mid layer', 'cover-up', 'top', 'one-piece', 'swim', 'bottom'];
@@ -69,9 +69,16 @@ export const lookRail = (job: Job, look: Look, height: number): Block => {
   );
   const arranged = arrange(pieces);
   const alt = job.say('look described', { pieces: job.names(worn.map(({ piece }) => piece)) });
-  return tagged(
-    'Figure',
-    drawn(height, (surface, { x, y, width }) => {
+  /** No higher than the look is at the scale its width allows. */
+  const heightAt = (width: number): number => {
+    const scale = scaleOf(arranged, width, height);
+    const hung = Math.max(0, ...arranged.hanging.map(({ box }) => box.height)) * scale;
+    const piled = Math.max(0, ...arranged.piles.map(stackHeight)) * scale + LEAST_GAP;
+    return HOOK + Math.max(hung, piled);
+  };
+  const rail: Block = {
+    height: heightAt,
+    paint: (surface, { x, y, width }) => {
       const scale = scaleOf(arranged, width, height);
       const natural =
         arranged.hanging.reduce((sum, { box }) => sum + box.width * scale, 0) +
@@ -88,7 +95,7 @@ export const lookRail = (job: Job, look: Look, height: number): Block => {
       }
       for (const pile of arranged.piles) {
         const wide = widest(pile) * scale;
-        let floor = y + height;
+        let floor = y + heightAt(width);
         for (const { box, ref } of pile) {
           const tall = box.height * scale * LARGER;
           surface.drawing({ box, ref }, at + (wide - box.width * scale * LARGER) / 2, floor - tall, scale * LARGER);
@@ -96,7 +103,7 @@ export const lookRail = (job: Job, look: Look, height: number): Block => {
         }
         at += wide + gap;
       }
-    }),
-    { alt },
-  );
+    },
+  };
+  return tagged('Figure', rail, { alt });
 };

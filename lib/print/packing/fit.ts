@@ -125,7 +125,13 @@ export const fillColumns = (
   return columns;
 };
 
-/** The lowest even height of the columns at which everything still fits, so that they end about level. */
+const LEVELS = 32;
+
+/** Sections that go on in another column: a reader would rather not look twice for one bag. */
+const broken = (columns: readonly (readonly Portion[])[]): number =>
+  columns.flat().filter(({ continued }) => continued).length;
+
+/** The lowest even height of the columns that breaks the fewest sections, so that they end about level. */
 export const levelColumns = (
   sections: readonly PackSection[],
   how: { density: Density; whole: boolean },
@@ -142,16 +148,10 @@ export const levelColumns = (
     );
   let best = fill(room);
   if (best === undefined) return undefined;
-  let low = room / 2;
-  let high = room;
-  for (let step = 0; step < 8; step++) {
-    const middle = (low + high) / 2;
-    const tried = fill(middle);
-    if (tried === undefined) low = middle;
-    else {
-      high = middle;
-      best = tried;
-    }
+  for (let level = 1; level <= LEVELS; level++) {
+    const tried = fill(room * (1 - level / (LEVELS + 8)));
+    if (tried === undefined) break;
+    if (broken(tried) <= broken(best)) best = tried;
   }
   return best;
 };
