@@ -81,9 +81,10 @@ export const judge = (ground: Ground, pieceIds: readonly string[], restriction: 
     reasons: reasonsOf({ ...seating, whole: seating.missing.length === 0 }, ground.rulebook, restriction, nameOf),
     odd: seating.worn.reduce((sum, { piece, slot }) => sum + slotsOfPiece(piece).indexOf(slot), 0),
   }));
-  // the fewest breaches, then the most complete, then the places the pieces are made for
+  // a whole look before a part of one, then the fewest breaches, then the places the pieces are made for
   const [best] = judged.toSorted(
     (a, b) =>
+      Number(a.seating.missing.length > 0) - Number(b.seating.missing.length > 0) ||
       hard(a.reasons) - hard(b.reasons) ||
       a.seating.missing.length - b.seating.missing.length ||
       a.reasons.length - b.reasons.length ||
