@@ -5,6 +5,7 @@ import { looksVerb } from './looks.ts';
 import { paletteVerb } from './palette.ts';
 import { serveVerb } from './serve.ts';
 import type { Verb } from './verb.ts';
+import { wordsVerb } from './words.ts';
 
 /** Every verb, in the order help lists them. */
-export const VERBS: readonly Verb[] = [buildVerb, checkVerb, looksVerb, explainVerb, paletteVerb, serveVerb];
+export const VERBS: readonly Verb[] = [buildVerb, checkVerb, looksVerb, explainVerb, paletteVerb, wordsVerb, serveVerb];

@@ -32,7 +32,6 @@ export const blues: NameTable = {
   cerulean: [0.59, 0.113, 237],
   marine: [0.364, 0.078, 255],
   delft: [0.449, 0.1, 260],
-  wedgwood: [0.667, 0.059, 253],
   periwinkle: [0.694, 0.093, 278],
   'storm blue': [0.453, 0.04, 251],
   'bleached denim': [0.826, 0.029, 248],
