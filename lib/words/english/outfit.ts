@@ -67,18 +67,17 @@ export const outfit = {
     `${v.one} and ${v.two} are denim of nearly the same blue: choose a clearly lighter or darker one.`,
   'leather on leather': (v: Two) => `${v.one} and ${v.two} are both leather: one is enough.`,
   'dress apart': (v: { plain: string; dressy: string; ends: string; begins: string }) =>
-    v.ends === ''
-      ? `${v.plain} is too plain for ${v.dressy}.`
-      : `${v.plain} goes up to ${v.ends}, ${v.dressy} begins at ${v.begins}.`,
-  'two seasons': (v: { bare: string; winter: string }) => `${v.bare} is for warm days, ${v.winter} for cold ones.`,
+    `${v.plain} (up to ${v.ends}) and ${v.dressy} (from ${v.begins}) have no dress code in common.`,
+  'two seasons': (v: { bare: string; winter: string }) =>
+    `${v.bare} with ${v.winter}: one is for warm days, the other for cold ones.`,
   'bare shoes': (v: { legwear: string; shoes: string }) => `${v.shoes} are worn with bare feet, not with ${v.legwear}.`,
   'socks with heels': (v: { legwear: string; shoes: string }) => `${v.legwear} do not suit the heel of ${v.shoes}.`,
-  'unseen legwear': (v: { legwear: string; garment: string }) => `${v.garment} hides ${v.legwear}.`,
+  'unseen legwear': (v: { legwear: string; garment: string }) => `Nobody sees ${v.legwear} under ${v.garment}.`,
   'boots under trousers': (v: { shoes: string; garment: string }) =>
     `${v.shoes} need a slim leg or a hem above them; ${v.garment} would bunch.`,
   'walking boots with fine': (v: { shoes: string; garment: string }) => `${v.shoes} are too rugged for ${v.garment}.`,
   'closed shoes by water': (v: { shoes: string }) => `${v.shoes} are closed; with swimwear wear something open.`,
-  'bare legs': (v: { garment: string }) => `${v.garment} is dressy and short enough to ask for legwear.`,
+  'bare legs': (v: { garment: string }) => `${v.garment}: dressy and short enough to ask for legwear.`,
   'heels on ground': (v: { shoes: string; heelCm: number; mostCm: number }, f: Formats) =>
     `${v.shoes} have a heel of ${f.centimetres(v.heelCm)}; on uneven ground and long walks keep to ${f.centimetres(v.mostCm)} at most.`,
   'open in rain': (v: { shoes: string }) => `${v.shoes} are open: feet get wet and cold.`,
@@ -89,7 +88,7 @@ export const outfit = {
   'metals apart': (v: Two) => `${v.one} and ${v.two} are of different metals.`,
   'two at the neck': (v: Two) => `${v.one} and ${v.two} both sit at the neck.`,
   'takes no tie': (v: { tie: string; top: string }) => `${v.top} has no collar for ${v.tie}.`,
-  'takes no belt': (v: { belt: string; garment: string }) => `${v.garment} does not take ${v.belt}.`,
+  'takes no belt': (v: { belt: string; garment: string }) => `Wear ${v.garment} without ${v.belt}.`,
   'no breast pocket': (v: { square: string; layer: string }) => `${v.layer} has no breast pocket for ${v.square}.`,
   'square without jacket': (v: { square: string }) => `${v.square} needs a jacket.`,
   'never together': (v: { pieces: readonly string[] }, f: Formats) =>
@@ -105,16 +104,16 @@ export const outfit = {
   'not in wardrobe': (v: { piece: string }) => `There is no piece "${v.piece}" here.`,
 
   'dress too plain': (v: { piece: string; ends: string; asked: string }) =>
-    `${v.piece} goes up to ${v.ends}; the occasion is ${v.asked}.`,
+    `${v.piece}: up to ${v.ends} only; the occasion is ${v.asked}.`,
   'dress too formal': (v: { piece: string; begins: string; asked: string }) =>
-    `${v.piece} begins at ${v.begins}; the occasion is ${v.asked}.`,
+    `${v.piece}: from ${v.begins} on; the occasion is ${v.asked}.`,
   'form not asked': (v: { swim: number }) =>
     v.swim > 0 ? 'Swimwear is for swimming only.' : 'The occasion does not allow this form of look.',
   'swim asked': () => 'The occasion asks for swimwear.',
-  'left out': (v: { piece: string }) => `${v.piece} is to be left out.`,
+  'left out': (v: { piece: string }) => `Leave out ${v.piece}.`,
   'must be worn': (v: { piece: string }) => `${v.piece} must be worn.`,
   'heel too high': (v: { piece: string; heelCm: number; mostCm: number }, f: Formats) =>
-    `${v.piece} has a heel of ${f.centimetres(v.heelCm)}; at most ${f.centimetres(v.mostCm)} is asked.`,
+    `The heel of ${v.piece} is ${f.centimetres(v.heelCm)}; at most ${f.centimetres(v.mostCm)} is asked.`,
   'shoes do not suit': (v: { piece: string; need: string }) => `${v.piece} are not made for ${v.need}.`,
   'need unmet': (v: { need: string }) => `Nothing in it answers "${v.need}".`,
   'too cold': (v: { on: number; min: number }, f: Formats) =>
@@ -129,5 +128,5 @@ export const outfit = {
     `The house rules ${f.list(v.rules.map((rule) => `"${rule}"`))} together rule out every look.`,
   'asked forbids all': (v: { asked: string }) => `What is asked rules out every look: ${v.asked}.`,
   'pieces forbid all': () => 'These pieces make no look, even with every house rule off.',
-  'goes with none': (v: { piece: string; place: string }) => `${v.piece} goes with nothing worn as ${v.place}.`,
+  'goes with none': (v: { piece: string; place: string }) => `Nothing worn as ${v.place} goes with ${v.piece}.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;
