@@ -1,8 +1,8 @@
 import { edgeThrough } from '../kit/edges.ts';
 import { lerp, linesBetween, type Node, type Painted, pen } from '../kit/index.ts';
 import { skirtShade } from '../lower/skirt-folds.ts';
-import { rollCollar } from '../upper/stand-collars.ts';
 import { frontNeck, neckInside } from '../upper/necklines.ts';
+import { rollCollar } from '../upper/stand-collars.ts';
 import { block, upperBlock } from './blocks.ts';
 import { bodiceShade, type DressDesign } from './draw.ts';
 import { type Dress, shoulderLine } from './frame.ts';

@@ -13,9 +13,9 @@ import {
   tone,
 } from '../kit/index.ts';
 import { frontZip } from '../upper/closures.ts';
-import { standCollar } from '../upper/stand-collars.ts';
 import type { UpperShape } from '../upper/shape.ts';
 import { drawSleeve } from '../upper/sleeve.ts';
+import { standCollar } from '../upper/stand-collars.ts';
 import { elasticEdge, legOpening, stretchShade } from './stretch.ts';
 
 /** Length of a rash suit from the shoulder to the fork. */
