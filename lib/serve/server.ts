@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import path from 'node:path';
 import sirv from 'sirv';
 import { insideFolder } from '../content/index.ts';
 import type { Problem } from '../model/index.ts';
@@ -23,11 +22,11 @@ const send = (response: ServerResponse, type: string, body: string): void => {
   response.end(body);
 };
 
-/** Path of the page an address names, when it is a page of the folder. */
-const pageOf = async (folder: string, address: string): Promise<string | undefined> => {
+/** Real path of the file an address names; undefined when it is missing or a link leads out of the folder. */
+const fileOf = async (folder: string, address: string): Promise<string | undefined> => {
   const asked = decodeURIComponent(address);
   const name = asked.endsWith('/') ? `${asked}index.html` : asked;
-  return name.endsWith('.html') ? insideFolder(folder, `.${name}`).catch(() => undefined) : undefined;
+  return insideFolder(folder, `.${name}`).catch(() => undefined);
 };
 
 const listen = (server: Server, port: number): Promise<number> =>
@@ -64,12 +63,17 @@ export const startServer = async (folder: string, port: number): Promise<LiveSer
       request.on('close', () => windows.delete(response));
       return;
     }
-    const page = await pageOf(folder, address);
-    if (problems.length > 0 && (page !== undefined || address.endsWith('/'))) {
+    const file = await fileOf(folder, address);
+    const isPage = address.endsWith('/') || address.endsWith('.html');
+    if (problems.length > 0 && isPage) {
       return send(response, 'text/html', problemsPage(problems, LIVE_PATH));
     }
-    if (page !== undefined) {
-      const text = await readFile(path.resolve(page), 'utf8');
+    if (file === undefined) {
+      response.writeHead(404).end('There is no such page in this guide.');
+      return;
+    }
+    if (isPage) {
+      const text = await readFile(file, 'utf8');
       return send(response, 'text/html', text.replace('</body>', `<script src="${LIVE_PATH}"></script></body>`));
     }
     files(request, response, () => {
