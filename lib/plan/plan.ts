@@ -84,11 +84,12 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
     const moment = moments[index];
     return candidate === undefined || moment === undefined ? undefined : dressUp(source, moment, candidate, pieces);
   });
-  const shared = { brief, problem, pools, assignment, source, solver };
+  const shared = { brief, problem, pools, assignment, source };
   const refused = new Set(capsule.choose?.leaveOut ?? []);
   const fixed = new Set(moments.flatMap((moment, index) => (fixedFor(capsule, moment) === undefined ? [] : [index])));
   const mends = await findMends({
     ...shared,
+    solver,
     fixed,
     refused,
     ...(question.wardrobe === undefined ? {} : { wardrobe: question.wardrobe }),
@@ -112,7 +113,7 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
     of: moments.length,
     proven,
     unserved,
-    weakPoints: await weakPointsOf(shared),
+    weakPoints: await weakPointsOf({ ...shared, solver }),
     wears: wearsByPiece(problem, looks),
   };
 };

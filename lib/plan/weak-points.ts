@@ -7,10 +7,12 @@ import type { LookSource } from './look-source.ts';
 import { addDays, type Moment } from './moments.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import type { Solver } from './programme.ts';
-import { serveMost } from './serve.ts';
+import { serveMost, unlike } from './serve.ts';
 
 /** Looks asked for an occasion when what was planned for it falls away. */
 const LOOKS_INSTEAD = 24;
+/** Choices up to which a loss is put to the solver; beyond, each would take seconds. */
+const SOLVED_AT_MOST = 400;
 
 interface Spare {
   readonly brief: Brief;
@@ -21,7 +23,11 @@ interface Spare {
   readonly solver: Solver;
 }
 
-/** Occasions that lose their look when some pools change: first the rest is kept, then everything may change. */
+/**
+ * Occasions that lose their look when some pools change: first the rest is kept and others may make way, then all is
+ * laid out afresh, then the solver is asked where more than one is lost and the trip is small. Else it is the best found: a
+ * cleverer rearrangement may save one more.
+ */
 const lostWith = async (
   spare: Spare,
   changed: ReadonlyMap<number, Pool>,
@@ -34,15 +40,20 @@ const lostWith = async (
     );
     return { candidates, complete: false };
   });
-  const before = assignment.flatMap((candidate, index) => (candidate === undefined ? [] : [index]));
-  const kept = assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate));
-  const quick = serveByDisplacing(problem, pools, serveGreedily(problem, pools, kept));
-  const lostBy = (after: Assignment): readonly number[] => before.filter((index) => after[index] === undefined);
-  if (lostBy(quick).length === 0) return [];
-  const least = before.filter((index) => pools[index]?.candidates.length === 0).length;
-  const after =
-    lostBy(quick).length === least && least > 0 ? quick : (await serveMost(problem, pools, solver)).assignment;
-  const lost = lostBy(after).length <= lostBy(quick).length ? lostBy(after) : lostBy(quick);
+  const served = assignment.flatMap((candidate, index) => (candidate === undefined ? [] : [index]));
+  const lostFrom = (after: Assignment): readonly number[] => served.filter((index) => after[index] === undefined);
+  const lostBy = (start?: Assignment): readonly number[] =>
+    lostFrom(serveByDisplacing(problem, pools, serveGreedily(problem, pools, start)));
+  const unavoidable = served.filter((index) => pools[index]?.candidates.length === 0).length;
+  const kept = lostBy(assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate)));
+  const afresh = kept.length > unavoidable ? lostBy() : kept;
+  const quick = afresh.length < kept.length ? afresh : kept;
+  const ways = pools.reduce((sum, { candidates }) => sum + unlike(problem, candidates).length, 0);
+  const solved =
+    quick.length > unavoidable + 1 && ways <= SOLVED_AT_MOST
+      ? lostFrom((await serveMost(problem, pools, solver)).assignment)
+      : quick;
+  const lost = solved.length < quick.length ? solved : quick;
   return lost.flatMap((index) => problem.moments[index]?.occasion.id ?? []);
 };
 
