@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
@@ -202,3 +203,24 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
     problems,
   };
 };
+
+const datesOf = (from: string, to: string): readonly string[] => {
+  const dates: string[] = [];
+  for (let time = Date.parse(`${from}T00:00:00Z`); time <= Date.parse(`${to}T00:00:00Z`); time += 86_400_000) {
+    dates.push(new Date(time).toISOString().slice(0, 10));
+  }
+  return dates;
+};
+
+/** Gives a stay without weather the monthly normals of its place, day by day, where the table has them. */
+export const withNormals = (brief: Brief, normals: Normals): Brief => ({
+  ...brief,
+  places: brief.places.map((place): TripPlace => {
+    if (place.weather !== undefined) return place;
+    const found = datesOf(place.from, place.to).flatMap((date) => {
+      const normal = place.days[date] ?? normalWeather(normals, place.name, date);
+      return normal === undefined ? [] : [[date, normal] as const];
+    });
+    return { ...place, days: Object.fromEntries(found) };
+  }),
+});

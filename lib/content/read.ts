@@ -1,7 +1,8 @@
+import { type Normals, parseNormals } from '../comfort/index.ts';
 import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Piece, Problem, Studio } from '../model/index.ts';
 import { checkRuleSettings } from '../outfit/index.ts';
 import { openPhoto } from '../photo/index.ts';
-import { readBrief } from './brief.ts';
+import { readBrief, withNormals } from './brief.ts';
 import { readCapsule, readHouseRules, readList, readStudio } from './capsule.ts';
 import { type ContentFile, readContentFiles } from './files.ts';
 import { type FrontMatter, readFrontMatter } from './front-matter.ts';
@@ -31,13 +32,14 @@ export interface ContentResult {
 }
 
 const ROOMS = ['wardrobes', 'lists', 'trips'] as const;
-const ROOT_FILES = ['studio.md', 'house-rules.md'];
+const ROOT_FILES = ['studio.md', 'house-rules.md', 'normals.csv'];
 
 const nameOf = (path: string): string => (path.split('/').at(-1) ?? path).replace(/\.md$/, '');
 
 interface Sorted {
   studio?: ContentFile;
   houseRules?: ContentFile;
+  normals?: ContentFile;
   readonly pieces: ContentFile[];
   readonly lists: ContentFile[];
   readonly briefs: ContentFile[];
@@ -67,6 +69,7 @@ const sortFiles = (files: readonly ContentFile[], problems: Problem[]): Sorted =
     const [room] = steps;
     if (file.path === 'studio.md') sorted.studio = file;
     else if (file.path === 'house-rules.md') sorted.houseRules = file;
+    else if (file.path === 'normals.csv') sorted.normals = file;
     else if (file.path === 'README.md') continue;
     else if (!file.path.endsWith('.md')) problems.push(misplaced(file.path));
     else if (room === 'wardrobes' && steps.length >= 3) sorted.pieces.push(file);
@@ -209,6 +212,13 @@ const photoProblems = async (root: string, pieces: readonly Piece[]): Promise<re
   return found;
 };
 
+const readNormals = (file: ContentFile | undefined, problems: Problem[]): Normals => {
+  if (file === undefined) return new Map();
+  const read = parseNormals(file.text, file.path);
+  problems.push(...read.problems);
+  return read.normals;
+};
+
 const DEFAULT_STUDIO = '---\nname: Wayfold\n---\n';
 
 /** Reads and checks a whole content folder; every problem of every file is reported at once. Never writes. */
@@ -246,7 +256,11 @@ export const readContent = async (root: string): Promise<ContentResult> => {
   const lists = sorted.lists.flatMap(
     (file) => take(parse(file, (matter) => readList(nameOf(file.path), matter))) ?? [],
   );
-  const trips = readTrips(sorted, { wardrobes, lists }, take);
+  const normals = readNormals(sorted.normals, problems);
+  const trips = readTrips(sorted, { wardrobes, lists }, take).map(({ brief, capsules }) => ({
+    brief: withNormals(brief, normals),
+    capsules,
+  }));
   if (trips.length === 0 && problems.length === 0) {
     problems.push({
       file: 'trips',
