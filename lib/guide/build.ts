@@ -91,11 +91,15 @@ const earningsOf = (engine: WardrobeEngine, looks: readonly Look[], plan: Plan):
     wears: plan.wears[piece] ?? 0,
   }));
 
-/** Computes the whole guide of one capsule of one trip. Draws nothing, writes nothing. */
-export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
-  const { studio, houseRules, brief, capsule, wardrobe, solver } = question;
+/** The plan of one capsule, with the pieces and the engine it was made with. */
+export const planGuide = async ({
+  brief,
+  capsule,
+  wardrobe,
+  houseRules,
+  solver,
+}: Pick<GuideQuestion, 'brief' | 'capsule' | 'wardrobe' | 'houseRules' | 'solver'>) => {
   const pieces = piecesOfCapsule(capsule, wardrobe);
-  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const engine = engineFor(pieces, capsule, houseRules);
   const plan = await planTrip({
     brief,
@@ -106,6 +110,14 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     solver,
     wardrobe: { pieces: wardrobe, engine: lookSourceOf(engineFor(wardrobe, capsule, houseRules)) },
   });
+  return { pieces, engine, plan };
+};
+
+/** Computes the whole guide of one capsule of one trip. Draws nothing, writes nothing. */
+export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
+  const { studio, brief, capsule } = question;
+  const { pieces, engine, plan } = await planGuide(question);
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const looks = describeLooks(chooseLooks(capsule, plan, engine, studio.looksShown), capsule, brief, plan, byId);
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces);

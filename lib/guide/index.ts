@@ -1,4 +1,4 @@
 export { buildGuides } from './all.ts';
-export { buildGuide, engineFor, type GuideQuestion, piecesOfCapsule } from './build.ts';
+export { buildGuide, engineFor, type GuideQuestion, lookSourceOf, piecesOfCapsule, planGuide } from './build.ts';
 export { inGroupOrder } from './order.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';

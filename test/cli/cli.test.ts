@@ -80,6 +80,17 @@ describe('the command line', () => {
     expect(code).toBe(0);
   });
 
+  it('plans every day, with reasons', async () => {
+    const { code, out } = await run(['plan', RAIL]);
+    expect(code).toBe(0);
+    expect(out).toContain('17 of 17 occasions served, proven the most');
+    expect(out).toContain('Chamber concert: Copper slip dress');
+    const json = JSON.parse((await run(['plan', RAIL, '--json'])).out) as {
+      days: { occasions: { look: { id: string } }[] }[];
+    };
+    expect(json.days).toHaveLength(9);
+  });
+
   it('suggests palettes round a colour', async () => {
     const { code, out } = await run(['palette', 'rust']);
     expect(code).toBe(0);

@@ -1,0 +1,82 @@
+import { type Guide, planGuide } from '../guide/index.ts';
+import type { PlannedOccasion } from '../model/index.ts';
+import { loadSolver } from '../solver/index.ts';
+import { capsuleNamed, contentFor } from './content.ts';
+import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
+import { type Voice, voiceOf } from './voice.ts';
+
+type Planned = Pick<Guide, 'brief' | 'pieces' | 'plan'>;
+
+const occasionLines = ({ brief, pieces }: Planned, planned: PlannedOccasion, voice: Voice): readonly string[] => {
+  const occasion = brief.occasions.find(({ id }) => id === planned.occasion);
+  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
+  const look = planned.look?.worn.map(({ piece }) => nameOf(piece)) ?? [];
+  const time = occasion?.at === undefined ? (occasion?.part ?? '') : voice.formats.time(occasion.at);
+  return [
+    `  ${time.padEnd(8)} ${occasion?.what ?? planned.occasion}: ${look.length === 0 ? 'no look' : look.join(', ')}`,
+    ...(planned.layersCarried.length > 0
+      ? [`           take along ${planned.layersCarried.map(nameOf).join(', ')}`]
+      : []),
+    ...[...planned.reasons, ...planned.cautions].map((said) => `           ${voice.say(said)}`),
+  ];
+};
+
+const planLines = (planned: Planned, voice: Voice): readonly string[] => {
+  const { plan, brief, pieces } = planned;
+  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
+  const whatOf = (id: string): string => brief.occasions.find((occasion) => occasion.id === id)?.what ?? id;
+  return [
+    `${plan.served} of ${plan.of} occasions served${plan.proven ? ', proven the most' : ', the most found'}`,
+    ...plan.days.flatMap((day) => [
+      '',
+      `${voice.formats.date(day.date)}${day.place === undefined ? '' : `, ${day.place}`}`,
+      ...day.occasions.flatMap((occasion) => occasionLines(planned, occasion, voice)),
+      ...(day.wash.length > 0 ? [`  wash     ${day.wash.map(({ piece }) => nameOf(piece)).join(', ')}`] : []),
+    ]),
+    ...plan.unserved.flatMap(({ occasion, lacks, mends }) => [
+      '',
+      `No look for ${whatOf(occasion)}:`,
+      ...lacks.map((lack) => `  ${voice.say(lack)}`),
+      ...mends.map(({ what, serves }) => `  mend: ${voice.say(what)} (serves ${serves.map(whatOf).join(', ')})`),
+    ]),
+    ...(plan.weakPoints.length > 0 ? ['', 'Weak points:'] : []),
+    ...plan.weakPoints.map(
+      ({ what, loses }) => `  ${voice.say(what)}${loses.length > 0 ? ` (${loses.map(whatOf).join(', ')})` : ''}`,
+    ),
+  ];
+};
+
+export const planVerb: Verb = {
+  name: 'plan',
+  words: '<trip>/<capsule>',
+  summary: 'Dress every occasion: the look, the layers, the washes; what cannot be served and what would mend it.',
+  options: { json: JSON_OPTION, content: CONTENT_OPTION },
+  fewestWords: 1,
+  mostWords: 1,
+  async run([name = ''], options, world) {
+    const content = await contentFor(options.content, world);
+    if (content === undefined) return 1;
+    const { trip, capsule } = capsuleNamed(content, name);
+    const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+    const planned = await planGuide({
+      brief: trip.brief,
+      capsule,
+      wardrobe,
+      houseRules: content.houseRules,
+      solver: await loadSolver(),
+    });
+    const voice = voiceOf(content.studio);
+    if (options.json === true) {
+      const spoken = JSON.stringify(
+        planned.plan,
+        (_key, value: unknown) =>
+          value !== null && typeof value === 'object' && 'room' in value && 'key' in value
+            ? voice.say(value as never)
+            : value,
+        2,
+      );
+      world.out(spoken);
+    } else for (const line of planLines({ brief: trip.brief, ...planned }, voice)) world.out(line);
+    return planned.plan.unserved.length > 0 ? 1 : 0;
+  },
+};
