@@ -1,5 +1,6 @@
-import { converter, differenceCiede2000 } from 'culori';
+import { differenceCiede2000 } from 'culori/fn';
 import type { NamedColour } from '../model/index.ts';
+import { toLch } from './lab.ts';
 
 const ciede2000 = differenceCiede2000();
 
@@ -38,8 +39,6 @@ export const NEARLY_THE_SAME = 6;
 
 /** How the second colour differs most from the first. */
 export type DifferenceDirection = 'lighter' | 'darker' | 'brighter' | 'quieter' | 'another hue';
-
-const toLch = converter('lch65');
 
 /** Which of lightness, chroma and hue carries most of the difference from `a` to `b`, in Lab under D65. */
 export const differenceDirection = (a: Pick<NamedColour, 'hex'>, b: Pick<NamedColour, 'hex'>): DifferenceDirection => {

@@ -1,6 +1,4 @@
-import { converter } from 'culori';
-
-const toLab = converter('lab65');
+import { toLab } from './lab.ts';
 
 /** CIELAB under D65. */
 export interface Lab {

@@ -1,5 +1,5 @@
 import type { NamedColour } from '../model/index.ts';
-import { METAL_NAMES } from './names/index.ts';
+import { METAL_NAMES } from './names/metals.ts';
 
 /** A part of OKLCH: lightness and chroma from (inclusive) to (exclusive), hue from `fromHue` upwards to `toHue` in degrees. */
 interface Region {

@@ -1,6 +1,6 @@
 import type { Piece, PieceColour } from '../model/index.ts';
-import { QUIET_PATTERNS } from '../vocabulary/index.ts';
-import { phrase } from '../words/index.ts';
+import { QUIET_PATTERNS } from '../vocabulary/patterns.ts';
+import { phrase } from '../words/phrase.ts';
 import { differenceOf } from './difference.ts';
 import { isMetal, isNeutral } from './neutral.ts';
 import { type ColourRelation, relate } from './relation.ts';

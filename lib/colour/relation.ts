@@ -1,5 +1,5 @@
 import type { NamedColour } from '../model/index.ts';
-import { type Phrase, phrase } from '../words/index.ts';
+import { type Phrase, phrase } from '../words/phrase.ts';
 import { differenceOf, NEARLY_THE_SAME, SAME_TO_THE_EYE } from './difference.ts';
 import { harmonyOf } from './harmony.ts';
 import { angleBetween, wheelAngle } from './hue.ts';

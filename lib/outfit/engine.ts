@@ -1,7 +1,7 @@
 import type { Look, LookCounts } from '../model/look.ts';
 import { type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
 import type { LookId } from './grammar/look-id.ts';
-import { createGround, type Ground, type WardrobeRules } from './ground.ts';
+import { createGround, type Ground } from './ground.ts';
 import { type Cause, diagnose } from './judge/diagnose.ts';
 import {
   explainPair,
@@ -17,6 +17,7 @@ import { enumerateLooks } from './look/enumerate.ts';
 import { type RankedLook, rankLooks } from './look/rank.ts';
 import { type VariedOptions, variedLooks } from './look/varied.ts';
 import type { Restriction } from './restriction.ts';
+import type { WardrobeRules } from './rules/rulebook.ts';
 import { compileSpace } from './space/compile.ts';
 import { countSpace } from './space/count.ts';
 

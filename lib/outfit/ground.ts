@@ -1,17 +1,9 @@
 import { isRemovable } from '../comfort/clo.ts';
-import type { HouseRuleSettings } from '../model/house-rules.ts';
 import type { Piece } from '../model/piece.ts';
 import { SLOTS, type Slot } from '../vocabulary/places.ts';
 import { type Seat, seatsOf } from './grammar/seats.ts';
 import { pairPoints, seatPoints } from './judge/score.ts';
-import { type Companion, createRulebook, type Rulebook } from './rules/rulebook.ts';
-
-export interface WardrobeRules {
-  readonly pieces: readonly Piece[];
-  readonly rules: HouseRuleSettings;
-  readonly never: readonly (readonly string[])[];
-  readonly always: readonly (readonly string[])[];
-}
+import { type Companion, createRulebook, type Rulebook, type WardrobeRules } from './rules/rulebook.ts';
 
 /** A cap over seats: `members[seat]` is 1 for a seat that counts. */
 export interface GroundCap {

@@ -1,8 +1,8 @@
 export { createWardrobeEngine, type EnumerateOptions, type WardrobeEngine } from './engine.ts';
 export { CORE_FORMS, type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
 export type { LookId } from './grammar/look-id.ts';
-export type { WardrobeRules } from './ground.ts';
 export type { Cause } from './judge/diagnose.ts';
+export { createJudge, type Judge } from './judge/judge.ts';
 export type { PairGrid, PairVerdict, PieceVerdict } from './judge/piece.ts';
 export type { Reason } from './judge/reasons.ts';
 export type { Verdict } from './judge/verdict.ts';
@@ -12,4 +12,5 @@ export type { VariedOptions } from './look/varied.ts';
 export { FLAT_HEEL_CM, type Restriction } from './restriction.ts';
 export { HOUSE_RULES, type HouseRuleId, type RuleId } from './rules/index.ts';
 export type { HouseRule, Threshold } from './rules/rule.ts';
+export type { WardrobeRules } from './rules/rulebook.ts';
 export { checkPieceSets, checkRuleSettings, checkRuleThresholds } from './rules/settings.ts';

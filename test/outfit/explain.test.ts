@@ -140,7 +140,7 @@ describe('bad input', () => {
 
   it('reports misspelt rules, thresholds out of range and sets of unknown pieces', () => {
     expect(checkRuleSettings({ 'patern-count': {}, colour: {} })).toEqual([
-      { id: 'patern-count', nearest: ['pattern-count', 'pattern-colour'] },
+      { id: 'patern-count', nearest: ['pattern-count'] },
     ]);
     expect(checkRuleSettings({ zzzzzzzzzzzzzz: {} })).toEqual([{ id: 'zzzzzzzzzzzzzz', nearest: [] }]);
     expect(

@@ -31,5 +31,4 @@ export const CLOTH_COLOURS: NameTable = {
 /** Names of the dictionary, in the order of its tables. */
 export const COLOUR_NAMES: readonly string[] = Object.keys(CLOTH_COLOURS);
 
-/** Names that mean metal: gold, silver, gunmetal… */
-export const METAL_NAMES: ReadonlySet<string> = new Set(Object.keys(metals));
+export { METAL_NAMES } from './metals.ts';

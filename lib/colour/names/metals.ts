@@ -13,3 +13,6 @@ export const metals: NameTable = {
   platinum: [0.866, 0.004, 106],
   'antique gold': [0.633, 0.097, 85],
 };
+
+/** Names that mean metal: gold, silver, gunmetal… */
+export const METAL_NAMES: ReadonlySet<string> = new Set(Object.keys(metals));

@@ -3,9 +3,10 @@ import type { Slot } from '../../vocabulary/places.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { formRefused } from '../grammar/asked.ts';
 import { CORE_FORMS, FORMS } from '../grammar/forms.ts';
-import { createGround, type Ground, type WardrobeRules } from '../ground.ts';
+import { createGround, type Ground } from '../ground.ts';
 import type { Restriction } from '../restriction.ts';
 import { HOUSE_RULES, type RuleId } from '../rules/index.ts';
+import type { WardrobeRules } from '../rules/rulebook.ts';
 import { compileSpace } from '../space/compile.ts';
 import { createDescent } from '../space/descent.ts';
 

@@ -5,8 +5,8 @@ import { type Phrase, phrase } from '../../words/phrase.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import { type Seating, seatingsOf } from '../grammar/seating.ts';
 import { slotsOfPiece } from '../grammar/seats.ts';
-import type { Ground } from '../ground.ts';
 import type { Restriction } from '../restriction.ts';
+import type { Rulebook } from '../rules/rulebook.ts';
 import { type Reason, reasonsOf } from './reasons.ts';
 
 /** What there is to say of some pieces worn together. */
@@ -63,22 +63,28 @@ const unseatable = (pieces: readonly Piece[]): readonly Reason[] => {
 
 const hard = (reasons: readonly Reason[]): number => reasons.filter(({ severity }) => severity === 'rules out').length;
 
+/** What judging needs: the rules in force and the pieces they speak of. */
+export interface Bench {
+  readonly rulebook: Rulebook;
+  readonly pieceById: ReadonlyMap<string, Piece>;
+}
+
 /** Judges pieces by the best way of wearing them together. Unknown ids are a reason, not an error. */
-export const judge = (ground: Ground, pieceIds: readonly string[], restriction: Restriction): Verdict => {
+export const judge = (bench: Bench, pieceIds: readonly string[], restriction: Restriction): Verdict => {
   const wanted = [...new Set(pieceIds)];
   const strangers = wanted
-    .filter((id) => !ground.pieceById.has(id))
+    .filter((id) => !bench.pieceById.has(id))
     .map((id) => grammar(phrase('outfit', 'not in wardrobe', { piece: id }), [id]));
-  const pieces = wanted.flatMap((id) => ground.pieceById.get(id) ?? []);
+  const pieces = wanted.flatMap((id) => bench.pieceById.get(id) ?? []);
   const seatings = seatingsOf(pieces);
   if (strangers.length > 0 || seatings.length === 0) {
     const reasons = [...strangers, ...(seatings.length === 0 && pieces.length > 1 ? unseatable(pieces) : [])];
     return { goes: false, complete: false, reasons, missing: [] };
   }
-  const nameOf = (id: string): string => ground.pieceById.get(id)?.name ?? id;
+  const nameOf = (id: string): string => bench.pieceById.get(id)?.name ?? id;
   const judged = seatings.map((seating) => ({
     seating,
-    reasons: reasonsOf({ ...seating, whole: seating.missing.length === 0 }, ground.rulebook, restriction, nameOf),
+    reasons: reasonsOf({ ...seating, whole: seating.missing.length === 0 }, bench.rulebook, restriction, nameOf),
     odd: seating.worn.reduce((sum, { piece, slot }) => sum + slotsOfPiece(piece).indexOf(slot), 0),
   }));
   // a whole look before a part of one, then the fewest breaches, then the places the pieces are made for

@@ -42,6 +42,12 @@ export interface Rulebook {
   readonly companions: readonly Companion[];
 }
 
+/** A wardrobe or capsule with the rules it is under. */
+export interface WardrobeRules extends Sets {
+  readonly pieces: readonly Piece[];
+  readonly rules: HouseRuleSettings;
+}
+
 interface Sets {
   readonly never: readonly (readonly string[])[];
   readonly always: readonly (readonly string[])[];

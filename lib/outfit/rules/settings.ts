@@ -2,14 +2,14 @@ import { distance } from 'fastest-levenshtein';
 import type { HouseRuleSettings } from '../../model/house-rules.ts';
 import { HOUSE_RULES } from './index.ts';
 
-/** Ids further than this from every rule get no suggestion. */
-const FARTHEST = 5;
+/** Ids that differ in more letters than this from every known one get no suggestion. */
+const farthest = (word: string): number => Math.ceil(word.length * 0.3);
 const SUGGESTIONS = 2;
 
 const nearestOf = (word: string, words: readonly string[]): readonly string[] =>
   words
     .map((known) => ({ known, far: distance(word.toLowerCase(), known) }))
-    .filter(({ far }) => far <= FARTHEST)
+    .filter(({ far }) => far <= farthest(word))
     .sort((a, b) => a.far - b.far || (a.known < b.known ? -1 : 1))
     .slice(0, SUGGESTIONS)
     .map(({ known }) => known);
