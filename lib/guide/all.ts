@@ -1,13 +1,18 @@
 import type { Content } from '../content/index.ts';
 import type { Solver } from '../plan/index.ts';
-import { buildGuide } from './build.ts';
+import { buildGuide, type GuideQuestion } from './build.ts';
 import type { Guide } from './record.ts';
 
 /** The guides of every capsule of a content folder, or of one trip, in order. */
 export const buildGuides = async (
   content: Content,
   solver: Solver,
-  options: { readonly trip?: string; readonly onGuide?: (done: number, of: number, id: string) => void } = {},
+  options: {
+    readonly trip?: string;
+    readonly onGuide?: (done: number, of: number, id: string) => void;
+    /** Gives a guide that was computed before from the same question, or computes it. */
+    readonly keep?: (question: Omit<GuideQuestion, 'solver'>, compute: () => Promise<Guide>) => Promise<Guide>;
+  } = {},
 ): Promise<readonly Guide[]> => {
   const wanted = content.trips
     .filter(({ brief }) => options.trip === undefined || brief.id === options.trip)
@@ -15,17 +20,16 @@ export const buildGuides = async (
   const guides: Guide[] = [];
   for (const { brief, capsule } of wanted) {
     options.onGuide?.(guides.length + 1, wanted.length, `${brief.id}/${capsule.id}`);
-    guides.push(
-      await buildGuide({
-        studio: content.studio,
-        houseRules: content.houseRules,
-        brief,
-        capsule,
-        wardrobe: content.wardrobes.get(capsule.wardrobe) ?? [],
-        list: content.lists.find(({ id }) => id === capsule.list),
-        solver,
-      }),
-    );
+    const question = {
+      studio: content.studio,
+      houseRules: content.houseRules,
+      brief,
+      capsule,
+      wardrobe: content.wardrobes.get(capsule.wardrobe) ?? [],
+      list: content.lists.find(({ id }) => id === capsule.list),
+    };
+    const compute = (): Promise<Guide> => buildGuide({ ...question, solver });
+    guides.push(await (options.keep === undefined ? compute() : options.keep(question, compute)));
   }
   return guides;
 };

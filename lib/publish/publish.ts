@@ -9,9 +9,10 @@ import { loadSolver } from '../solver/index.ts';
 import { loadFonts } from '../type/index.ts';
 import { createFormats, languageOf, say } from '../words/index.ts';
 import { artworkOf, type Easel } from './artwork.ts';
-import { folderCache } from './cache.ts';
-import { codeHash } from './code-hash.ts';
+import { folderCache, keyOf } from './cache.ts';
+import { codeHash, DRAWING_ROOMS, GUIDE_ROOMS } from './code-hash.ts';
 import { motifsOf } from './items.ts';
+import { packGuide, unpackGuide } from './kept-guide.ts';
 import { type Progress, silent, terminalProgress } from './progress.ts';
 import { printSheets } from './sheets.ts';
 import { mayReplace, OUTPUT_MARK, swapIn } from './swap.ts';
@@ -73,20 +74,28 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
     );
   }
   const progress: Progress = options.watch === undefined ? silent : terminalProgress(options.watch);
+  const cache = folderCache(options.cacheFolder);
+  const guideCode = await codeHash(GUIDE_ROOMS);
   const guides = await buildGuides(content, await loadSolver(), {
+    keep: async (question, compute) => {
+      const key = keyOf(guideCode, 'guide', question);
+      const kept = unpackGuide(await cache.get(key, async () => packGuide(await compute())));
+      const { studio, brief, capsule } = question;
+      return { ...kept, studio, brief, capsule };
+    },
     ...(trip === undefined ? {} : { trip }),
     onGuide: (done, of, id) => progress.step(`computing ${id}`, done, of),
   });
   const formats = createFormats(content.studio);
   const language = languageOf(content.studio.language);
   const voice = { formats, say: (phrase: Parameters<typeof say>[2]) => say(language, formats, phrase) };
-  const hash = await codeHash();
+  const hash = await codeHash(DRAWING_ROOMS);
   let drawn = 0;
   let toDraw = 0;
   const easel: Easel = {
     rasteriser: createRasteriser(),
     fonts: loadFonts(),
-    cache: folderCache(options.cacheFolder),
+    cache,
     voice,
     codeHash: hash,
     onPicture: () => {
