@@ -1,9 +1,9 @@
-import { relatePieces } from '../../colour/piece-relation.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { CORE_FORMS, FORMS, slotsOf } from '../grammar/forms.ts';
 import { slotsOfPiece } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
 import type { RuleId } from '../rules/index.ts';
+import { relationOf } from '../rules/relation.ts';
 import { pairReasons, type Reason } from './reasons.ts';
 import { judge } from './verdict.ts';
 
@@ -27,7 +27,7 @@ export const explainPair = (ground: Ground, a: string, b: string): PairVerdict =
     b,
     goes,
     reasons,
-    ...(one === undefined || two === undefined ? {} : { colours: relatePieces(one, two).reason }),
+    ...(one === undefined || two === undefined ? {} : { colours: relationOf(one, two).reason }),
   };
 };
 
@@ -60,7 +60,7 @@ export const pairGrid = (ground: Ground): readonly PairGrid[] => {
           bottom: bottom.piece.id,
           goes,
           reasons,
-          colours: relatePieces(top.piece, bottom.piece).reason,
+          colours: relationOf(top.piece, bottom.piece).reason,
         };
       }),
   );

@@ -1,5 +1,5 @@
-import { relatePieces } from '../../colour/piece-relation.ts';
 import type { Slot } from '../../vocabulary/places.ts';
+import { relationOf } from '../rules/relation.ts';
 import type { Worn } from '../worn.ts';
 
 /** How much of a look a slot makes: core first, then what lies over it, then shoes, then the rest. Own choice. */
@@ -28,7 +28,7 @@ const POINTS_A_RELATION = 50;
 export const pairPoints = (a: Worn, b: Worn): number => {
   const presence = (PRESENCE[a.slot] ?? 0) * (PRESENCE[b.slot] ?? 0);
   if (presence === 0) return 0;
-  return Math.round((relatePieces(a.piece, b.piece).score - EVEN_RELATION) * POINTS_A_RELATION * presence);
+  return Math.round((relationOf(a.piece, b.piece).score - EVEN_RELATION) * POINTS_A_RELATION * presence);
 };
 
 /** Points of one seat: a bag and one or two ornaments finish a look, a piece out of its own place costs a little. */

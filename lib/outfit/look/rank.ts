@@ -1,4 +1,3 @@
-import { relatePieces } from '../../colour/piece-relation.ts';
 import type { Look } from '../../model/look.ts';
 import type { Phrase } from '../../words/phrase.ts';
 import { CORE_FORMS, type CoreForm } from '../grammar/forms.ts';
@@ -7,6 +6,7 @@ import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
 import { reasonsOf } from '../judge/reasons.ts';
 import type { Restriction } from '../restriction.ts';
+import { relationOf } from '../rules/relation.ts';
 import { compileSpace } from '../space/compile.ts';
 import { rankSpace } from '../space/rank.ts';
 
@@ -53,7 +53,7 @@ const REASONS_SAID = 2;
 const praise = (seats: readonly Seat[]): readonly Phrase[] => {
   const carrying = seats.filter(({ slot }) => CARRYING.includes(slot));
   return carrying
-    .flatMap((a, index) => carrying.slice(index + 1).map((b) => relatePieces(a.piece, b.piece)))
+    .flatMap((a, index) => carrying.slice(index + 1).map((b) => relationOf(a.piece, b.piece)))
     .filter(({ score }) => score >= 0.5)
     .toSorted((a, b) => b.score - a.score)
     .filter(({ reason }, index, all) => all.findIndex((other) => sameWords(other.reason, reason)) === index)

@@ -1,6 +1,7 @@
 import { hueFamily } from '../../colour/hue.ts';
-import { relatePieces, seenColours } from '../../colour/piece-relation.ts';
+import { seenColours } from '../../colour/piece-relation.ts';
 import { phrase } from '../../words/phrase.ts';
+import { relationOf } from './relation.ts';
 import { COMMON_PRACTICE, type MarksRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
 import { isUnseen } from './traits.ts';
 
@@ -13,7 +14,7 @@ export const COLOUR: PairRule = {
   source: COMMON_PRACTICE,
   between: (a, b) => {
     if (isUnseen(a) || isUnseen(b)) return undefined;
-    const found = relatePieces(a.piece, b.piece);
+    const found = relationOf(a.piece, b.piece);
     return found.goes ? undefined : found.reason;
   },
 };

@@ -1,5 +1,5 @@
 import { popcount } from './compile.ts';
-import type { LookSpace } from './space.ts';
+import type { LookSpace, SpaceDemand } from './space.ts';
 
 /**
  * The state of a search through one space: for each depth the candidate words that are left and the small state of the
@@ -63,16 +63,17 @@ export const createDescent = (space: LookSpace): Descent => {
   const askedAt = new Int32Array(depth + 1);
   const offAt = new Float64Array(depth + 1);
   const onAt = new Float64Array(depth + 1);
-  const stateful = marks !== undefined || caps.length > 0 || demands.length > 0 || clo !== undefined;
+  /** Whether anything beside the graph and the marks narrows candidates. */
+  const closing = caps.length > 0 || demands.length > 0 || clo !== undefined;
   const onLadders = clo === undefined ? [] : space.slots.map((_, at) => ladder(space, at, clo.on, true));
   const offLadders = clo === undefined ? [] : space.slots.map((_, at) => ladder(space, at, clo.off, false));
   demands.forEach(({ asks }, index) => {
     if (asks === undefined) askedAt[0] = (askedAt[0] as number) | (1 << index);
   });
 
-  const markRows = new Map<number, Int32Array>();
+  const markRows: (Int32Array | undefined)[] = [];
   const markRow = (mask: number): Int32Array => {
-    const known = markRows.get(mask);
+    const known = markRows[mask];
     if (known !== undefined) return known;
     const row = new Int32Array(words);
     if (marks !== undefined) {
@@ -81,7 +82,7 @@ export const createDescent = (space: LookSpace): Descent => {
           row[node >> 5] = (row[node >> 5] as number) | (1 << (node & 31));
       }
     }
-    markRows.set(mask, row);
+    markRows[mask] = row;
     return row;
   };
 
@@ -108,8 +109,16 @@ export const createDescent = (space: LookSpace): Descent => {
       }
     }
     if (clo === undefined) return;
-    const warm = rung(onLadders[at] as Ladder, clo.min - (onAt[at] as number) - (clo.mostOn[at + 1] as number));
-    const cool = rung(offLadders[at] as Ladder, (offAt[at] as number) + (clo.leastOff[at + 1] as number) - clo.max);
+    const needed = clo.min - (onAt[at] as number) - (clo.mostOn[at + 1] as number);
+    const spare = clo.max - (offAt[at] as number) - (clo.leastOff[at + 1] as number);
+    // nothing to take away when the least warm node is warm enough and the warmest is not too warm
+    if (
+      needed <= ((onLadders[at] as Ladder).values[0] as number) &&
+      -spare <= ((offLadders[at] as Ladder).values[0] as number)
+    )
+      return;
+    const warm = rung(onLadders[at] as Ladder, needed);
+    const cool = rung(offLadders[at] as Ladder, -spare);
     for (let word = from; word < to; word += 1) {
       const keep =
         warm === undefined || cool === undefined ? 0 : (warm[word - from] as number) & (cool[word - from] as number);
@@ -117,87 +126,93 @@ export const createDescent = (space: LookSpace): Descent => {
     }
   };
 
-  /** True when every slot from `at` on has a candidate and every demand that stands can still be answered. */
-  const alive = (at: number): boolean => {
+  /** True when a demand that stands has a node left that answers it. */
+  const answerable = (at: number): boolean => {
     const base = at * words;
-    for (let slot = at; slot < depth; slot += 1) {
-      let any = 0;
-      for (let word = wordOf[slot] as number; word < (wordOf[slot + 1] as number); word += 1)
-        any |= rows[base + word] as number;
-      if (any === 0) return false;
-    }
     for (let index = 0; index < demands.length; index += 1) {
-      const bit = 1 << index;
-      if (((askedAt[at] as number) & ~(answeredAt[at] as number) & bit) === 0) continue;
-      const answers = demands[index]?.answers;
-      if (answers === undefined) continue;
+      if (((askedAt[at] as number) & ~(answeredAt[at] as number) & (1 << index)) === 0) continue;
+      const answers = (demands[index] as SpaceDemand).answers;
       let any = 0;
-      for (let word = wordOf[at] as number; word < words; word += 1)
+      for (let word = wordOf[at] as number; word < words; word += 1) {
         any |= (rows[base + word] as number) & (answers[word] as number);
+      }
       if (any === 0) return false;
     }
     return true;
   };
 
-  const carry = (at: number, node: number): void => {
-    const next = at + 1;
-    const base = next * words;
-    const from = wordOf[next] as number;
-    if (marks !== undefined) {
-      const before = markAt[at] as number;
-      const mask = before | (marks.ofNode[node] as number);
-      markAt[next] = mask;
-      if (mask !== before) and(base, from, markRow(mask));
+  const hasCandidate = (at: number, slot: number): boolean => {
+    const base = at * words;
+    let any = 0;
+    for (let word = wordOf[slot] as number; word < (wordOf[slot + 1] as number); word += 1) {
+      any |= rows[base + word] as number;
     }
+    return any !== 0;
+  };
+
+  /** Row that a node leaves of the slots after it by the whole-look rules; undefined when it takes nothing away. */
+  const leftByMarks = (at: number, node: number): Int32Array | undefined => {
+    if (marks === undefined) return undefined;
+    const before = markAt[at] as number;
+    const mask = before | (marks.ofNode[node] as number);
+    markAt[at + 1] = mask;
+    return mask === before ? undefined : markRow(mask);
+  };
+
+  const carryCaps = (at: number, node: number): void => {
+    const next = at + 1;
     for (let index = 0; index < caps.length; index += 1) {
       const cap = caps[index] as LookSpace['caps'][number];
       const before = capAt[at * caps.length + index] as number;
       const counted = before + (cap.ofNode[node] as number);
       capAt[next * caps.length + index] = counted;
-      if (counted !== before && counted >= cap.most) and(base, from, cap.others);
+      if (counted !== before && counted >= cap.most) and(next * words, wordOf[next] as number, cap.others);
     }
-    if (demands.length > 0) {
-      let answered = answeredAt[at] as number;
-      let asked = askedAt[at] as number;
-      const word = node >> 5;
-      const mask = 1 << (node & 31);
-      for (let index = 0; index < demands.length; index += 1) {
-        const demand = demands[index];
-        if (demand === undefined) continue;
-        if (((demand.answers[word] as number) & mask) !== 0) answered |= 1 << index;
-        if (demand.asks !== undefined && ((demand.asks[word] as number) & mask) !== 0) asked |= 1 << index;
+  };
+
+  const carryDemands = (at: number, node: number): void => {
+    let answered = answeredAt[at] as number;
+    let asked = askedAt[at] as number;
+    const word = node >> 5;
+    const mask = 1 << (node & 31);
+    for (let index = 0; index < demands.length; index += 1) {
+      const { answers, asks } = demands[index] as SpaceDemand;
+      if (((answers[word] as number) & mask) !== 0) answered |= 1 << index;
+      if (asks !== undefined && ((asks[word] as number) & mask) !== 0) asked |= 1 << index;
+    }
+    answeredAt[at + 1] = answered;
+    askedAt[at + 1] = asked;
+  };
+
+  const descend = (at: number, node: number): boolean => {
+    const next = at + 1;
+    const base = at * words;
+    const to = base + words;
+    const row = node * words;
+    const left = leftByMarks(at, node);
+    for (let slot = next; slot < depth; slot += 1) {
+      const end = wordOf[slot + 1] as number;
+      let any = 0;
+      for (let word = wordOf[slot] as number; word < end; word += 1) {
+        let bits = (rows[base + word] as number) & (adjacency[row + word] as number);
+        if (left !== undefined) bits &= left[word] as number;
+        rows[to + word] = bits;
+        any |= bits;
       }
-      answeredAt[next] = answered;
-      askedAt[next] = asked;
+      if (any === 0) return false;
     }
+    if (caps.length > 0) carryCaps(at, node);
+    if (demands.length > 0) carryDemands(at, node);
     if (clo !== undefined) {
       offAt[next] = (offAt[at] as number) + (clo.off[node] as number);
       onAt[next] = (onAt[at] as number) + (clo.on[node] as number);
     }
-    if (next < depth) close(next);
-  };
-
-  const descend = (at: number, node: number): boolean => {
-    const base = at * words;
-    const to = base + words;
-    const row = node * words;
-    if (stateful) {
-      for (let word = wordOf[at + 1] as number; word < words; word += 1) {
-        rows[to + word] = (rows[base + word] as number) & (adjacency[row + word] as number);
-      }
-      carry(at, node);
-      return alive(at + 1);
-    }
-    for (let slot = at + 1; slot < depth; slot += 1) {
-      let any = 0;
-      for (let word = wordOf[slot] as number; word < (wordOf[slot + 1] as number); word += 1) {
-        const left = (rows[base + word] as number) & (adjacency[row + word] as number);
-        rows[to + word] = left;
-        any |= left;
-      }
-      if (any === 0) return false;
-    }
-    return true;
+    if (!closing || next === depth) return true;
+    close(next);
+    if (caps.length > 0) {
+      for (let slot = next; slot < depth; slot += 1) if (!hasCandidate(next, slot)) return false;
+    } else if (!hasCandidate(next, next)) return false;
+    return demands.length === 0 || answerable(next);
   };
 
   const canFinish = (at: number): boolean => {
@@ -245,7 +260,7 @@ export const createDescent = (space: LookSpace): Descent => {
   };
 
   close(0);
-  const open = depth > 0 && alive(0);
+  const open = depth > 0 && space.slots.every((_, slot) => hasCandidate(0, slot)) && answerable(0);
   const keyLength = words + 2 + caps.length + 2 + 2;
   return { space, depth, rows, open, descend, canFinish, keyInto, keyLength };
 };
