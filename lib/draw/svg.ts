@@ -2,10 +2,29 @@ import type { Drawing, Mark, MarkGroup, Matrix, Paint, Tile } from './drawing.ts
 import { compactPath, shortNumber } from './svg-path.ts';
 
 const isGroup = (mark: Mark | MarkGroup): mark is MarkGroup => 'marks' in mark;
+const isOnlyClip = ({ clip, transform, opacity }: MarkGroup): boolean =>
+  clip !== undefined && transform === undefined && opacity === undefined;
 const matrixText = ([a, b, c, d, e, f]: Matrix): string =>
   a === 1 && b === 0 && c === 0 && d === 1
     ? `translate(${shortNumber(e)} ${shortNumber(f)})`
     : `matrix(${[a, b, c, d].map((v) => String(Math.round(v * 1e5) / 1e5)).join(' ')} ${shortNumber(e)} ${shortNumber(f)})`;
+
+/** Neighbours that are clipped to the same path become one group: every clip costs a layer of its own. */
+const joined = (marks: readonly (Mark | MarkGroup)[]): readonly (Mark | MarkGroup)[] => {
+  const result: (Mark | MarkGroup)[] = [];
+  for (const mark of marks) {
+    if (isGroup(mark) && mark.marks.length === 0) continue;
+    const last = result.at(-1);
+    if (last !== undefined && isGroup(last) && isGroup(mark) && isOnlyClip(last) && isOnlyClip(mark)) {
+      if (last.clip === mark.clip) {
+        result[result.length - 1] = { ...last, marks: [...last.marks, ...mark.marks] };
+        continue;
+      }
+    }
+    result.push(mark);
+  }
+  return result;
+};
 
 /** Writes marks; a path that is used twice is defined once, and so is a tile that only differs in its turn. */
 class Writer {
@@ -17,8 +36,11 @@ class Writer {
   private definitions = '';
   private ids = 0;
 
-  constructor(prefix: string) {
+  private readonly pathText: (path: string) => string;
+
+  constructor(prefix: string, short: boolean) {
     this.prefix = prefix;
+    this.pathText = short ? compactPath : (path) => path;
   }
 
   private id(): string {
@@ -35,12 +57,12 @@ class Writer {
 
   /** The element that draws a path: itself, or a use of the one defined before. */
   private element(path: string, attributes: string): string {
-    if ((this.uses.get(path) ?? 0) < 2 || path.length < 60) return `<path d="${compactPath(path)}"${attributes}/>`;
+    if ((this.uses.get(path) ?? 0) < 2 || path.length < 60) return `<path d="${this.pathText(path)}"${attributes}/>`;
     let id = this.shared.get(path);
     if (id === undefined) {
       id = this.id();
       this.shared.set(path, id);
-      this.definitions += `<path id="${id}" d="${compactPath(path)}"/>`;
+      this.definitions += `<path id="${id}" d="${this.pathText(path)}"/>`;
     }
     return `<use href="#${id}"${attributes}/>`;
   }
@@ -79,7 +101,9 @@ class Writer {
   }
 
   marks(marks: readonly (Mark | MarkGroup)[]): string {
-    return marks.map((mark) => (isGroup(mark) ? this.group(mark) : this.mark(mark))).join('');
+    return joined(marks)
+      .map((mark) => (isGroup(mark) ? this.group(mark) : this.mark(mark)))
+      .join('');
   }
 
   private group({ marks, clip, transform, opacity }: MarkGroup): string {
@@ -124,9 +148,10 @@ class Writer {
 /**
  * The drawing as SVG elements in centimetres, without the outer `svg`, to be put into a group that scales and places
  * it. Every id starts with `prefix`, which must be unique on the page or card and a valid start of an XML name.
+ * `short` takes time to find the shortest paths, for a file that is kept.
  */
-export const drawingMarkup = (drawing: Drawing, prefix: string): string => {
-  const writer = new Writer(prefix);
+export const drawingMarkup = (drawing: Drawing, prefix: string, short = true): string => {
+  const writer = new Writer(prefix, short);
   writer.count(drawing.marks);
   for (const tile of drawing.tiles) writer.count(tile.marks);
   writer.tiles(drawing.tiles);

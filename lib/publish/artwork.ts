@@ -1,9 +1,9 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import sharp from 'sharp';
-import { CARD_SIZES, type CardFormat, drawCard } from '../draw/card/index.ts';
+import { CARD_SIZES, type Card, type CardFormat, drawCard } from '../draw/card/index.ts';
 import type { Detail } from '../draw/index.ts';
-import { lookPictureSvg, piecePictureSvg, type Rasteriser } from '../draw/raster/index.ts';
+import { lookPicture, type Pixels, pieceMargin, piecePicture, type Rasteriser, redrawn } from '../draw/raster/index.ts';
 import type { Guide, GuideLook } from '../guide/index.ts';
 import type { Piece } from '../model/index.ts';
 import type { CardPictures, Picture, PictureIndex, PictureSet, PiecePictures } from '../site/pictures.ts';
@@ -38,33 +38,50 @@ const GROUNDS = ['clear', 'night'] as const;
 /** Pictures under way at once: the rasteriser holds three, the rest encode. */
 const AT_ONCE = 4;
 
+/** Pictures that are made together, from the same pixels or the same layout. */
 interface Job {
-  /** Below the guide's folder. */
-  readonly file: string;
-  readonly key: readonly unknown[];
-  make(): Promise<Uint8Array>;
+  /** Files below the guide's folder, and what else than the code each depends on. */
+  readonly outputs: readonly { readonly file: string; readonly key: readonly unknown[] }[];
+  /** The files' bytes in their order. */
+  make(): Promise<readonly Uint8Array[]>;
 }
 
-const webpOf =
-  (easel: Easel, svg: () => string, width: number): (() => Promise<Uint8Array>) =>
-  async () =>
-    easel.rasteriser.webp(await easel.rasteriser.pixels(svg(), { width }));
-
-/** One motif at several widths, each rasterised at its own width so that fine weaves do not shimmer. */
-const lookJobs = (guide: Guide, look: GuideLook, motifs: Motifs, easel: Easel): { set: PictureSet; jobs: Job[] } => {
-  const jobs: Job[] = [];
-  const onGround = (ground: (typeof GROUNDS)[number]): readonly Picture[] =>
-    LOOK_WIDTHS.map((width): Picture => {
-      const detail: Detail = width <= SMALL_LOOK ? 'small' : 'full';
-      const file = `pictures/looks/${look.slug}-${ground}-${width}.webp`;
-      jobs.push({
-        file,
-        key: ['look', lookKey(look.look, guide), ground, width],
-        make: webpOf(easel, () => lookPictureSvg(motifs.itemsOf(look.look, detail), { ...LOOK, ground }), width),
-      });
-      return { address: file, width, height: Math.round((width * LOOK.height) / LOOK.width) };
-    });
-  return { set: { clear: onGround('clear'), night: onGround('night') }, jobs };
+/** One motif on every ground: the widest picture is painted, the others are made from it; the smallest is drawn for small size. */
+const lookJob = (
+  guide: Guide,
+  look: GuideLook,
+  motifs: Motifs,
+  { rasteriser }: Easel,
+): { set: PictureSet; job: Job } => {
+  const pictureAt = (ground: (typeof GROUNDS)[number], width: number): Picture => ({
+    address: `pictures/looks/${look.slug}-${ground}-${width}.webp`,
+    width,
+    height: Math.round((width * LOOK.height) / LOOK.width),
+  });
+  const set: PictureSet = {
+    clear: LOOK_WIDTHS.map((width) => pictureAt('clear', width)),
+    night: LOOK_WIDTHS.map((width) => pictureAt('night', width)),
+  };
+  const of = lookKey(look.look, guide);
+  const outputs = GROUNDS.flatMap((ground) =>
+    set[ground].map(({ address, width }) => ({ file: address, key: ['look', of, ground, width] })),
+  );
+  const make = async (): Promise<readonly Uint8Array[]> => {
+    const full = lookPicture(motifs.itemsOf(look.look, 'full'), LOOK);
+    const small = redrawn(full, motifs.itemsOf(look.look, 'small'));
+    const files: Uint8Array[] = [];
+    for (const ground of GROUNDS) {
+      const widest = await rasteriser.laid(full, { ground });
+      for (const width of LOOK_WIDTHS) {
+        let pixels: Pixels = widest;
+        if (width === SMALL_LOOK) pixels = await rasteriser.laid(small, { ground, zoom: width / LOOK.width });
+        else if (width < LOOK.width) pixels = await rasteriser.narrower(widest, width);
+        files.push(await rasteriser.webp(pixels));
+      }
+    }
+    return files;
+  };
+  return { set, job: { outputs, make } };
 };
 
 /** The slot a piece takes when it is shown alone. */
@@ -73,37 +90,53 @@ const slotOf = ({ places, site }: Piece): Slot => {
   return place === 'jewellery' ? `jewellery ${site ?? 'ears'}` : place;
 };
 
-const pieceJobs = (piece: Piece, motifs: Motifs, easel: Easel): { pictures: PiecePictures; jobs: Job[] } => {
+const pieceJob = (
+  piece: Piece,
+  motifs: Motifs,
+  { rasteriser }: Easel,
+): { readonly pictures: PiecePictures; readonly job: Job } => {
   const slot = slotOf(piece);
   const { box } = motifs.item(piece.id, slot, 'full').picture;
-  const margin = Math.max(1.2, Math.max(box.width, box.height) * 0.035);
+  const margin = pieceMargin(box);
   const [widthCm, heightCm] = [box.width + 2 * margin, box.height + 2 * margin];
   const pxPerCm = Math.min(PIECE.width / widthCm, PIECE.height / heightCm);
-  const jobs: Job[] = [];
+  const sizes = (['large', 'small'] as const).map((size) => {
+    const share = size === 'small' ? SMALL_PIECE / Math.max(PIECE.width, PIECE.height) : 1;
+    const width = Math.max(8, Math.round(widthCm * pxPerCm * share));
+    const detail: Detail = size === 'small' ? 'small' : 'full';
+    return { size, detail, width, height: Math.round((width * heightCm) / widthCm) };
+  });
+  const addressOf = (ground: string, size: string): string => `pictures/pieces/${piece.id}-${ground}-${size}.webp`;
   const onGround = (ground: (typeof GROUNDS)[number]): readonly Picture[] =>
-    [1, SMALL_PIECE / Math.max(PIECE.width, PIECE.height)].map((share): Picture => {
-      const width = Math.max(8, Math.round(widthCm * pxPerCm * share));
-      const detail: Detail = share < 1 ? 'small' : 'full';
-      const file = `pictures/pieces/${piece.id}-${ground}-${share < 1 ? 'small' : 'large'}.webp`;
-      jobs.push({
-        file,
+    sizes.map(({ size, width, height }) => ({ address: addressOf(ground, size), width, height }));
+  const each = GROUNDS.flatMap((ground) => sizes.map((size) => ({ ground, ...size })));
+  return {
+    pictures: { clear: onGround('clear'), night: onGround('night'), widthCm, heightCm },
+    job: {
+      outputs: each.map(({ ground, size, width }) => ({
+        file: addressOf(ground, size),
         key: ['piece', motifKey(piece), ground, width],
-        make: webpOf(easel, () => piecePictureSvg(motifs.item(piece.id, slot, detail), { width, ground }), width),
-      });
-      return { address: file, width, height: Math.round((width * heightCm) / widthCm) };
-    });
-  return { pictures: { clear: onGround('clear'), night: onGround('night'), widthCm, heightCm }, jobs };
+      })),
+      make: () =>
+        Promise.all(
+          each.map(async ({ ground, detail, width, height }) => {
+            const picture = piecePicture(motifs.item(piece.id, slot, detail), { width, height });
+            return rasteriser.webp(await rasteriser.laid(picture, { ground }));
+          }),
+        ),
+    },
+  };
 };
 
-const clothJob = (piece: Piece, motifs: Motifs, easel: Easel): { cloth: Picture; job: Job } => {
+const clothJob = (piece: Piece, motifs: Motifs, { rasteriser }: Easel): { cloth: Picture; job: Job } => {
   const file = `pictures/cloth/${piece.id}.webp`;
+  const make = async (): Promise<readonly Uint8Array[]> => {
+    const svg = clothSvg(piece, motifs.item(piece.id, slotOf(piece), 'full'), CLOTH);
+    return [await rasteriser.webp(await rasteriser.pixels(svg, { width: CLOTH.width * 2 }))];
+  };
   return {
     cloth: { address: file, ...CLOTH },
-    job: {
-      file,
-      key: ['cloth', motifKey(piece)],
-      make: webpOf(easel, () => clothSvg(piece, motifs.item(piece.id, slotOf(piece), 'full'), CLOTH), CLOTH.width * 2),
-    },
+    job: { outputs: [{ file, key: ['cloth', motifKey(piece)] }], make },
   };
 };
 
@@ -111,41 +144,38 @@ const cardJobs = (
   guide: Guide,
   look: GuideLook,
   motifs: Motifs,
-  easel: Easel,
-): { cards: CardPictures; jobs: Job[] } => {
-  const { fonts, voice, rasteriser } = easel;
+  { fonts, voice, rasteriser }: Easel,
+): { readonly cards: CardPictures; readonly jobs: readonly Job[] } => {
   const stem = `cards/${look.slug}`;
-  const draw = async (format: CardFormat): Promise<string> =>
-    (await drawCard(cardInput(guide, look, format, motifs, voice), fonts)).svg;
-  // The portrait card is wanted twice, as SVG and as PNG: laid out once, and let go of when both are written.
-  let portrait: Promise<string> | undefined;
-  const drawPortrait = (): Promise<string> => {
-    const drawn = portrait ?? draw('portrait');
-    portrait = portrait === undefined ? drawn : undefined;
-    return drawn;
-  };
+  const draw = (format: CardFormat) => drawCard(cardInput(guide, look, format, motifs, voice), fonts);
+  const pngOf = async (card: Card): Promise<Uint8Array> =>
+    rasteriser.png(await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet }));
   const keyFor = (format: CardFormat): readonly unknown[] => {
     const { pieces, ...words } = cardInput(guide, look, format, motifs, voice);
     return ['card', words, pieces.map(({ name, colour }) => [name, colour]), lookKey(look.look, guide)];
   };
-  const svgJob: Job = {
-    file: `${stem}.svg`,
-    key: [...keyFor('portrait'), 'svg'],
-    make: async () => new TextEncoder().encode(await drawPortrait()),
-  };
-  const pngJob = (format: CardFormat, file: string): Job => ({
-    file,
-    key: [...keyFor(format), 'png'],
-    make: async () =>
-      rasteriser.png(await rasteriser.pixels(await (format === 'portrait' ? drawPortrait() : draw(format)))),
-  });
   return {
     cards: {
       portrait: { address: `${stem}.png`, ...CARD_SIZES.portrait },
       landscape: { address: `${stem}-wide.png`, ...CARD_SIZES.landscape },
       svg: `${stem}.svg`,
     },
-    jobs: [svgJob, pngJob('portrait', `${stem}.png`), pngJob('landscape', `${stem}-wide.png`)],
+    jobs: [
+      {
+        outputs: [
+          { file: `${stem}.svg`, key: [...keyFor('portrait'), 'svg'] },
+          { file: `${stem}.png`, key: [...keyFor('portrait'), 'png'] },
+        ],
+        make: async () => {
+          const card = await draw('portrait');
+          return [new TextEncoder().encode(card.svg), await pngOf(card)];
+        },
+      },
+      {
+        outputs: [{ file: `${stem}-wide.png`, key: [...keyFor('landscape'), 'png'] }],
+        make: async () => [await pngOf(await draw('landscape'))],
+      },
+    ],
   };
 };
 
@@ -159,11 +189,22 @@ export interface Artwork {
 
 /** Plans every picture of a guide; nothing is drawn before `paint`. */
 export const artworkOf = (guide: Guide, motifs: Motifs, easel: Easel): Artwork => {
-  const looks = guide.looks.map((look) => ({ slug: look.slug, ...lookJobs(guide, look, motifs, easel) }));
+  const looks = guide.looks.map((look) => ({ slug: look.slug, ...lookJob(guide, look, motifs, easel) }));
   const cards = guide.looks.map((look) => ({ slug: look.slug, ...cardJobs(guide, look, motifs, easel) }));
-  const pieces = guide.pieces.map((piece) => ({ id: piece.id, ...pieceJobs(piece, motifs, easel) }));
+  const pieces = guide.pieces.map((piece) => ({ id: piece.id, ...pieceJob(piece, motifs, easel) }));
   const cloths = guide.pieces.map((piece) => ({ id: piece.id, ...clothJob(piece, motifs, easel) }));
-  const jobs = [...looks, ...cards, ...pieces].flatMap((part) => part.jobs).concat(cloths.map(({ job }) => job));
+  const jobs = [...looks, ...pieces, ...cloths].map(({ job }) => job).concat(cards.flatMap((part) => part.jobs));
+  const paintOne = async (folder: string, { outputs, make }: Job): Promise<void> => {
+    let made: Promise<readonly Uint8Array[]> | undefined;
+    for (const [index, { file, key }] of outputs.entries()) {
+      const bytes = await easel.cache.get(keyOf(easel.codeHash, ...key), async () => {
+        made ??= make();
+        return (await made)[index] ?? new Uint8Array();
+      });
+      await writeFile(path.join(folder, file), bytes);
+      easel.onPicture();
+    }
+  };
   return {
     index: {
       looks: Object.fromEntries(looks.map(({ slug, set }) => [slug, set])),
@@ -171,15 +212,13 @@ export const artworkOf = (guide: Guide, motifs: Motifs, easel: Easel): Artwork =
       pieces: Object.fromEntries(pieces.map(({ id, pictures }) => [id, pictures])),
       cloth: Object.fromEntries(cloths.map(({ id, cloth }) => [id, cloth])),
     },
-    count: jobs.length,
+    count: jobs.reduce((sum, { outputs }) => sum + outputs.length, 0),
     async paint(folder) {
-      const folders = new Set(jobs.map(({ file }) => path.dirname(path.join(folder, file))));
+      const folders = new Set(
+        jobs.flatMap(({ outputs }) => outputs.map(({ file }) => path.dirname(path.join(folder, file)))),
+      );
       for (const each of folders) await mkdir(each, { recursive: true });
-      await inPool(jobs, AT_ONCE, async ({ file, key, make }) => {
-        const bytes = await easel.cache.get(keyOf(easel.codeHash, ...key), make);
-        await writeFile(path.join(folder, file), bytes);
-        easel.onPicture();
-      });
+      await inPool(jobs, AT_ONCE, (job) => paintOne(folder, job));
     },
   };
 };

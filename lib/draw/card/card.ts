@@ -100,7 +100,10 @@ const setTexts = async (input: CardInput, colours: CardColours, fonts: Fonts): R
 
 /** A finished card, and what it is made of, for checks and for sheets. */
 export interface Card {
+  /** The whole card; written when it is asked for. */
   readonly svg: string;
+  /** The card without its pieces, to lay them on as pixels. */
+  readonly sheet: string;
   readonly width: number;
   readonly height: number;
   readonly lay: FlatLay;
@@ -124,7 +127,7 @@ export const drawCard = async (input: CardInput, fonts: Fonts, prefix = 'c'): Pr
   const { words: labels } = await setInSatori(smallPrint(input, ticks, colours, small), size, fonts, small.texts);
   const all = [...words, ...labels];
   const rule = boxes.get('rule');
-  const parts = [
+  const below = [
     `<title>${escaped(input.title)}</title><desc>${escaped(input.pieces.map(({ name }) => name).join(', '))}</desc>`,
     `<rect width="${size.width}" height="${size.height}" fill="${colours.paper}"/>`,
     tapeMarkup(ticks, colours),
@@ -132,14 +135,24 @@ export const drawCard = async (input: CardInput, fonts: Fonts, prefix = 'c'): Pr
     stitchMarkup(boxNamed(boxes, 'stitch'), colours.accent, input.number + input.title),
     rule === undefined ? '' : ruleMarkup(rule, colours, false),
     ruleMarkup(boxNamed(boxes, 'notch'), colours, true),
-    layMarkup(lay, `${prefix}-`),
+  ].join('');
+  const above = [
     ...input.pieces.map((piece, index) =>
       swatchMarkup(piece, boxNamed(boxes, `swatch ${index}`), lay.scale, `${prefix}w${index}-`, colours),
     ),
     wordsMarkup(all, fonts, `${prefix}t`),
-  ];
+  ].join('');
   const open = `<svg xmlns="http://www.w3.org/2000/svg" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img">`;
-  return { svg: `${open}${parts.join('')}</svg>`, ...size, lay, words: all, boxes };
+  return {
+    get svg() {
+      return `${open}${below}${layMarkup(lay, `${prefix}-`)}${above}</svg>`;
+    },
+    sheet: `${open}${below}${above}</svg>`,
+    ...size,
+    lay,
+    words: all,
+    boxes,
+  };
 };
 
 /** The card as an SVG document. */

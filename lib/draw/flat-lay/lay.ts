@@ -13,11 +13,12 @@ export const VISIBLE_AT_LEAST = 0.55;
 
 /** The paper is never less than this high, so that a few small pieces are not blown up; centimetres. */
 const LEAST_HEIGHT = 104;
-/** Each try is this much smaller than the one before. */
-const STEP = 0.965;
+/** Scales come in these steps from `FIRST_RUNG` pixels a centimetre, so that a piece painted for one lay serves others. */
+const RUNG = 0.95;
+const FIRST_RUNG = 12;
 /** Smaller tries after the first that fits: one may look much better. */
 const FURTHER_TRIES = 2;
-const MOST_TRIES = 90;
+const MOST_TRIES = 80;
 /** What a larger scale is worth against the cost of an arrangement. */
 const WORTH_OF_SCALE = 4;
 /** Side of a cell when the finished lay is measured, centimetres. */
@@ -55,20 +56,16 @@ const finish = (arrangement: Arrangement, scale: number, frame: Frame): FlatLay 
   const lain = [...centred(arrangement.lain, width, height)].sort(byLevel);
   const visible = visibleShares(lain, width, height);
   if (visible.some((share) => share < VISIBLE_AT_LEAST)) return undefined;
-  const placed = lain.map(
-    ({ body, x, y }, index): Placed => ({
+  const placed = lain.map(({ body, x, y }, index): Placed => {
+    const corner: Point = [Math.round(frame.x + x * scale), Math.round(frame.y + y * scale)];
+    return {
       item: body.item,
-      transform: body.matrix([x, y], scale, frame),
+      transform: body.matrix([(corner[0] - frame.x) / scale, (corner[1] - frame.y) / scale], scale, frame),
       turn: body.turn,
-      extent: {
-        x: frame.x + x * scale,
-        y: frame.y + y * scale,
-        width: body.width * scale,
-        height: body.height * scale,
-      },
+      extent: { x: corner[0], y: corner[1], width: body.width * scale, height: body.height * scale },
       visible: visible[index] ?? 0,
-    }),
-  );
+    };
+  });
   return { scale, frame, placed };
 };
 
@@ -83,7 +80,7 @@ export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const bodies = layings
     .flatMap((laying, index): Body[] => {
       const item = items[index];
-      return item === undefined ? [] : [bodyOf(item, laying, index, turns)];
+      return item === undefined ? [] : [bodyOf(item, laying, index, random(seedOf(`${item.id} ${item.slot}`)))];
     })
     .sort((a, b) => a.laying.rank - b.laying.rank || a.index - b.index);
   const part = (...parts: readonly string[]) => bodies.filter(({ laying }) => parts.includes(laying.part));
@@ -91,11 +88,12 @@ export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const layers = part('layer');
   const extras = part('beside', 'small');
   const largest = frame.height / LEAST_HEIGHT;
+  const firstRung = Math.ceil(Math.log(largest / FIRST_RUNG) / Math.log(RUNG) - 1e-9);
   let chosen: { lay: FlatLay; worth: number } | undefined;
   let further = FURTHER_TRIES;
   for (let attempt = 0; attempt < MOST_TRIES && further > 0; attempt++) {
     if (chosen !== undefined) further--;
-    const scale = largest * STEP ** attempt;
+    const scale = FIRST_RUNG * RUNG ** (firstRung + attempt);
     const arrangement = arrange(stack, layers, extras, frame.width / scale, frame.height / scale);
     const lay = arrangement && finish(arrangement, scale, frame);
     if (arrangement === undefined || lay === undefined) continue;

@@ -6,7 +6,7 @@ import { rimMarkup, shadeMarkup } from './shade.ts';
 /** What lies under each piece: shade on paper, a pale rim on a dark page, or nothing. */
 export type Under = 'shade' | 'rim' | 'nothing';
 
-const RIM = '#d9cfc0';
+export const RIM = '#d9cfc0';
 
 const isCutout = (picture: LayItem['picture']): picture is Cutout => 'png' in picture;
 
@@ -14,6 +14,10 @@ const photoMarkup = ({ png, box }: Cutout): string => {
   const at = [box.x, box.y, box.width, box.height].map(shortNumber);
   return `<image x="${at[0]}" y="${at[1]}" width="${at[2]}" height="${at[3]}" preserveAspectRatio="none" href="data:image/png;base64,${Buffer.from(png).toString('base64')}"/>`;
 };
+
+/** A piece alone in its own centimetres, written quickly rather than briefly, to be rasterised and let go. */
+export const bareMarkup = ({ picture }: LayItem, prefix: string): string =>
+  isCutout(picture) ? photoMarkup(picture) : drawingMarkup(picture, prefix, false);
 
 /** A piece in its own centimetres, with what lies under it. Ids start with `prefix`. `scale` is pixels a centimetre. */
 export const itemMarkup = (item: LayItem, prefix: string, under: Under, scale: number): string => {

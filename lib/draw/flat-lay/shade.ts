@@ -6,18 +6,16 @@ import { thinRing } from './thin-ring.ts';
 /** How far the line of a shade may stray from the outline, centimetres: it is never seen sharp. */
 const STRAY = 0.15;
 
-/** Copies of the outline: how far they are moved, how much wider they are drawn (centimetres), how strong they are. */
-const COPIES: readonly (readonly [away: number, wider: number, opacity: number])[] = [
-  [0.2, 0.2, 0.11],
-  [0.38, 0.55, 0.07],
-  [0.58, 1, 0.05],
-  [0.8, 1.55, 0.038],
-  [1.05, 2.2, 0.032],
-  [1.34, 3, 0.03],
+/** Copies of the outline: how far they are moved, centimetres, and how strong they are. No strokes: wide ones cost as much as the piece. */
+const COPIES: readonly (readonly [away: number, opacity: number])[] = [
+  [0.28, 0.13],
+  [0.55, 0.08],
+  [0.9, 0.06],
+  [1.35, 0.05],
 ];
 /** On a larger scale, pixels a centimetre, the shade stays as narrow as on this one. */
 const USUAL_SCALE = 6;
-const SHADE = '#35281c';
+export const SHADE = '#35281c';
 
 const ringPath = (ring: readonly Point[]): string => {
   const line = thinRing(ring, STRAY);
@@ -33,10 +31,10 @@ export const shadeMarkup = (item: LayItem, prefix: string, scale: number): strin
   // no id of a drawing ends so
   const id = `${prefix}_`;
   const copies = COPIES.map(
-    ([away, wider, opacity]) =>
-      `<use href="#${id}" transform="translate(${shortNumber(away * 0.62 * near)} ${shortNumber(away * near)})" fill-opacity="${opacity}" stroke-opacity="${opacity}" stroke-width="${shortNumber(wider * near)}"/>`,
+    ([away, opacity]) =>
+      `<use href="#${id}" transform="translate(${shortNumber(away * 0.62 * near)} ${shortNumber(away * near)})" fill-opacity="${opacity}"/>`,
   );
-  return `<defs><path id="${id}" d="${outlinePath(item)}"/></defs><g fill="${SHADE}" stroke="${SHADE}" stroke-linejoin="round">${copies.join('')}</g>`;
+  return `<defs><path id="${id}" d="${outlinePath(item)}"/></defs><g fill="${SHADE}">${copies.join('')}</g>`;
 };
 
 /** A pale rim under the piece, so that dark cloth stands off a dark page. Centimetres. */

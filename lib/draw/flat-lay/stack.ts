@@ -14,8 +14,8 @@ export interface Stack {
   readonly height: number;
 }
 
-/** How far a hem lies over a waistband, centimetres. */
-const HEM_OVER_WAIST: readonly [number, number] = [6, 9];
+/** How far a hem lies over a waistband, centimetres; whole pixels move it by a fifth of one at most. */
+const HEM_OVER_WAIST: readonly [number, number] = [6.2, 8.8];
 
 const waistOf = (body: Body): readonly [number, number] => body.anchor('waist') ?? [body.width / 2, 0];
 const hemOf = (body: Body): readonly [number, number] => body.anchor('hem') ?? [body.width / 2, body.height];

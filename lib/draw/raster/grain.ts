@@ -126,12 +126,19 @@ export const softLightTable = (): Uint8Array =>
     return Math.round(softLight((index & 255) / 255, grey / 255) * 255);
   });
 
-/** Lays grain over RGBA pixels (not premultiplied), in place. */
-export const layGrain = (pixels: Uint8Array, grain: Uint8Array, table: Uint8Array): void => {
-  for (let index = 0, at = 0; at < pixels.length; index++, at += 4) {
-    const row = (grain[index] ?? NEUTRAL) << 8;
-    pixels[at] = table[row | (pixels[at] ?? 0)] ?? 0;
-    pixels[at + 1] = table[row | (pixels[at + 1] ?? 0)] ?? 0;
-    pixels[at + 2] = table[row | (pixels[at + 2] ?? 0)] ?? 0;
+/** Lays the upper left part of a sheet of grain, `across` pixels wide, over RGBA pixels (not premultiplied), in place. */
+export const layGrain = (
+  { data, width, height }: { readonly data: Uint8Array; readonly width: number; readonly height: number },
+  grain: Uint8Array,
+  across: number,
+  table: Uint8Array,
+): void => {
+  for (let y = 0, at = 0; y < height; y++) {
+    for (let x = 0, index = y * across; x < width; x++, index++, at += 4) {
+      const row = (grain[index] ?? NEUTRAL) << 8;
+      data[at] = table[row | (data[at] ?? 0)] ?? 0;
+      data[at + 1] = table[row | (data[at + 1] ?? 0)] ?? 0;
+      data[at + 2] = table[row | (data[at + 2] ?? 0)] ?? 0;
+    }
   }
 };

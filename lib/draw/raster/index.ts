@@ -1,2 +1,11 @@
-export { lookPictureSvg, type PictureGround, piecePictureSvg } from './picture.ts';
-export { createRasteriser, type Pixels, type Rasteriser, type RasterOptions } from './rasteriser.ts';
+export {
+  type LaidPicture,
+  lookPicture,
+  type PictureGround,
+  type PictureSize,
+  pictureSvg,
+  pieceMargin,
+  piecePicture,
+  redrawn,
+} from './picture.ts';
+export { createRasteriser, type LaidOptions, type Pixels, type Rasteriser, type RasterOptions } from './rasteriser.ts';

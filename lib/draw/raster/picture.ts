@@ -1,37 +1,38 @@
 import { PAPER } from '../card/palette.ts';
-import type { Box, Point } from '../drawing.ts';
-import { itemMarkup, type LayItem, layFlat, layMarkup, type Under } from '../flat-lay/index.ts';
-import { shortNumber } from '../svg-path.ts';
+import type { Box } from '../drawing.ts';
+import { type FlatLay, type LayItem, layFlat, layMarkup, type Placed, type Under } from '../flat-lay/index.ts';
 
 /** `paper`: on the card's paper. `clear`: no ground, shade below, for light pages. `night`: no ground, a pale rim, for dark pages. */
 export type PictureGround = 'paper' | 'clear' | 'night';
 
-const UNDER: Readonly<Record<PictureGround, Under>> = { paper: 'shade', clear: 'shade', night: 'rim' };
+/** What lies under the pieces on each ground. */
+export const UNDER: Readonly<Record<PictureGround, Under>> = { paper: 'shade', clear: 'shade', night: 'rim' };
 
-const document = (box: Box, width: number, ground: PictureGround, paper: string, inner: string): string => {
-  const view = [box.x, box.y, box.width, box.height].map(shortNumber).join(' ');
-  const sheet =
-    ground === 'paper'
-      ? `<rect x="${shortNumber(box.x)}" y="${shortNumber(box.y)}" width="${shortNumber(box.width)}" height="${shortNumber(box.height)}" fill="${paper}"/>`
-      : '';
-  const height = Math.round((width * box.height) / box.width);
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="${view}" preserveAspectRatio="xMidYMid meet">${sheet}${inner}</svg>`;
-};
-
-export interface LookPictureOptions {
+export interface PictureSize {
   readonly width: number;
   readonly height: number;
-  readonly ground: PictureGround;
-  readonly paper?: string;
-  readonly prefix?: string;
 }
 
-/** A look laid flat without anything around it, as an SVG document. `width` and `height` in pixels; rasterise it at any width. */
-export const lookPictureSvg = (items: readonly LayItem[], options: LookPictureOptions): string => {
-  const { width, height, ground, paper = PAPER, prefix = 'l' } = options;
+/** A picture ready to paint: what lies where, and how large the paper is. Pixels. */
+export interface LaidPicture extends PictureSize {
+  readonly lay: FlatLay;
+}
+
+/** A look laid flat without anything around it. */
+export const lookPicture = (items: readonly LayItem[], { width, height }: PictureSize): LaidPicture => {
   const margin = Math.round(Math.min(width, height) * 0.025);
-  const lay = layFlat(items, { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin });
-  return document({ x: 0, y: 0, width, height }, width, ground, paper, layMarkup(lay, `${prefix}-`, UNDER[ground]));
+  const frame = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
+  return { lay: layFlat(items, frame), width, height };
+};
+
+/** The same lay with every piece drawn anew, for small size. */
+export const redrawn = (picture: LaidPicture, items: readonly LayItem[]): LaidPicture => {
+  const byId = new Map(items.map((item) => [`${item.id} ${item.slot}`, item]));
+  const placed = picture.lay.placed.map((each): Placed => {
+    const item = byId.get(`${each.item.id} ${each.item.slot}`);
+    return item === undefined ? each : { ...each, item };
+  });
+  return { ...picture, lay: { ...picture.lay, placed } };
 };
 
 export interface PiecePictureOptions {
@@ -40,26 +41,48 @@ export interface PiecePictureOptions {
   readonly height?: number;
   /** One scale for several pictures, pixels a centimetre; undefined fits the piece into the picture. */
   readonly pxPerCm?: number;
-  readonly ground: PictureGround;
-  readonly paper?: string;
-  readonly prefix?: string;
 }
 
 /** Room for the shade around a piece, centimetres for a piece a metre high. */
 const MARGIN = 0.035;
 
-/** A single piece, as an SVG document in centimetres. */
-export const piecePictureSvg = (item: LayItem, options: PiecePictureOptions): string => {
-  const { width, height, pxPerCm, ground, paper = PAPER, prefix = 'p' } = options;
+/** Centimetres of paper around a piece shown alone. */
+export const pieceMargin = ({ width, height }: Pick<Box, 'width' | 'height'>): number =>
+  Math.max(1.2, Math.max(width, height) * MARGIN);
+
+/** A single piece, straight, in the middle of its picture. */
+export const piecePicture = (item: LayItem, { width, height, pxPerCm }: PiecePictureOptions): LaidPicture => {
   const { box } = item.picture;
-  const margin = Math.max(1.2, Math.max(box.width, box.height) * MARGIN);
+  const margin = pieceMargin(box);
   const fitted = Math.min(
     width / (box.width + 2 * margin),
     height === undefined ? Number.POSITIVE_INFINITY : height / (box.height + 2 * margin),
   );
   const scale = pxPerCm ?? fitted;
-  const centre: Point = [box.x + box.width / 2, box.y + box.height / 2];
-  const size = { width: width / scale, height: height === undefined ? box.height + 2 * margin : height / scale };
-  const view: Box = { x: centre[0] - size.width / 2, y: centre[1] - size.height / 2, ...size };
-  return document(view, width, ground, paper, itemMarkup(item, `${prefix}-`, UNDER[ground], scale));
+  const size = { width, height: height ?? Math.round((box.height + 2 * margin) * scale) };
+  const extent = {
+    x: Math.round((size.width - box.width * scale) / 2),
+    y: Math.round((size.height - box.height * scale) / 2),
+    width: box.width * scale,
+    height: box.height * scale,
+  };
+  const placed: Placed = {
+    item,
+    transform: [scale, 0, 0, scale, extent.x - box.x * scale, extent.y - box.y * scale],
+    turn: 0,
+    extent,
+    visible: 1,
+  };
+  return { lay: { scale, frame: { x: 0, y: 0, ...size }, placed: [placed] }, ...size };
+};
+
+/** A laid picture as an SVG document. Ids start with `prefix`. */
+export const pictureSvg = (
+  { lay, width, height }: LaidPicture,
+  ground: PictureGround,
+  { paper = PAPER, prefix = 'l' }: { readonly paper?: string; readonly prefix?: string } = {},
+): string => {
+  const sheet = ground === 'paper' ? `<rect width="${width}" height="${height}" fill="${paper}"/>` : '';
+  const inner = layMarkup(lay, `${prefix}-`, UNDER[ground]);
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">${sheet}${inner}</svg>`;
 };

@@ -1,7 +1,11 @@
 import { renderAsync } from '@resvg/resvg-js';
 import sharp from 'sharp';
+import { RIM, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
+import { emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
+import { type LaidPicture, type PictureGround, UNDER } from './picture.ts';
+import { createSprites } from './sprites.ts';
 
 export interface RasterOptions {
   /** Pixels; undefined takes the SVG's own. */
@@ -17,8 +21,20 @@ export interface Pixels {
   readonly height: number;
 }
 
+export interface LaidOptions {
+  readonly ground: PictureGround;
+  /** An opaque SVG document that the pieces are laid on, of the picture's own size; undefined for clear paper. */
+  readonly sheet?: string;
+  /** Pixels of the result for one of the picture's. Default 1. */
+  readonly zoom?: number;
+}
+
 export interface Rasteriser {
   pixels(svg: string, options?: RasterOptions): Promise<Pixels>;
+  /** A laid picture with grain. Each piece is painted once for each scale at which it lies, and shared by all pictures. */
+  laid(picture: LaidPicture, options: LaidOptions): Promise<Pixels>;
+  /** The same picture at another width. */
+  narrower(pixels: Pixels, width: number): Promise<Pixels>;
   /** PNG to download: a palette of at most 256 colours, under 700 kB for a card. */
   png(pixels: Pixels): Promise<Buffer>;
   /** WebP for pages; keeps transparency. */
@@ -29,6 +45,18 @@ export interface Rasteriser {
 const PNG_BYTES = 690_000;
 /** No dither: spread errors pile up into stains on pale paper, and the grain does its work. Palette qualities, tried in turn until the file is small enough: below 94 a pale cloth may lose its own colour in places. */
 const PNG_QUALITIES = [100, 94, 88, 76] as const;
+
+/** Holds every card and picture of a guide. */
+const USUAL_SHEET = { width: 1200, height: 1350 };
+const NO_FONTS = { font: { loadSystemFonts: false } } as const;
+
+const bytesOf = (hex: string): [number, number, number] => [
+  Number.parseInt(hex.slice(1, 3), 16),
+  Number.parseInt(hex.slice(3, 5), 16),
+  Number.parseInt(hex.slice(5, 7), 16),
+];
+const SHADE_RGB = bytesOf(SHADE);
+const RIM_RGB = bytesOf(RIM);
 
 /** Undoes premultiplied alpha in place; says whether every pixel is opaque. */
 const straighten = (data: Uint8Array): boolean => {
@@ -46,37 +74,75 @@ const straighten = (data: Uint8Array): boolean => {
 };
 
 /**
- * Turns SVG into pixels and files, at most three rasterised at a time, all processor cores used. Holds the paper's grain
- * for each size it has met. The same SVG gives the same bytes. No system font is ever used: text must be paths.
+ * Turns SVG into pixels and files, at most three rasterised at a time, all processor cores used. Holds a sheet
+ * of the paper's grain. The same SVG gives the same bytes. No system font is ever used: text must be paths.
  */
 export const createRasteriser = (inFlight = 3): Rasteriser => {
   const limited = limitTo(inFlight);
-  const grains = new Map<string, Uint8Array>();
+  let sheet: { readonly width: number; readonly height: number; readonly grain: Uint8Array } = {
+    width: 0,
+    height: 0,
+    grain: new Uint8Array(),
+  };
   let table: Uint8Array | undefined;
 
-  const grainFor = (width: number, height: number): Uint8Array => {
-    const key = `${width} ${height}`;
-    const known = grains.get(key) ?? paperGrain(width, height);
-    grains.set(key, known);
-    return known;
+  /** Large enough for every picture so far; its upper left part is the same whatever its size. */
+  const grainSheet = (width: number, height: number): typeof sheet => {
+    if (width > sheet.width || height > sheet.height) {
+      const [across, down] = [Math.max(width, USUAL_SHEET.width), Math.max(height, USUAL_SHEET.height)];
+      sheet = { width: across, height: down, grain: paperGrain(across, down) };
+    }
+    return sheet;
   };
+  const withGrain = (layer: Layer): Pixels => {
+    straighten(layer.data);
+    table ??= softLightTable();
+    const { grain, width } = grainSheet(layer.width, layer.height);
+    layGrain(layer, grain, width, table);
+    return layer;
+  };
+  const rasterise = (svg: string): Promise<Layer> =>
+    limited(async () => {
+      const image = await renderAsync(svg, NO_FONTS);
+      return { data: image.pixels, width: image.width, height: image.height };
+    });
+  const sprites = createSprites(rasterise);
   const raw = ({ width, height }: Pixels) => ({ raw: { width, height, channels: 4 as const } });
 
   return {
     pixels: (svg, { width, grain = true } = {}) =>
       limited(async () => {
         const image = await renderAsync(svg, {
-          font: { loadSystemFonts: false },
+          ...NO_FONTS,
           ...(width === undefined ? {} : { fitTo: { mode: 'width' as const, value: width } }),
         });
-        const data = image.pixels;
-        straighten(data);
-        if (grain) {
-          table ??= softLightTable();
-          layGrain(data, grainFor(image.width, image.height), table);
-        }
-        return { data, width: image.width, height: image.height };
+        const layer = { data: image.pixels, width: image.width, height: image.height };
+        if (grain) return withGrain(layer);
+        straighten(layer.data);
+        return layer;
       }),
+    laid: async ({ lay, width, height }, { ground, sheet, zoom = 1 }) => {
+      const [base, ...laid] = await Promise.all([
+        sheet === undefined ? emptyLayer(Math.round(width * zoom), Math.round(height * zoom)) : rasterise(sheet),
+        ...lay.placed.map((placed) => sprites.spriteOf(placed, lay.scale, zoom)),
+      ]);
+      lay.placed.forEach(({ extent }, index) => {
+        const sprite = laid[index];
+        if (sprite === undefined) return;
+        const [x, y] = [Math.round(extent.x * zoom) - sprite.pad, Math.round(extent.y * zoom) - sprite.pad];
+        const halo = UNDER[ground] === 'rim' ? sprite.rim() : sprite.shade();
+        paintVeil(base, halo, UNDER[ground] === 'rim' ? RIM_RGB : SHADE_RGB, x - halo.margin, y - halo.margin);
+        paintOver(base, sprite, x, y);
+      });
+      return withGrain(base);
+    },
+    narrower: async (pixels, width) => {
+      const { data, info } = await sharp(pixels.data, raw(pixels))
+        .resize({ width })
+        .raw()
+        .toBuffer({ resolveWithObject: true });
+      return { data, width: info.width, height: info.height };
+    },
     png: async (pixels) => {
       let file: Buffer | undefined;
       for (const quality of PNG_QUALITIES) {

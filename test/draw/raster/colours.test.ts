@@ -1,7 +1,7 @@
 import { differenceCiede2000, parse } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { drawPiece } from '../../../lib/draw/garment.ts';
-import { createRasteriser, type Pixels, piecePictureSvg } from '../../../lib/draw/raster/index.ts';
+import { createRasteriser, type Pixels, piecePicture } from '../../../lib/draw/raster/index.ts';
 import { KIND_IDS, KINDS, type KindGroup } from '../../../lib/vocabulary/index.ts';
 import { samplePiece } from '../../specimen/sample.ts';
 
@@ -38,7 +38,7 @@ describe('colours of drawn clothes', () => {
     for (const kind of KIND_IDS.filter((id) => CLOTHES.has(KINDS[id].group))) {
       const piece = samplePiece(kind);
       const item = { id: kind, slot: 'top' as const, picture: drawPiece(piece) };
-      const shown = medianColour(await rasteriser.pixels(piecePictureSvg(item, { width: 260, ground: 'clear' })));
+      const shown = medianColour(await rasteriser.laid(piecePicture(item, { width: 260 }), { ground: 'clear' }));
       const [one, other] = [parse(shown), parse(piece.colours[0]?.hex ?? '')];
       if (one === undefined || other === undefined || difference(one, other) > 6) {
         far.push(`${kind}: ${piece.colours[0]?.hex} is shown as ${shown}`);
