@@ -1,0 +1,54 @@
+import type { english } from '../english/index.ts';
+import type { Translation } from '../translation.ts';
+import { bodyPart, doing } from './glossary.ts';
+
+const METHODS: Readonly<Record<string, string>> = {
+  joined: 'eigene Kurve zwischen ISO 11079 und ISO 7730',
+  lightest: 'die leichteste Kleidung, die der Dresscode erlaubt; eigene Grenze',
+  none: 'außer Bademode keine Kleidung nötig',
+};
+
+const BANDS: Readonly<Record<string, string>> = {
+  low: 'niedrig',
+  moderate: 'mäßig',
+  high: 'hoch',
+  'very high': 'sehr hoch',
+  extreme: 'extrem',
+};
+
+/** German sentences of the comfort room. */
+export const comfort = {
+  'comfortable outdoors': (v, f) =>
+    `angenehm von ${f.celsius(v.low)} bis ${f.celsius(v.high)} beim ${doing(v.activity)}`,
+  'comfortable indoors': (v, f) =>
+    `angenehm in Räumen von ${f.celsius(v.low)} bis ${f.celsius(v.high)} beim ${doing(v.activity)}`,
+  'step without layers': (v, f) => `ohne Schichten: ${f.celsiusRange(v.low, v.high)}`,
+  'step with layers': (v, f) => `mit ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,
+  'how degrees are found': () =>
+    'Die Gradangaben sind aus veröffentlichten Kleidungstabellen geschätzt, auf ein Viertel der Isolation genau: ISO 7730 in Räumen und bei Wärme, ISO 11079 bei Kälte; der Übergang zwischen 10 und 20 °C ist unser eigener. Jeder empfindet anders: Was zählt, ist Ihr Gefühl.',
+  'clo range': (v, f) =>
+    `${f.number(v.off, 2)} clo ohne Schichten, ${f.number(v.on, 2)} clo mit allen Schichten (geschätzt)`,
+  'required clo': (v, f) =>
+    `verlangt ${f.number(v.min, 2)} bis ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
+  'sun caution': (v, f) =>
+    `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+  'take a hat': () => 'Dieser Look beschattet das Gesicht nicht: einen Hut mit Krempe mitnehmen.',
+  'take sunglasses': () => 'Sonnenbrille mitnehmen.',
+  'bare to the sun': (v, f) => `Der Sonne ausgesetzt: ${f.list(v.parts.map(bodyPart))}.`,
+  'cold caution': (v, f) =>
+    `Es kann bis ${f.celsius(v.low)} kalt werden. Kopf, Hände und Füße bedeckt und trocken halten, sich oft drinnen aufwärmen und örtliche Kältewarnungen beachten; bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
+  'beyond travel clothes': (v, f) =>
+    `Bei ${f.celsius(v.low)} reicht keine Kleidung aus einem Reisegepäck. Drinnen bleiben oder Kälteschutzkleidung und Rat von Ortskundigen holen; örtliche Warnungen beachten. Erfrierungen sind ein medizinischer Notfall.`,
+  'heat caution': (v, f) =>
+    `Es kann bis ${f.celsius(v.high)} heiß werden. Wasser trinken, im Schatten bleiben, in den heißesten Stunden ausruhen und örtliche Hitzewarnungen beachten; bei Erkrankungen vorher ärztlichen Rat einholen.`,
+  'wet ground': () => 'Der Boden kann nass und rutschig sein: griffige Sohlen tragen und sich Zeit lassen.',
+  'wet and uneven': () =>
+    'Nasser, unebener Boden: griffige Schuhe tragen, bei schlechtem Wetter umkehren und örtliche Berg- und Wegewarnungen beachten.',
+  'heels on bad ground': () =>
+    'Diese Absätze sind auf solchem Boden nicht sicher: in der Tasche tragen und erst am Ziel wechseln.',
+  'band low': () => 'niedrig',
+  'band moderate': () => 'mäßig',
+  'band high': () => 'hoch',
+  'band very high': () => 'sehr hoch',
+  'band extreme': () => 'extrem',
+} satisfies Translation<typeof english.comfort>;

@@ -1,0 +1,31 @@
+import type { Language } from '../phrase.ts';
+import { bag } from './bag.ts';
+import { capsule } from './capsule.ts';
+import { check } from './check.ts';
+import { colour } from './colour.ts';
+import { comfort } from './comfort.ts';
+import { draw } from './draw.ts';
+import { guide } from './guide.ts';
+import { outfit } from './outfit.ts';
+import { plan } from './plan.ts';
+import { print } from './print.ts';
+import { site } from './site.ts';
+
+/**
+ * Every sentence of the interface in German. Instructions are neutral infinitives ("einpacken", "mitnehmen"), as on a
+ * care label; where a reader has to be addressed it is "Sie". Inserted names take no article and no ending, so a
+ * name of any gender fits.
+ */
+export const german = {
+  bag,
+  capsule,
+  check,
+  colour,
+  comfort,
+  draw,
+  guide,
+  outfit,
+  plan,
+  print,
+  site,
+} satisfies Language;

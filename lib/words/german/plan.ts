@@ -1,0 +1,92 @@
+import type { english } from '../english/index.ts';
+import type { Translation } from '../translation.ts';
+import { doing, dress, need } from './glossary.ts';
+import { OCCASIONS, quoted, sentence } from './sentence.ts';
+
+/** German sentences of the plan room. */
+export const plan = {
+  'fixed by the stylist': () => 'Im Styling fest vorgesehen.',
+  'a favourite': () => 'Ein Lieblingslook.',
+  'made for': (v, f) => `Gemacht für ${f.list(v.needs.map(need))}.`,
+  'for the way': (v, f) =>
+    `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
+  'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
+
+  'change first': () => 'Anziehen',
+  'change goes on': () => 'So bleiben',
+  'change layers only': () => 'Nur die Schichten wechseln',
+  'change changes clothes': () => 'Umziehen',
+
+  'lacks dress': (v) => `passt nicht zum Dresscode ${dress(v.dress)}`,
+  'lacks flat shoes': () => 'hat einen höheren Absatz, als das Briefing erlaubt',
+  'lacks warmth': (v, f) => `ist bei ${f.celsius(v.low)} beim ${doing(v.activity)} nicht warm genug`,
+  'lacks coolness': (v, f) => `ist bei ${f.celsius(v.high)} beim ${doing(v.activity)} zu warm`,
+  'lacks need': (v) => `hat nichts für ${need(v.need)}`,
+  'no look at all': () => 'aus diesen Teilen entsteht kein Look',
+  'still wet': (v, f) => `noch nass: ${f.list(v.pieces)}`,
+  'worn out': (v, f) => `müsste in die Wäsche oder trocknet noch: ${f.list(v.pieces)}`,
+  'worn on another day': () => 'derselbe Look wird an einem anderen Tag getragen',
+  'fixed look is none': () => 'die fest vorgesehenen Teile ergeben keinen Look',
+
+  mend: (v, f) => {
+    const parts = [
+      ...(v.pieces.length > 0 ? [`${f.list(v.pieces)} einpacken`] : []),
+      ...(v.washDays.length > 0 ? [`am ${f.list(v.washDays.map((day) => f.dateShort(day)))} waschen`] : []),
+      ...(v.dress === '' ? [] : [`für ${quoted(v.occasion)} den Dresscode ${dress(v.dress)} gelten lassen`]),
+      ...(v.needs.length > 0 ? [`bei ${quoted(v.occasion)} nichts verlangen für ${f.list(v.needs.map(need))}`] : []),
+      ...(v.degrees > 0
+        ? [
+            `bei ${quoted(v.occasion)} ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen hinnehmen`,
+          ]
+        : []),
+      ...(v.free > 0 ? [`den Look für ${quoted(v.occasion)} offen lassen`] : []),
+    ];
+    return sentence(f.list(parts));
+  },
+  'no mend found': () => 'Keine einzelne kleine Änderung behebt es: ein anderes Teil wählen oder den Anlass ändern.',
+
+  'piece spoilt': (v) => `Falls damit etwas passiert: ${v.piece}`,
+  'rain on a dry day': (v, f) => `Falls es am ${f.date(v.date)} regnet`,
+
+  'plan served': (v, f) =>
+    `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
+  'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',
+  'plan not proven': () => 'Der beste gefundene Plan; ob ein anderer mehr Anlässe bedient, ist nicht bewiesen.',
+  'wash and dry': (v, f) => `waschen: ${v.piece}, trocken bis ${f.dateShort(v.dryBy)}`,
+
+  'missing weather': (v) =>
+    `Für ${quoted(v.occasion)}${v.place === '' ? '' : ` (${v.place})`} gibt es kein Wetter, die Wärme ist nicht geprüft.`,
+  'missing weather mend': () =>
+    'Das Wetter des Ortes ins Briefing schreiben oder seinen Monat in die Tabelle der Mittelwerte eintragen.',
+  'outside the trip': (v, f) =>
+    `${quoted(v.occasion)} am ${f.date(v.on)} liegt außerhalb der Reise (${f.dateRange(v.from, v.to)}) und wird nicht geplant.`,
+  'outside the trip mend': () => 'Dieses Datum oder die Reisedaten berichtigen.',
+  'two at one hour': (v, f) =>
+    `${quoted(v.first)} und ${quoted(v.second)} fallen am ${f.date(v.on)} auf dieselbe Stunde.`,
+  'two at one hour mend': () => 'Eines davon verlegen oder eintragen, für wen welcher Anlass gilt.',
+  'contradictory needs': (v) =>
+    `${quoted(v.occasion)} verlangt etwas für ${need(v.first)} und für ${need(v.second)}; kein Look kann beides zugleich.`,
+  'contradictory needs mend': () => 'Zwei Anlässe daraus machen.',
+  'swimming needs casual': (v) =>
+    `${quoted(v.occasion)} verlangt Schwimmen und zugleich den Dresscode ${dress(v.dress)}.`,
+  'swimming needs casual mend': () =>
+    'Den Anlass auf „casual“ setzen; Essen oder Bar danach als eigenen Anlass eintragen.',
+  'swims without need': (v) => `${quoted(v.occasion)} ist Schwimmen, verlangt aber keine Bademode.`,
+  'swims without need mend': () => 'Unter „needs“ das Wort „swim“ ergänzen.',
+  'no sun': (v) =>
+    `Am Tag von ${quoted(v.occasion)} geht die Sonne nicht auf (${v.place}): Sonne ist verlangt, aber es gibt keine.`,
+  'no sun mend': () => 'Unter „needs“ das Wort „sun“ streichen; stattdessen Dunkelheit und Eis einplanen.',
+  'too cold for clothes': (v, f) =>
+    `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: dafür reicht kein Reiselook.`,
+  'too cold for clothes mend': () =>
+    'Nach drinnen verlegen, oder vor Ort Kälteschutzkleidung leihen und mit Ortskundigen gehen. Örtliche Warnungen beachten.',
+  'wash day outside': (v, f) => `Der Waschtag am ${f.date(v.on)} liegt außerhalb der Reise.`,
+  'wash day outside mend': () => 'Das Datum berichtigen.',
+  'wash day too late': (v, f) => `Nach dem Waschtag am ${f.date(v.on)} wird nichts mehr getragen: er hilft nicht.`,
+  'wash day too late mend': () => 'Früher waschen.',
+  'no drying time': (v, f) =>
+    `Nach dem Waschtag am ${f.date(v.on)} bleiben nur ${f.plural(v.hours, { one: '# Stunde', other: '# Stunden' })} bis ${quoted(v.journey)}: wenig wird trocken.`,
+  'no drying time mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
+  unserved: (v, f) => `Für ${quoted(v.occasion)} am ${f.date(v.on)} gibt es keinen Look.`,
+  'nearest lacks': (v, f) => `Am nächsten kommt: ${f.list(v.look)}.`,
+} satisfies Translation<typeof english.plan>;

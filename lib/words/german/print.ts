@@ -1,0 +1,179 @@
+import type { english } from '../english/index.ts';
+import type { Formats } from '../formats.ts';
+import type { Translation } from '../translation.ts';
+import { colourWord, colourWords } from './colours.ts';
+import { journeyPlural, journeyWord } from './journeys.ts';
+import { DAYS, forms, OCCASIONS, PIECES, quoted } from './sentence.ts';
+
+const PAGES = forms('Seite', 'Seiten');
+
+const spareOrOver = (grams: number, f: Formats): string => f.kilograms(grams / 1000);
+
+/** German sentences of the print room. */
+export const print = {
+  // Titles
+  'packing title': (v) => `Packliste für ${v.traveller}`,
+  'day plan title': (v) => `Tagesplan für ${v.traveller}`,
+  'wear table title': (v) => `Tragetabelle für ${v.traveller}`,
+  'booklet title': (v) => `Lookbook für ${v.traveller}`,
+  'cards title': (v) => `Look-Karten für ${v.traveller}`,
+  'document title': (v) => `${v.what}: ${v.trip}`,
+  'what to wear': () => 'Was anziehen, Tag für Tag',
+  'pieces and days': (v, f) => `${f.plural(v.pieces, PIECES)}, ${f.plural(v.days, DAYS)}`,
+  'page of': (v, f) => `Seite ${f.count(v.page)} von ${f.count(v.pages)}`,
+  continued: (v) => `${v.title}, Fortsetzung`,
+  'true size': () => 'maßstabsgetreu bei Druck mit 100 %',
+
+  // Packing list
+  'dates of trip': (v, f) => f.dateRange(v.from, v.to),
+  'list counts': (v, f) =>
+    v.things === 0
+      ? f.plural(v.pieces, PIECES)
+      : `${f.plural(v.pieces, PIECES)}, ${f.plural(v.things, forms('weitere Zeile', 'weitere Zeilen'))}`,
+  'on you': () => 'Am Körper',
+  'worn out of the door': () => 'bei der Abreise getragen',
+  'liquids bag': () => 'Flüssigkeiten',
+  'liquids note': (v) => `durchsichtiger Ein-Liter-Beutel, in: ${v.bag}`,
+  'nothing over': (v, f) => `Kein Behälter über ${f.number(v.limit, 0)} ml`,
+  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
+  'bag size': (v) =>
+    v.sides.map((side, index) => (index < v.sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
+  'bag role': (v) => (v.role === 'personal' ? 'unter dem Sitz' : v.role === 'hold' ? 'aufgegeben' : 'in der Kabine'),
+  'table upper': () => 'Mäntel, Schichten, Oberteile',
+  'group worn': () => 'Von Kopf bis Fuß',
+  'group upper': () => 'Oberteile und Strick',
+  'group lower': () => 'Röcke, Hosen, Kleider',
+  'group over': () => 'Schichten und Mäntel',
+  'group swim': () => 'Bademode',
+  'group feet': () => 'Schuhe und Strümpfe',
+  'group finishing': () => 'Taschen, Schmuck, Details',
+  'group smalls': () => 'Wäsche',
+  'group wash': () => 'Kulturbeutel',
+  'group papers': () => 'Papiere und Kleines',
+  'group care': () => 'Medizin und Elektrisches',
+  'journey word': (v) => journeyWord(v.journeys),
+  'worn on': (v, f) => `unterwegs getragen (${v.word}): ${f.list(v.dates)}`,
+  'times journeys': (v) => journeyPlural(v.word),
+  'head number': () => 'Nr.',
+  'head grams': () => 'Gramm',
+  'head ounces': () => 'oz',
+  'head millilitres': () => 'ml',
+  estimated: () => 'geschätzt',
+  'estimated key': () => 'geschätzt, nicht gewogen',
+  'tick label': (v, f) => (v.count === 1 ? `${v.name}: eingepackt` : `${v.name}, ${f.count(v.count)}: eingepackt`),
+  'millilitres filled': (v, f) => `${f.number(v.filled, 0)} von ${f.number(v.limit, 0)} ml`,
+  'before you leave': () => 'Vor der Abreise',
+  'liquids caution': () =>
+    'In der Kabine reisen Flüssigkeiten in Behältern bis 100 ml, alle in einem durchsichtigen Ein-Liter-Beutel. Die Regeln sind verschieden und ändern sich: vor der Abreise beim Beförderungsunternehmen nachfragen.',
+  'battery caution': () =>
+    'Ersatzakkus und Powerbanks bleiben im Handgepäck, die Kontakte abgedeckt. Grenzwerte beim Beförderungsunternehmen erfragen.',
+  'weight of': (v) => `Gewicht: ${v.bag}`,
+  'weight range': (v, f) =>
+    v.spread < 50
+      ? f.kilograms(v.grams / 1000)
+      : `${f.kilograms(v.grams / 1000)}, plus/minus ${f.number(v.spread / 1000, 1)}`,
+  'weight segment bag': () => 'Gepäckstück',
+  'weight segment clothes': () => 'Kleidung',
+  'weight segment shoes': () => 'Schuhe usw.',
+  'weight segment things': () => 'Rest',
+  'weight limit': (v, f) => `höchstens ${f.kilograms(v.kg)}`,
+  'weight spare': (v, f) => `Im schwersten Fall bleiben ${spareOrOver(v.grams, f)} frei.`,
+  'weight over': (v, f) => `Im schwersten Fall ${spareOrOver(v.grams, f)} über der Grenze: vor der Abreise wiegen.`,
+  'weight certainly over': (v, f) => `${spareOrOver(v.grams, f)} über der Grenze: etwas muss zu Hause bleiben.`,
+  'weight no limit': () => 'Für dieses Gepäckstück ist keine Grenze angegeben.',
+  'weighed share': (v, f) => `${f.percent(v.share)} des Gewichts sind gewogen, der Rest ist geschätzt.`,
+  'weight described': (v, f) =>
+    `Gewichtsbalken, ${v.bag}: etwa ${f.kilograms(v.grams / 1000)}, zwischen ${f.kilograms(v.low / 1000)} und ${f.kilograms(v.high / 1000)}${v.kg > 0 ? `, erlaubt sind ${f.kilograms(v.kg)}` : ''}.`,
+  'days and washes': (v, f) =>
+    `${f.plural(v.days, DAYS)}, ${v.washes === 0 ? 'keine Wäsche' : f.plural(v.washes, forms('Waschtag', 'Waschtage'))}`,
+  'days described': (v, f) =>
+    [
+      `Kalender: ${v.days}.`,
+      ...(v.journeys.length > 0 ? [`Fahrten: ${f.list(v.journeys)}.`] : []),
+      ...(v.washes.length > 0 ? [`Waschtage: ${f.list(v.washes)}.`] : []),
+    ]
+      .join(' ')
+      .replaceAll('..', '.'),
+  'button key': (v) => `am Reisetag getragen (${v.word})`,
+  'journey key': (v) => `Reisetag (${v.word})`,
+  'wash key': () => 'Waschtag',
+  'nothing packed': () => 'Noch ist nichts eingepackt: Die Capsule hat keine Teile.',
+  'no place': () => 'unterwegs',
+
+  // Day plan
+  'part morning': () => 'morgens',
+  'part day': () => 'tagsüber',
+  'part evening': () => 'abends',
+  'part night': () => 'nachts',
+  'goes on': () => 'So bleiben.',
+  'layers on': (v, f) => `Schichten an: ${f.list(v.pieces)}.`,
+  'layers carried': (v, f) => `Mitnehmen: ${f.list(v.pieces)}.`,
+  'add or drop': () => 'Dieselben Sachen, andere Schichten.',
+  'no look': () => 'Dafür gibt es noch keinen Look.',
+  'wash that night': (v, f) => `Heute Abend waschen: ${f.list(v.pieces)}.`,
+  'look described': (v, f) => `Zeichnung des Looks: ${f.list(v.pieces)}.`,
+  'indoors at': (v, f) => `drinnen, ${f.celsius(v.airC)}`,
+  'rain chance': (v, f) => `Regen ${f.percent(v.percent / 100)}`,
+  'free day': () => 'Nichts geplant.',
+  'uv index': (v, f) => `UV ${f.number(v.uv, 0)}`,
+  'rail note': () =>
+    'Jeder Look hängt an seiner eigenen Stange, so groß die Zeile es erlaubt; Kleines ist größer gezeichnet.',
+  'plan empty': () => 'In diesem Briefing stehen keine Anlässe.',
+  'plan unserved': (v, f) => f.plural(v.count, { one: '# Anlass noch ohne Look', other: '# Anlässe noch ohne Look' }),
+  'plan served': (v, f) =>
+    `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} mit Look`,
+
+  // Wear table
+  wearings: (v, f) => f.plural(v.count, { one: '# Mal getragen', other: '# Mal getragen' }),
+  'head piece': () => 'Teil',
+  'head times worn': () => 'wie oft',
+  'head grams per wear': () => 'Gramm je Mal',
+  'head ounces per wear': () => 'oz je Mal',
+  'sorted by use': () => 'in jeder Gruppe nach Häufigkeit',
+  'worn all day': () => 'tagsüber getragen',
+  'worn evening': () => 'nur abends',
+  'pieces used': () => 'Teile an diesem Tag',
+  'wash line key': () => 'am Abend waschen',
+
+  // Booklet
+  'by studio': (v) => `Zusammengestellt von ${v.studio}`,
+  palette: () => 'Farbpalette',
+  'palette of': (v, f) => `Farbpalette: ${f.list(colourWords(v.colours))}.`,
+  'the pieces': () => 'Die Teile',
+  'the looks': () => 'Die Looks',
+  'the days': () => 'Ihre Tage',
+  notes: () => 'Notizen',
+  cautions: () => 'Bitte beachten',
+  'cautions closing': () =>
+    'Dieses Heft hilft beim Anziehen und gibt keinen medizinischen Rat. Bei Gesundheit, Allergien, Sonne, Kälte und unebenem Boden gelten die örtlichen Hinweise; fragen Sie in Arztpraxis oder Apotheke nach, beim Gepäck das Beförderungsunternehmen.',
+  'looks counted': (v) => `${v.layered} Looks mit Schichten, ${v.complete} mit Schuhen und Accessoires`,
+  'good between': (v, f) => `draußen ${f.celsiusRange(v.low, v.high)}`,
+  'piece drawing': (v) => `Zeichnung: ${v.name}, ${colourWord(v.colour)}.`,
+  'piece photo': (v) => `Foto: ${v.name}.`,
+  'card described': (v, f) => `Karte zu Look ${f.count(v.number)}, ${v.title}: ${f.list(v.pieces)}.`,
+  'own notes': () => 'Getragen, und wie es war',
+  'no pieces': () => 'Die Capsule hat noch keine Teile.',
+  'no looks': () => 'Noch gibt es keine Looks zu zeigen.',
+  'cut along': () => 'An den Marken entlang schneiden.',
+
+  // Findings
+  'script refused': (v) =>
+    v.script === 'right to left'
+      ? `${quoted(v.text)} wird von rechts nach links geschrieben; das können die gedruckten Blätter nicht setzen`
+      : v.script === 'East Asian'
+        ? `${quoted(v.text)} steht in einer ostasiatischen Schrift, für die den gedruckten Blättern die Zeichen fehlen`
+        : `${quoted(v.text)} steht in einer Schrift, deren Zeichen sich verbinden und verändern; das können die gedruckten Blätter nicht setzen`,
+  'script mend': () =>
+    'Den Namen für den Druck in lateinischen, griechischen oder kyrillischen Buchstaben schreiben. Bis dahin wird nichts gedruckt.',
+  'glyph missing': (v, f) => `Keine Schrift enthält ${f.list(v.characters)} aus ${quoted(v.text)}`,
+  'glyph mend': () => 'Mit anderen Zeichen schreiben. Bis dahin steht auf dem Papier die Nummer des Zeichens.',
+  'list pages': (v, f) =>
+    `Die Packliste braucht ${f.plural(v.pages, PAGES)}: ${f.plural(v.lines, { one: '# Zeile passt', other: '# Zeilen passen' })} in lesbarer Größe nicht auf eine`,
+  'list pages mend': () => 'Kleines in einer Zeile zusammenfassen oder beidseitig drucken.',
+  'table pages': (v, f) => `Die Tragetabelle braucht ${f.plural(v.pages, PAGES)}`,
+  'table pages mend': () => 'Im Querformat oder beidseitig drucken.',
+  'card missing': (v, f) => `Für Look ${f.count(v.number)} gibt es kein Kartenbild`,
+  'card missing mend': () => 'Zuerst die Karten zeichnen; auf dem Bogen bleibt dieser Look aus.',
+  'picture unreadable': (v) => `Dieses Bild ist weder ein lesbares JPEG noch ein lesbares PNG: ${v.what}`,
+  'picture unreadable mend': () => 'Noch einmal als JPEG speichern. Bis dahin wird die Zeichnung gedruckt.',
+} satisfies Translation<typeof english.print>;
