@@ -15,7 +15,13 @@ export const checkVerb: Verb = {
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
     if (trip !== undefined) tripNamed(content, trip);
-    const guides = await buildGuides(content, await loadSolver(), trip === undefined ? {} : { trip });
+    const computed = await buildGuides(content, await loadSolver(), trip === undefined ? {} : { trip });
+    // read only now: the other verbs that compute start faster without the drawings
+    const { drawingFindings } = await import('../draw/index.ts');
+    const guides = computed.map(({ id, pieces, findings }) => ({
+      id,
+      findings: [...findings, ...drawingFindings(pieces)],
+    }));
     const voice = voiceOf(content.studio);
     const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));
     if (options.json === true) {

@@ -1,3 +1,4 @@
+export { drawnLarger, SMALL_JEWELLERY_SCALE } from './adorn/index.ts';
 export type {
   Box,
   Detail,
@@ -11,6 +12,7 @@ export type {
   Point,
   Tile,
 } from './drawing.ts';
+export { drawingFindings, heelNote } from './findings.ts';
 export { drawPiece, lengthNote } from './garment.ts';
 export { drawSundry, drawSundryIcon, SUNDRY_ICONS, type SundryIcon, sundryIconOf } from './sundry.ts';
 export { drawingMarkup, drawingSvg } from './svg.ts';

@@ -1,4 +1,5 @@
 import type { CardFormat, CardInput } from '../draw/card/index.ts';
+import { drawnLarger, SMALL_JEWELLERY_SCALE } from '../draw/index.ts';
 import type { Guide, GuideLook } from '../guide/index.ts';
 import { type Formats, type Phrase, phrase } from '../words/index.ts';
 import type { Motifs } from './items.ts';
@@ -18,11 +19,13 @@ export const cardInput = (
 ): CardInput => {
   const { studio, brief } = guide;
   const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
+  const pieces = look.look.worn.flatMap(({ piece }) => byId.get(piece) ?? []);
   const occasion = brief.occasions.find(({ id }) => id === look.occasions[0]);
   const planned = guide.plan.days
     .flatMap(({ occasions }) => occasions)
     .find((entry) => entry.occasion === occasion?.id);
   const degrees = planned?.airC ?? { low: look.outdoors.lowC, high: look.outdoors.highC };
+  const larger = pieces.filter(({ kind }) => drawnLarger(kind)).map(({ name }) => name);
   return {
     format,
     number: formats.count(look.number),
@@ -34,6 +37,8 @@ export const cardInput = (
     wear: look.wearIt.slice(0, 2).map(say).join(' '),
     studio: studio.name,
     footer: brief.title,
+    note:
+      larger.length === 0 ? '' : say(phrase('draw', 'drawn larger', { pieces: larger, times: SMALL_JEWELLERY_SCALE })),
     pieces: motifs.itemsOf(look.look, 'full').map((item) => {
       const piece = byId.get(item.id);
       return { ...item, name: piece?.name ?? item.id, colour: piece?.colours[0]?.hex ?? '#888888' };

@@ -1,6 +1,7 @@
 import { readdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { readContent } from '../content/index.ts';
+import { drawingFindings } from '../draw/index.ts';
 import { createRasteriser } from '../draw/raster/index.ts';
 import { buildGuides, type Guide } from '../guide/index.ts';
 import type { Problem } from '../model/index.ts';
@@ -106,7 +107,10 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
   const easelWork = await Promise.all(
     guides.map(async (guide) => {
       const motifs = await motifsOf(guide.pieces, contentFolder);
-      const withPhotos: Guide = { ...guide, findings: [...guide.findings, ...motifs.findings] };
+      const withPhotos: Guide = {
+        ...guide,
+        findings: [...guide.findings, ...motifs.findings, ...drawingFindings(guide.pieces)],
+      };
       return { guide: withPhotos, artwork: artworkOf(withPhotos, motifs, easel) };
     }),
   );

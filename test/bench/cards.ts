@@ -38,6 +38,7 @@ const look = (): CardInput => {
     wear: 'For the two museums; the coat comes off indoors.',
     studio: 'The studio',
     footer: 'Nine days by rail',
+    note: '',
     pieces,
     accent: '#2c5745',
     tape: { unit: 'cm', label: 'cm' },

@@ -1,3 +1,3 @@
 export { ACCESSORIES, JEWELLERY } from './adornments.ts';
 export { adornmentLength } from './length.ts';
-export { SMALL_JEWELLERY_SCALE } from './metal.ts';
+export { drawnLarger, SMALL_JEWELLERY_SCALE } from './metal.ts';

@@ -1,3 +1,4 @@
+import type { KindId } from '../../vocabulary/index.ts';
 import type { Point } from '../drawing.ts';
 import {
   ellipsePath,
@@ -18,6 +19,9 @@ import {
  * everything else is drawn true. A card that shows one of them says so.
  */
 export const SMALL_JEWELLERY_SCALE = 1.6;
+
+const ENLARGED: ReadonlySet<KindId> = new Set(['stud earrings', 'hoop earrings', 'drop earrings', 'ring', 'brooch']);
+export const drawnLarger = (kind: KindId): boolean => ENLARGED.has(kind);
 
 /** A shape of polished metal: ground, contour, a light at the upper left. */
 export const metalShape = (path: string, metal: string, outline = 0.14): Painted =>

@@ -28,6 +28,8 @@ export interface CardInput {
   /** The studio's name, and what stands at the other end of the last line (the trip). May be empty. */
   readonly studio: string;
   readonly footer: string;
+  /** Small print at the foot: what is not drawn to the card's scale. May be empty. */
+  readonly note: string;
   readonly pieces: readonly CardPiece[];
   /** Colours, `#rrggbb`; undefined takes the house's own. */
   readonly accent: string;

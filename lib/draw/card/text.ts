@@ -90,6 +90,9 @@ const footer = (input: CardInput, colours: CardColours, text: TextSetter): Node 
     }),
   ]);
 
+const note = (input: CardInput, colours: CardColours, text: TextSetter): Node | undefined =>
+  text.set(input.note, 'text', { fontSize: 11.5, lineHeight: 1.3, color: colours.soft, marginBottom: 2 });
+
 const number = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
   text.set(input.number, 'title italic', {
     fontSize: size,
@@ -145,7 +148,7 @@ export const portraitTree = (input: CardInput, colours: CardColours, text: TextS
       box({ height: 36, flexShrink: 0 }, [], 'rule'),
       legend(input, columns, colours, text),
       box({ height: 22, flexShrink: 0, marginTop: -4 }, [], 'notch'),
-      box({ flexDirection: 'column', marginTop: 3 }, [footer(input, colours, text)]),
+      box({ flexDirection: 'column', marginTop: 3 }, [note(input, colours, text), footer(input, colours, text)]),
     ],
   );
 };
@@ -178,7 +181,7 @@ export const landscapeTree = (input: CardInput, colours: CardColours, text: Text
       box({ flexDirection: 'column' }, [
         legend(input, columns, colours, text),
         box({ height: 22, flexShrink: 0, marginTop: 2 }, [], 'notch'),
-        box({ flexDirection: 'column', marginTop: 3 }, [footer(input, colours, text)]),
+        box({ flexDirection: 'column', marginTop: 3 }, [note(input, colours, text), footer(input, colours, text)]),
       ]),
     ],
   );

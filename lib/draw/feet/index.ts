@@ -1,2 +1,3 @@
+export { HEEL_AT_MOST } from './lasts.ts';
 export { shoeLength } from './length.ts';
 export { SHOES } from './shoes.ts';

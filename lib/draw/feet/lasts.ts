@@ -4,7 +4,7 @@ import type { Along, LastShape, ToeShape } from './last.ts';
 type Shape = Omit<LastShape, 'inner'>;
 
 /** Highest heel that is drawn, centimetres; what is more is drawn as this. */
-const HEEL_AT_MOST = 14;
+export const HEEL_AT_MOST = 14;
 export const heelOf = (heelCm: number): number => clamp(Number.isFinite(heelCm) ? heelCm : 0, 0, HEEL_AT_MOST);
 
 /** How high the toe springs off the ground. */

@@ -1,7 +1,7 @@
 import { type Board, createBoard, measureClearance, put, tryAt } from './board.ts';
 import { type Body, CELL } from './body.ts';
 import type { Lain, Stack } from './stack.ts';
-import { type Ground, targetOf } from './targets.ts';
+import { type Ground, type Side, targetOf } from './targets.ts';
 
 /** No piece may be covered more than this leaves to be seen, with some reserve on the share that is promised. */
 export const LEAST_SEEN = 0.62;
@@ -62,21 +62,44 @@ const cheapest = (board: Board, body: Body, { width, height }: Ground, judge: Ju
 };
 
 /** A layer goes behind what lies there already, just touching it, at the same height. */
-const layerJudge = (board: Board, body: Body, { worn }: Ground, order: number): Judge => {
-  const wanted = order === 0 ? 0.06 : 0.14;
-  const dropCost = order === 0 ? 0.03 : 0.012;
+const firstLayerJudge = (board: Board, body: Body, { worn }: Ground): Judge => ({
+  least: (x, y) => {
+    if (x < worn.left + 8 || y > worn.top + 30) return Number.POSITIVE_INFINITY;
+    const beyond = x - worn.right;
+    return Math.abs(y - worn.top + 2) * 0.03 + Math.max(0, beyond) * 0.12 + beyond * 0.004;
+  },
+  cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.06),
+});
+
+/** How far down a further layer begins, and where across the one before it, so that its collar and front are seen. */
+const NEXT_LAYER = { down: 5, across: 0.5 };
+
+/** A further layer goes behind the one before it and to its right. */
+const nextLayerJudge = (board: Board, body: Body, { worn }: Ground, before: Side): Judge => {
+  const wanted = before.left + (before.right - before.left) * NEXT_LAYER.across;
   return {
     least: (x, y) => {
-      if (x < worn.left + 8 || (order === 0 && y > worn.top + 30)) return Number.POSITIVE_INFINITY;
-      const beyond = x - worn.right;
-      return Math.abs(y - worn.top + 2) * dropCost + Math.max(0, beyond) * 0.12 + beyond * 0.004;
+      if (x < worn.left + 8) return Number.POSITIVE_INFINITY;
+      const [aside, down] = [x - wanted, y - before.top - NEXT_LAYER.down];
+      return (
+        Math.max(0, aside) * 0.08 + Math.max(0, -aside) * 0.03 + Math.max(0, down) * 0.014 + Math.max(0, -down) * 0.05
+      );
     },
-    cost: (column, row, least) => {
-      if (least === Number.POSITIVE_INFINITY) return undefined;
-      const trial = tryAt(board, body.mask, column, row, 0, body.mask.area * (1 - LEAST_SEEN));
-      return trial && least + Math.abs(trial.met / body.mask.area - wanted) * 5;
-    },
+    cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.16),
   };
+};
+
+const hiddenCost = (
+  board: Board,
+  body: Body,
+  column: number,
+  row: number,
+  least: number,
+  wanted: number,
+): number | undefined => {
+  if (least === Number.POSITIVE_INFINITY) return undefined;
+  const trial = tryAt(board, body.mask, column, row, 0, body.mask.area * (1 - LEAST_SEEN));
+  return trial && least + Math.abs(trial.met / body.mask.area - wanted) * 5;
 };
 
 /** An extra goes on top, near its target, clear of other extras. */
@@ -144,23 +167,32 @@ export const arrange = (
   }
   lain.push(...worn);
   const wornSides = worn.length > 0 ? sides(worn) : { left: 0, right: 0, top: 2, bottom: 2 };
-  let ground: Ground = { width, height, worn: wornSides, layers: undefined };
+  const ground: Ground = {
+    width,
+    height,
+    worn: wornSides,
+    layers: undefined,
+    extras: extras.length - small.length,
+  };
   let cost = 0;
-  let order = 0;
+  let before: Side | undefined;
   for (const body of layers) {
     measureClearance(board);
-    const spot = cheapest(board, body, ground, layerJudge(board, body, ground, order));
+    const judge =
+      before === undefined ? firstLayerJudge(board, body, ground) : nextLayerJudge(board, body, ground, before);
+    const spot = cheapest(board, body, ground, judge);
     if (spot === undefined) return undefined;
     put(board, body.index, body.mask, spot.column, spot.row, false);
     lain.push(laid(body, spot));
-    ground = { ...ground, layers: sides(lain.filter(({ body: { laying } }) => laying.part === 'layer')) };
+    before = sides(lain.slice(-1));
     cost += spot.cost;
-    order++;
   }
+  const laidLayers = lain.filter(({ body: { laying } }) => laying.part === 'layer');
+  const around: Ground = laidLayers.length === 0 ? ground : { ...ground, layers: sides(laidLayers) };
   const placed = new Set<number>();
   for (const body of extras) {
     measureClearance(board);
-    const spot = cheapest(board, body, ground, extraJudge(board, body, ground, placed));
+    const spot = cheapest(board, body, around, extraJudge(board, body, around, placed));
     if (spot === undefined) return undefined;
     put(board, body.index, body.mask, spot.column, spot.row, true);
     lain.push(laid(body, spot));

@@ -2,7 +2,7 @@ import type { Slot } from '../../vocabulary/index.ts';
 import type { Point } from '../drawing.ts';
 import type { Body } from './body.ts';
 
-interface Side {
+export interface Side {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -17,8 +17,12 @@ export interface Ground {
   readonly worn: Side;
   /** The layers beside it; undefined when there are none. */
   readonly layers: Side | undefined;
+  /** How many pieces besides clothes and small things look for a place. */
+  readonly extras: number;
 }
 
+/** Fewer extras than this gather below the layers: a column of their own would pull the clothes to the left. */
+const ENOUGH_FOR_A_COLUMN = 3;
 /** Free breadth on the right from which the extras make a column of their own. */
 const THIRD_COLUMN = 26;
 /** Share of the height below short layers that takes the extras in. */
@@ -51,7 +55,7 @@ const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: numb
 };
 
 /** Where a stylist would first try to put a piece: its centre, centimetres. */
-export const targetOf = (body: Body, { width, height, worn, layers }: Ground): Point => {
+export const targetOf = (body: Body, { width, height, worn, layers, extras }: Ground): Point => {
   const { slot } = body.item;
   const [w, h] = [body.width / 2, body.height / 2];
   const inside = (x: number, y: number): Point => [
@@ -63,10 +67,15 @@ export const targetOf = (body: Body, { width, height, worn, layers }: Ground): P
   const edge = layers?.right ?? worn.right;
   const column = COLUMN[slot] ?? [0, 0.5];
   const below = layers === undefined ? 0 : height - layers.bottom;
-  if (layers === undefined || (width - edge > THIRD_COLUMN && below < height * ROOM_BELOW)) {
+  const roomBeside = width - edge > THIRD_COLUMN && below < height * ROOM_BELOW && extras >= ENOUGH_FOR_A_COLUMN;
+  if (layers === undefined || roomBeside) {
     const centre = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY);
     const low = slot === 'shoes' ? worn.bottom - h : column[1] * height;
     return inside(centre + column[0], low);
+  }
+  if (slot === 'shoes' && extras < ENOUGH_FOR_A_COLUMN) {
+    const middle = (Math.max(worn.right, layers.left) + layers.right) / 2;
+    return inside(extras === 1 ? middle : middle - w * 0.7, Math.max(worn.bottom - h, layers.bottom + h * 1.15));
   }
   switch (slot) {
     case 'bag':

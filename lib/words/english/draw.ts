@@ -3,5 +3,10 @@ import type { Formats } from '../formats.ts';
 /** English sentences of the draw room. */
 export const draw = {
   'length held': (v: { name: string; asked: number; drawn: number }, f: Formats) =>
-    `${v.name}: ${f.number(v.asked)} cm is no length for this kind of piece; it is drawn at ${f.number(v.drawn)} cm. Measure it again.`,
+    `${v.name}: ${f.number(v.asked)} cm is no length for this kind of piece; it is drawn at ${f.number(v.drawn)} cm.`,
+  'heel held': (v: { name: string; asked: number; drawn: number }, f: Formats) =>
+    `${v.name}: a heel of ${f.number(v.asked)} cm is drawn at ${f.number(v.drawn)} cm.`,
+  'measure again': () => 'Measure it again and correct its file.',
+  'drawn larger': (v: { pieces: string[]; times: number }, f: Formats) =>
+    `All to one scale, save ${f.list(v.pieces)}: drawn ${f.number(v.times)} times as large, to be seen.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

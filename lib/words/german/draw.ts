@@ -4,5 +4,10 @@ import type { Translation } from '../translation.ts';
 /** German sentences of the draw room. */
 export const draw = {
   'length held': (v, f) =>
-    `${v.name}: ${f.number(v.asked)} cm kann bei dieser Art Teil nicht stimmen; gezeichnet sind ${f.number(v.drawn)} cm. Bitte nachmessen.`,
+    `${v.name}: ${f.number(v.asked)} cm kann bei dieser Art Teil nicht stimmen; gezeichnet sind ${f.number(v.drawn)} cm.`,
+  'heel held': (v, f) =>
+    `${v.name}: ein Absatz von ${f.number(v.asked)} cm ist mit ${f.number(v.drawn)} cm gezeichnet.`,
+  'measure again': () => 'Bitte nachmessen und in der Datei berichtigen.',
+  'drawn larger': (v, f) =>
+    `Alles in einem Maßstab, nur ${f.list(v.pieces)}: ${f.number(v.times)}-mal so groß gezeichnet, damit man es sieht.`,
 } satisfies Translation<typeof english.draw>;

@@ -17,6 +17,7 @@ const cardOf = (changes: Partial<CardInput> = {}, seed = 5, name = (slot: string
   wear: 'For the chamber concert on Sunday evening.',
   studio: 'A studio of our own',
   footer: 'Nine days by rail',
+  note: '',
   pieces: randomLook(random(seed), `card ${seed}`).map((item) => ({
     ...item,
     name: name(item.slot),
