@@ -1,0 +1,323 @@
+import type { Piece } from '../../lib/model/index.ts';
+import { pieceRefused } from '../../lib/outfit/grammar/asked.ts';
+import { type CoreForm, FORMS, slotsOf } from '../../lib/outfit/grammar/forms.ts';
+import type { Seat } from '../../lib/outfit/grammar/seats.ts';
+import { createGround, type Ground } from '../../lib/outfit/ground.ts';
+import { createWardrobeEngine, type Restriction, type WardrobeRules } from '../../lib/outfit/index.ts';
+import { pointsOf } from '../../lib/outfit/judge/points.ts';
+import { compileSpace } from '../../lib/outfit/space/compile.ts';
+import { countSpace } from '../../lib/outfit/space/count.ts';
+import { createCursor } from '../../lib/outfit/space/cursor.ts';
+import { rankSpace } from '../../lib/outfit/space/rank.ts';
+import { tallySpace } from '../../lib/outfit/space/tally.ts';
+import { loadSolver } from '../../lib/solver/index.ts';
+import type { KindId } from '../../lib/vocabulary/index.ts';
+import { pieceOf } from '../outfit/wardrobe.ts';
+
+const COLOURS = [
+  'black',
+  'navy',
+  'red',
+  'mustard',
+  'green',
+  'orange',
+  'purple',
+  'teal',
+  'pink',
+  'camel',
+  'royal blue',
+  'white',
+];
+/** Kinds by share of a wardrobe, so that any size has the same make-up. */
+const MAKE_UP: readonly (readonly [share: number, kinds: readonly KindId[]])[] = [
+  [0.27, ['t-shirt', 'shirt', 'blouse', 'fine roll-neck', 'boat-neck top', 'knitted top']],
+  [0.19, ['jeans', 'chinos', 'midi skirt', 'tailored trousers', 'wide trousers', 'a-line skirt']],
+  [0.05, ['shirt dress', 'tea dress']],
+  [0.12, ['cardigan', 'blazer', 'v-neck jumper', 'knitted jacket']],
+  [0.09, ['wool coat', 'trench coat', 'short coat']],
+  [0.12, ['ankle boots', 'loafers', 'trainers', 'ballet flats']],
+  [0.08, ['tote', 'cross-body bag']],
+  [0.08, ['scarf', 'beret']],
+];
+
+export const wardrobeOf = (size: number): readonly Piece[] => {
+  const kinds = MAKE_UP.flatMap(([share, list]) =>
+    Array.from({ length: Math.max(1, Math.round(size * share)) }, (_, index) => list[index % list.length] as KindId),
+  ).slice(0, size);
+  return kinds.map((kind, index) =>
+    pieceOf(`${kind.replaceAll(' ', '-')}-${index}`, kind, COLOURS[(index * 5) % COLOURS.length], {
+      pattern: { type: index % 3 === 1 ? 'stripe' : 'plain', scale: index % 2 === 1 ? 'large' : 'small' },
+      statement: index % 17 === 0,
+    }),
+  );
+};
+
+const rules = (size: number): WardrobeRules => ({ pieces: wardrobeOf(size), rules: {}, never: [], always: [] });
+const OCCASION: Restriction = { dress: 'smart casual', clo: { min: 0.75, max: 1.6 } };
+const FORM: CoreForm = 'separates';
+
+const seconds = (work: () => void): number => {
+  const start = performance.now();
+  work();
+  return (performance.now() - start) / 1000;
+};
+/** Best of a few runs, after one to warm up. */
+const best = (runs: number, work: () => void): number => {
+  work();
+  return Math.min(...Array.from({ length: runs }, () => seconds(work)));
+};
+
+/** Plain nested loops over the slots with the same rules, each choice held against all before it. */
+const nestedLoops = (ground: Ground, asked: Restriction, each: (seats: readonly Seat[]) => void): number => {
+  const slots = slotsOf(FORMS[FORM], 'complete');
+  const options = slots.map((slot) =>
+    (ground.seatsBySlot.get(slot) ?? []).filter(
+      (seat) => ground.allowed[seat.index] === 1 && pieceRefused(seat, asked) === undefined,
+    ),
+  );
+  const worn: Seat[] = [];
+  let looks = 0;
+  const place = (at: number): void => {
+    if (at === slots.length) {
+      if (!obeysWhole(ground, worn, asked)) return;
+      looks += 1;
+      each(worn);
+      return;
+    }
+    if (FORMS[FORM].optional.includes(slots[at] as Seat['slot'])) place(at + 1);
+    for (const seat of options[at] ?? []) {
+      if (worn.some((other) => ground.goes[other.index * ground.seats.length + seat.index] !== 1)) continue;
+      worn.push(seat);
+      place(at + 1);
+      worn.pop();
+    }
+  };
+  place(0);
+  return looks;
+};
+
+/** The plainest way: make every combination of the slots, then hold it against the same rules, pair by pair. */
+const plainLoops = (ground: Ground, asked: Restriction, goes: (a: Seat, b: Seat) => boolean): number => {
+  const slots = slotsOf(FORMS[FORM], 'complete');
+  const options = slots.map((slot): readonly (Seat | undefined)[] => [
+    ...(FORMS[FORM].optional.includes(slot) ? [undefined] : []),
+    ...(ground.seatsBySlot.get(slot) ?? []).filter((seat) => pieceRefused(seat, asked) === undefined),
+  ]);
+  const worn: Seat[] = [];
+  let looks = 0;
+  const place = (at: number): void => {
+    if (at < slots.length) {
+      for (const seat of options[at] ?? []) {
+        if (seat === undefined) place(at + 1);
+        else {
+          worn.push(seat);
+          place(at + 1);
+          worn.pop();
+        }
+      }
+      return;
+    }
+    for (let one = 0; one < worn.length; one += 1) {
+      for (let two = one + 1; two < worn.length; two += 1) {
+        if (!goes(worn[one] as Seat, worn[two] as Seat)) return;
+      }
+    }
+    if (obeysWhole(ground, worn, asked)) looks += 1;
+  };
+  place(0);
+  return looks;
+};
+
+const obeysWhole = (ground: Ground, worn: readonly Seat[], { clo }: Restriction): boolean => {
+  for (const { most, members } of ground.hardCaps) {
+    if (worn.reduce((count, { index }) => count + (members[index] ?? 0), 0) > most) return false;
+  }
+  if (ground.hardMarks !== undefined) {
+    let mask = worn.reduce((union, { index }) => union | (ground.marks[index] ?? 0), 0);
+    let marks = 0;
+    for (; mask !== 0; mask &= mask - 1) marks += 1;
+    if (marks > ground.hardMarks) return false;
+  }
+  if (clo === undefined) return true;
+  let on = 40_000;
+  let off = 40_000;
+  for (const { index } of worn) {
+    on += ground.cloOn[index] ?? 0;
+    off += ground.cloOff[index] ?? 0;
+  }
+  return on >= clo.min * 1e6 - 500 && off <= clo.max * 1e6 + 500;
+};
+
+const walk = (ground: Ground, asked: Restriction): number => {
+  const space = compileSpace(ground, FORM, 'complete', asked);
+  if (space === undefined) return 0;
+  const cursor = createCursor(space);
+  let looks = 0;
+  while (cursor.next()) looks += 1;
+  return looks;
+};
+
+const count = (ground: Ground, asked: Restriction): bigint => {
+  const space = compileSpace(ground, FORM, 'complete', asked);
+  return space === undefined ? 0n : countSpace(space);
+};
+
+/** The same looks from a general integer solver: solve, forbid what was found, solve again. */
+const solverLooks = async (ground: Ground, most: number): Promise<{ looks: number; seconds: number }> => {
+  const solver = await loadSolver();
+  const slots = slotsOf(FORMS[FORM], 'complete');
+  const seats = ground.seats.filter(({ slot }) => slots.includes(slot));
+  const n = ground.seats.length;
+  const rows: { terms: [number, number][]; low: number; high: number }[] = slots.map((slot) => ({
+    terms: seats.flatMap((seat, column): [number, number][] => (seat.slot === slot ? [[column, 1]] : [])),
+    low: FORMS[FORM].required.includes(slot) ? 1 : 0,
+    high: 1,
+  }));
+  seats.forEach((a, i) => {
+    seats.slice(i + 1).forEach((b, j) => {
+      if (a.slot !== b.slot && ground.goes[a.index * n + b.index] !== 1) {
+        rows.push({
+          terms: [
+            [i, 1],
+            [i + 1 + j, 1],
+          ],
+          low: 0,
+          high: 1,
+        });
+      }
+    });
+  });
+  const start = performance.now();
+  let looks = 0;
+  for (; looks < most; looks += 1) {
+    const found = await solver.solve({
+      costs: seats.map(() => 0),
+      lowers: seats.map(() => 0),
+      uppers: seats.map(() => 1),
+      rows: rows.filter(({ terms }) => terms.length > 0),
+    });
+    if (found.status === 'infeasible') break;
+    const chosen = found.values.filter((value) => value === 1).length;
+    rows.push({
+      terms: found.values.map((value, column): [number, number] => [column, value === 1 ? 1 : -1]),
+      low: Number.NEGATIVE_INFINITY,
+      high: chosen - 1,
+    });
+  }
+  return { looks, seconds: (performance.now() - start) / 1000 };
+};
+
+const oneOfCap = ({ rulebook }: Ground, a: Seat, b: Seat): boolean =>
+  rulebook.caps.every(
+    ({ severity, most, counts }) => severity !== 'rules out' || most > 1 || !(counts(a) && counts(b)),
+  );
+
+const GROWTH_LOOKS = 3_000_000;
+
+/** Ratios of looks: enumerate, count, rank and contribution against plain loops and a general solver, in one run. */
+export const benchLooks = async (): Promise<Readonly<Record<string, number>>> => {
+  const hundred = createGround(rules(100));
+  const looks = walk(hundred, OCCASION);
+  const walked = best(3, () => walk(hundred, OCCASION));
+  let looped = 0;
+  const looping = seconds(() => {
+    looped = nestedLoops(hundred, OCCASION, () => {});
+  });
+  if (looped !== looks) throw new Error(`loops found ${looped} looks, the cursor ${looks}`);
+
+  const n = hundred.seats.length;
+  let plain = 0;
+  const plainly = seconds(() => {
+    plain = plainLoops(hundred, OCCASION, (a, b) => hundred.goes[a.index * n + b.index] === 1);
+  });
+  if (plain !== looks) throw new Error(`plain loops found ${plain} looks, the cursor ${looks}`);
+
+  const small = createGround(rules(35));
+  const hard = small.rulebook.pairs.filter(({ severity }) => severity === 'rules out');
+  let asking = 0;
+  const byRule = seconds(() => {
+    asking = plainLoops(
+      small,
+      OCCASION,
+      (a, b) =>
+        small.allowed[a.index] === 1 &&
+        small.allowed[b.index] === 1 &&
+        oneOfCap(small, a, b) &&
+        hard.every(({ rule, threshold }) => rule.between(a, b, threshold) === undefined),
+    );
+  });
+  if (asking !== walk(small, OCCASION)) throw new Error(`asking the rules found ${asking} looks`);
+  const walkedSmall = best(10, () => walk(small, OCCASION));
+
+  const large = createGround(rules(300));
+  const wide: Restriction = { ...OCCASION, dress: 'cocktail' };
+  let largeLooks = 0;
+  const walkLarge = seconds(() => {
+    largeLooks = walk(large, wide);
+  });
+  const counting = best(3, () => count(large, wide));
+  if (count(large, wide) !== BigInt(largeLooks)) throw new Error('count and cursor differ at 300 pieces');
+
+  const space = compileSpace(hundred, FORM, 'complete', OCCASION);
+  if (space === undefined) throw new Error('no looks of 100 pieces');
+  const ranking = best(5, () => rankSpace(hundred, space, 10));
+  let top = Number.NEGATIVE_INFINITY;
+  const scoring = seconds(() => {
+    nestedLoops(hundred, OCCASION, (worn) => {
+      top = Math.max(top, pointsOf(hundred, FORM, worn));
+    });
+  });
+  if (rankSpace(hundred, space, 10)[0]?.points !== top) throw new Error('the best look is not the best');
+
+  const capsule = createGround(rules(35));
+  const capsuleSpace = compileSpace(capsule, FORM, 'complete', {});
+  if (capsuleSpace === undefined) throw new Error('no looks of 35 pieces');
+  const tally = best(20, () => tallySpace(capsuleSpace, capsule.seats.length));
+  const recount = best(3, () => {
+    for (const { id } of capsule.pieces) count(capsule, { without: [id] });
+  });
+  const relist = seconds(() => {
+    for (const { id } of capsule.pieces) walk(capsule, { without: [id] });
+  });
+
+  const ten = createGround(rules(14));
+  const bySolver = await solverLooks(ten, 60);
+  const cursor = compileSpace(ten, FORM, 'complete', {});
+  if (cursor === undefined) throw new Error('no looks of 14 pieces');
+  const perLook = best(20, () => walk(ten, {})) / Math.max(1, walk(ten, {}));
+
+  globalThis.gc?.();
+  const engine = createWardrobeEngine(rules(100));
+  const before = process.memoryUsage().heapUsed;
+  let listed = 0;
+  for (const look of engine.enumerate({ restriction: OCCASION })) {
+    listed += look.worn.length > 0 ? 1 : 0;
+    if (listed === GROWTH_LOOKS) break;
+  }
+  globalThis.gc?.();
+  const grown = process.memoryUsage().heapUsed / before;
+
+  const judging = best(20, () =>
+    engine.explain([...hundred.pieces.slice(0, 1), ...hundred.pieces.slice(30, 31)].map(({ id }) => id)),
+  );
+  return {
+    'enumerate 100 pieces: complete looks of one occasion': looks,
+    'enumerate: million looks a second': looks / walked / 1e6,
+    'enumerate: times plain loops over every combination, pairs in a table': plainly / walked,
+    'enumerate: times loops that stop at the first bad pair': looping / walked,
+    'enumerate 35 pieces: times plain loops that ask each rule': byRule / walkedSmall,
+    'enumerate: times a general integer solver, a look': bySolver.seconds / bySolver.looks / perLook,
+    'count 300 pieces: complete looks of one occasion': largeLooks,
+    'count: seconds': counting,
+    'count: times enumerating them': walkLarge / counting,
+    'best 10 of 100 pieces: times scoring all': scoring / ranking,
+    'best 10 of 100 pieces: milliseconds': ranking * 1000,
+    'contribution, 35 pieces: milliseconds': tally * 1000,
+    'contribution: times recounting without each piece': recount / tally,
+    'contribution: times enumerating without each piece': relist / tally,
+    'memory after 3 million looks listed: times before': grown,
+    'verdict: milliseconds': judging * 1000,
+  };
+};
+
+if (import.meta.url === `file://${process.argv[1]}`) console.table(await benchLooks());
