@@ -84,11 +84,12 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     centimetres: (value) =>
       studio.length === 'in' ? unit(value / CENTIMETRES_AN_INCH, 'inch', 1) : unit(value, 'centimeter', 0),
     celsius: (value) => unit(Math.round(degrees(value)), degreeUnit, 0),
-    celsiusRange: (low, high) =>
-      numbers({ style: 'unit', unit: degreeUnit, maximumFractionDigits: 0 }).formatRange(
-        Math.round(degrees(low)),
-        Math.round(degrees(high)),
-      ),
+    celsiusRange: (low, high) => {
+      const [from, to] = [Math.round(degrees(low)), Math.round(degrees(high))];
+      // Intl writes a range of two equal numbers as an approximation: "~22 °C".
+      if (from === to) return unit(from, degreeUnit, 0);
+      return numbers({ style: 'unit', unit: degreeUnit, maximumFractionDigits: 0 }).formatRange(from, to);
+    },
     date: (iso) => dates({ weekday: 'long', day: 'numeric', month: 'long' }).format(noon(iso)),
     dateShort: (iso) => dates({ day: 'numeric', month: 'short' }).format(noon(iso)),
     weekday: (iso) => dates({ weekday: 'long' }).format(noon(iso)),
