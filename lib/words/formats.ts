@@ -56,7 +56,8 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
   const dates = (options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
     new Intl.DateTimeFormat(language, { timeZone: 'UTC', ...options });
   const plurals = new Intl.PluralRules(language);
-  const degrees = (c: number): number => (studio.temperature === 'F' ? (c * 9) / 5 + 32 : c);
+  /** Whole degrees in the studio's unit; the sum with 0 turns a rounded "-0" into "0". */
+  const degrees = (c: number): number => Math.round(studio.temperature === 'F' ? (c * 9) / 5 + 32 : c) + 0;
   const degreeUnit = studio.temperature === 'F' ? 'fahrenheit' : 'celsius';
 
   const formats: Formats = {
@@ -76,16 +77,16 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
           ? unit((value / GRAMS_A_POUND) * OUNCES_A_POUND, 'ounce', 1)
           : unit(value / GRAMS_A_POUND, 'pound', 1);
       }
-      return value < 1000 ? unit(value, 'gram', 0) : unit(value / 1000, 'kilogram', 1);
+      return Math.round(value) < 1000 ? unit(value, 'gram', 0) : unit(value / 1000, 'kilogram', 1);
     },
     kilograms: (value, digits = 1) =>
       studio.weight === 'lb' ? unit((value * 1000) / GRAMS_A_POUND, 'pound', digits) : unit(value, 'kilogram', digits),
     litres: (value) => unit(value, 'liter', value < 10 ? 1 : 0),
     centimetres: (value) =>
       studio.length === 'in' ? unit(value / CENTIMETRES_AN_INCH, 'inch', 1) : unit(value, 'centimeter', 0),
-    celsius: (value) => unit(Math.round(degrees(value)), degreeUnit, 0),
+    celsius: (value) => unit(degrees(value), degreeUnit, 0),
     celsiusRange: (low, high) => {
-      const [from, to] = [Math.round(degrees(low)), Math.round(degrees(high))];
+      const [from, to] = [degrees(low), degrees(high)];
       // Intl writes a range of two equal numbers as an approximation: "~22 °C".
       if (from === to) return unit(from, degreeUnit, 0);
       return numbers({ style: 'unit', unit: degreeUnit, maximumFractionDigits: 0 }).formatRange(from, to);
