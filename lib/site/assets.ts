@@ -37,6 +37,7 @@ const sans = (weight: string): FontFile[] =>
 const FONTS: readonly FontFile[] = [
   ...serif('300', 'normal'),
   ...serif('400', 'normal'),
+  ...serif('300', 'italic'),
   ...serif('400', 'italic'),
   ...sans('400'),
   ...sans('500'),

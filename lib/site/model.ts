@@ -3,10 +3,17 @@ import type { Guide } from '../guide/index.ts';
 import type { Download, PictureIndex } from './pictures.ts';
 import { type CoverView, coverView } from './views/cover.ts';
 import { type DaysView, daysView } from './views/days.ts';
+import { type FindingsView, findingsView } from './views/findings.ts';
 import { type HomeView, homeView } from './views/home.ts';
 import { type LooksView, type LookView, looksView, lookView } from './views/looks.ts';
+import { type MoodsView, moodsView } from './views/moods.ts';
+import { type NumbersView, numbersView } from './views/numbers.ts';
 import { type PackingView, packingView } from './views/packing.ts';
+import { type PairsView, pairsView } from './views/pairs.ts';
+import { type PaletteView, paletteView } from './views/palette.ts';
+import { type PieceView, pieceView } from './views/piece.ts';
 import { type PiecesView, piecesView } from './views/pieces.ts';
+import { type WearView, wearView } from './views/wear.ts';
 import { siteVoice } from './voice.ts';
 
 export interface SitePart {
@@ -26,6 +33,14 @@ export interface SiteModel {
   readonly home: HomeView;
   readonly covers: readonly CoverView[];
   readonly pieces: readonly PiecesView[];
+  readonly piecePages: readonly PieceView[];
+  readonly palettes: readonly PaletteView[];
+  readonly pairs: readonly PairsView[];
+  readonly wear: readonly WearView[];
+  readonly numbers: readonly NumbersView[];
+  readonly moods: readonly MoodsView[];
+  /** Empty in the client's edition. */
+  readonly findings: readonly FindingsView[];
   readonly looks: readonly LooksView[];
   readonly lookPages: readonly LookView[];
   readonly days: readonly DaysView[];
@@ -35,17 +50,24 @@ export interface SiteModel {
 }
 
 /** Computes every page. Pure. */
-export const siteModel = ({ parts, content }: SiteInput): SiteModel => {
+export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => {
   const voice = siteVoice(content.studio);
+  const familyOf = ({ brief }: Guide): readonly SitePart[] => parts.filter(({ guide }) => guide.brief.id === brief.id);
   return {
     home: homeView(parts, content.studio, voice),
     covers: parts.map(({ guide, pictures, downloads }) =>
-      coverView(
-        { guide, pictures, downloads, family: parts.filter((part) => part.guide.brief.id === guide.brief.id) },
-        voice,
-      ),
+      coverView({ guide, pictures, downloads, edition, family: familyOf(guide) }, voice),
     ),
     pieces: parts.map(({ guide, pictures }) => piecesView(guide, pictures, voice)),
+    piecePages: parts.flatMap(({ guide, pictures }) =>
+      guide.pieces.map((piece) => pieceView(guide, piece, pictures, voice)),
+    ),
+    palettes: parts.map(({ guide }) => paletteView(guide, voice)),
+    pairs: parts.map(({ guide, pictures }) => pairsView(guide, pictures, voice)),
+    wear: parts.map(({ guide, pictures }) => wearView(guide, pictures, voice)),
+    numbers: parts.map(({ guide }) => numbersView(guide, voice)),
+    moods: parts.flatMap(({ guide }) => moodsView(guide, familyOf(guide), voice) ?? []),
+    findings: edition === 'stylist' ? parts.map(({ guide }) => findingsView(guide, voice)) : [],
     looks: parts.map(({ guide, pictures }) => looksView(guide, pictures, voice)),
     lookPages: parts.flatMap(({ guide, pictures }) =>
       guide.looks.map((look) => lookView(guide, look, pictures, voice)),

@@ -48,7 +48,7 @@ export interface WeightBar {
   readonly limit?: number;
 }
 
-const BAR_WIDTH = 900;
+const BAR_WIDTH = 500;
 
 export const weightBar = (
   pieces: readonly { readonly grams: number; readonly fill: string; readonly title: string }[],

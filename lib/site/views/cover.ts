@@ -11,15 +11,16 @@ export interface CoverView {
   readonly kick: string;
   readonly places: readonly string[];
   readonly route: readonly {
+    readonly date: string;
     readonly number: string;
     readonly weekday: string;
     readonly place: string;
     readonly href: string;
   }[];
   readonly introduction: string;
-  readonly first: DayView | undefined;
-  readonly firstHeading: string;
-  readonly hero: LookTile | undefined;
+  /** Every day; a script shows the one it is, without it the first is shown. */
+  readonly days: readonly DayView[];
+  readonly links: readonly { readonly text: string; readonly href: string }[];
   readonly tiles: readonly LookTile[];
   readonly counts: readonly { readonly count: string; readonly name: string; readonly means: string }[];
   readonly siblings: readonly {
@@ -42,7 +43,10 @@ export interface CoverView {
       | 'siblings'
       | 'print'
       | 'cautions'
-      | 'cautionNote',
+      | 'cautionNote'
+      | 'today'
+      | 'tonight'
+      | 'more',
       string
     >
   >;
@@ -55,6 +59,7 @@ export interface CoverQuestion {
   readonly guide: Guide;
   readonly pictures: PictureIndex;
   readonly downloads: readonly Download[];
+  readonly edition: 'client' | 'stylist';
   /** Every guide of the same trip, this one too. */
   readonly family: readonly { readonly guide: Guide; readonly pictures: PictureIndex }[];
 }
@@ -77,12 +82,20 @@ const countsOf = (guide: Guide, { formats, word }: SiteVoice): CoverView['counts
   { count: formats.count(guide.counts.complete), name: word('complete looks'), means: word('complete means') },
 ];
 
+const linksOf = ({ family, edition }: CoverQuestion, { word }: SiteVoice): CoverView['links'] => [
+  { text: word('palette heading'), href: 'palette/' },
+  { text: word('wear heading'), href: 'wear/' },
+  { text: word('numbers heading'), href: 'numbers/' },
+  { text: word('try heading'), href: 'try/' },
+  ...(family.length > 1 ? [{ text: word('moods heading'), href: 'moods/' }] : []),
+  ...(edition === 'stylist' ? [{ text: word('findings heading'), href: 'findings/' }] : []),
+];
+
 export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView => {
   const { guide, pictures, downloads } = question;
   const { brief } = guide;
   const { word } = voice;
-  const days = dayViews(guide, pictures, voice);
-  const [first] = days;
+  const days = dayViews(guide, pictures, voice, 960);
   const heroLook = guide.looks.find(({ favourite }) => favourite) ?? guide.looks[0];
   const preview = heroLook === undefined ? undefined : pictures.cards[heroLook.slug]?.landscape;
   return {
@@ -97,20 +110,17 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
     }),
     kick: `${brief.title}, ${word('trip dates', { from: brief.from, to: brief.to })}`,
     places: [...new Set(brief.places.map(({ name }) => name))],
-    route: days.map(({ id, number, weekday, place }, index) => ({
+    route: days.map(({ id, date, number, weekday, place }, index) => ({
+      date,
       number,
       weekday: weekday.slice(0, 2),
       place: place === days[index - 1]?.place ? '' : place,
       href: `days/#${id}`,
     })),
     introduction: voice.markdown(brief.introduction),
-    first,
-    firstHeading: word('first day', { date: brief.from }),
-    hero: heroLook === undefined ? undefined : tileOf(guide, heroLook, pictures, voice, 960),
-    tiles: guide.looks
-      .filter((look) => look !== heroLook)
-      .slice(0, TILES_SHOWN)
-      .map((look) => tileOf(guide, look, pictures, voice, 240)),
+    days,
+    links: linksOf(question, voice),
+    tiles: guide.looks.slice(0, TILES_SHOWN).map((look) => tileOf(guide, look, pictures, voice, 240)),
     counts: countsOf(guide, voice),
     siblings: siblingsOf(question, voice),
     downloads: downloadLinks(downloads, voice),
@@ -126,6 +136,9 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
       print: word('to print'),
       cautions: word('cautions heading'),
       cautionNote: word('caution note'),
+      today: word('today'),
+      tonight: word('tonight'),
+      more: word('more heading'),
     },
   };
 };

@@ -12,11 +12,13 @@ export interface OccasionView {
   readonly change: string;
   readonly carry: string;
   readonly reasons: readonly string[];
-  readonly cautions: readonly string[];
   readonly missing: string;
 }
 
 export interface DayView {
+  readonly date: string;
+  /** Weekday and date in words. */
+  readonly heading: string;
   readonly id: string;
   readonly number: string;
   readonly weekday: string;
@@ -24,6 +26,8 @@ export interface DayView {
   readonly weather: string;
   readonly occasions: readonly OccasionView[];
   readonly wash: string;
+  /** Cautions of the day, each once. */
+  readonly cautions: readonly string[];
 }
 
 export interface DaysView {
@@ -31,6 +35,7 @@ export interface DaysView {
   readonly kick: string;
   readonly heading: string;
   readonly washWord: string;
+  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear', string>>;
   readonly days: readonly DayView[];
 }
 
@@ -46,6 +51,7 @@ const occasionView = (
   planned: PlannedOccasion,
   pictures: PictureIndex,
   voice: SiteVoice,
+  atMost: number,
 ): OccasionView => {
   const { word, say, formats } = voice;
   const occasion = guide.brief.occasions.find(({ id }) => id === planned.occasion);
@@ -55,17 +61,16 @@ const occasionView = (
   return {
     time: occasion?.at === undefined ? (occasion?.part ?? '') : formats.time(occasion.at),
     what: occasion?.what ?? '',
-    tile: look === undefined ? undefined : tileOf(guide, look, pictures, voice, 240),
+    tile: look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost),
     change: change === undefined ? '' : word(change),
     carry: planned.layersCarried.length === 0 ? '' : word('carry', { layers: planned.layersCarried.map(nameOf) }),
     reasons: planned.reasons.map(say),
-    cautions: planned.cautions.map(say),
     missing: planned.look === undefined ? word('no look') : '',
   };
 };
 
 /** The days of the plan, for the day page and the cover. */
-export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): readonly DayView[] =>
+export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice, atMost = 240): readonly DayView[] =>
   guide.plan.days.map((day): DayView => {
     const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
     const last = day.wash
@@ -74,6 +79,8 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
       .at(-1);
     return {
       id: `d${day.date}`,
+      date: day.date,
+      heading: voice.formats.date(day.date),
       number: String(Number(day.date.slice(8))),
       weekday: voice.formats.weekday(day.date),
       place: day.place ?? '',
@@ -85,7 +92,8 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
               high: day.weather.highC,
               rain: day.weather.rainPercent,
             }),
-      occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice)),
+      occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice, atMost)),
+      cautions: [...new Set(day.occasions.flatMap(({ cautions }) => cautions.map(voice.say)))],
       wash:
         last === undefined
           ? ''
@@ -105,5 +113,11 @@ export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
   kick: voice.word('trip dates', { from: guide.brief.from, to: guide.brief.to }),
   heading: voice.word('days heading'),
   washWord: voice.word('wash'),
+  words: {
+    why: voice.word('why'),
+    today: voice.word('today'),
+    cautionNote: voice.word('caution note'),
+    wear: voice.word('wear heading'),
+  },
   days: dayViews(guide, pictures, voice),
 });

@@ -24,6 +24,8 @@ export interface Frame {
   readonly skip: string;
   readonly foot: string;
   readonly noindex: boolean;
+  /** A script of this page's own, below the assets folder. */
+  readonly script?: string;
   /** Address of the picture for link previews, below the guide's folder, and the full address when one is known. */
   readonly preview?: {
     readonly address: string;
@@ -34,7 +36,7 @@ export interface Frame {
   readonly bodyClass: string;
 }
 
-export type PageName = 'cover' | 'pieces' | 'pairs' | 'looks' | 'days' | 'packing';
+export type PageName = 'cover' | 'pieces' | 'pairs' | 'looks' | 'days' | 'packing' | 'findings' | 'try';
 
 const NAV = [
   ['cover', '', 'nav trip'],
@@ -56,10 +58,11 @@ export interface FrameQuestion {
   readonly title: string;
   readonly description: string;
   readonly preview?: Frame['preview'];
+  readonly script?: string;
 }
 
 /** The frame of one page of a guide. */
-export const frameOf = ({ guide, voice, page, path, title, description, preview }: FrameQuestion): Frame => {
+export const frameOf = ({ guide, voice, page, path, title, description, preview, script }: FrameQuestion): Frame => {
   const { brief, capsule, studio } = guide;
   const base = up(path);
   const address = studio.address?.replace(/\/$/, '');
@@ -81,6 +84,7 @@ export const frameOf = ({ guide, voice, page, path, title, description, preview 
     foot: voice.word('cut for', { traveller: capsule.traveller, studio: studio.name }),
     noindex: true,
     bodyClass: `p-${page}`,
+    ...(script === undefined ? {} : { script }),
     ...(preview === undefined
       ? {}
       : {

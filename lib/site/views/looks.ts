@@ -137,7 +137,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       name: nameOf(piece),
       fabric: byId.get(piece)?.fabricText ?? '',
       cloth: pictures.cloth[piece]?.address,
-      href: `pieces/#${piece}`,
+      href: `pieces/${piece}/`,
     })),
     near: look.neighbours.slice(0, NEAR_SHOWN).flatMap((neighbour) => {
       const other = guide.looks[neighbour.number - 1];

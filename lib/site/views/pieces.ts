@@ -1,4 +1,6 @@
+import type { PaletteColour } from '../../colour/index.ts';
 import type { Guide } from '../../guide/index.ts';
+import type { Piece } from '../../model/index.ts';
 import { KIND_GROUPS, KINDS } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -9,14 +11,21 @@ import type { ImageView } from './pictures.ts';
 export interface PieceTile {
   readonly id: string;
   readonly name: string;
+  readonly href: string;
   readonly fabric: string;
   readonly image: (ImageView & { readonly shown: number; readonly shownHeight: number }) | undefined;
   readonly cloth: string | undefined;
-  readonly colours: string;
   readonly shown: string;
-  readonly brings: string;
-  readonly note: string;
-  readonly looks: readonly { readonly number: number; readonly href: string; readonly text: string }[];
+  /** One stitch a shown look. */
+  readonly stitches: readonly number[];
+}
+
+export interface Bolt {
+  readonly name: string;
+  readonly role: string;
+  readonly hex: string;
+  /** From 1 to 6, in proportion to what is seen of it. */
+  readonly size: number;
 }
 
 export interface PiecesView {
@@ -24,42 +33,56 @@ export interface PiecesView {
   readonly kick: string;
   readonly heading: string;
   readonly rationale: string;
+  readonly bolts: readonly Bolt[];
+  readonly paletteLink: string;
   readonly groups: readonly {
     readonly heading: string;
     readonly count: number;
+    /** Columns the group takes, of six. */
+    readonly columns: number;
     readonly pieces: readonly PieceTile[];
   }[];
 }
 
 /** Page pixels a centimetre: one scale for every piece of the page; tiny things are shown at least this wide. */
 const PX_PER_CM = 1.75;
-const LEAST_WIDTH = 30;
+const LEAST_WIDTH = 34;
+const COLUMNS = 6;
+const BOLTS_SHOWN = 8;
 
-const tileOf = (guide: Guide, id: string, pictures: PictureIndex, voice: SiteVoice): PieceTile | undefined => {
-  const piece = guide.pieces.find((candidate) => candidate.id === id);
-  if (piece === undefined) return undefined;
-  const { word, formats } = voice;
-  const earned = guide.earnings.find((entry) => entry.piece === id);
-  const image = pieceImage(id, pictures);
-  const shown = image === undefined ? 0 : Math.max(LEAST_WIDTH, Math.round(image.widthCm * PX_PER_CM));
+/** A piece's picture at the one scale of the page. */
+export const pieceToScale = (id: string, pictures: PictureIndex, pxPerCm: number, alt = ''): PieceTile['image'] => {
+  const image = pieceImage(id, pictures, alt);
+  if (image === undefined) return undefined;
+  const shown = Math.max(LEAST_WIDTH, Math.round(image.widthCm * pxPerCm));
+  return { ...image, shown, shownHeight: Math.round((shown * image.height) / image.width) };
+};
+
+export const pieceHref = (id: string): string => `pieces/${id}/`;
+
+const tileOf = (guide: Guide, piece: Piece, pictures: PictureIndex, { word }: SiteVoice): PieceTile => {
+  const shownIn = guide.earnings.find((entry) => entry.piece === piece.id)?.shownIn ?? [];
   return {
-    id,
+    id: piece.id,
     name: piece.name,
+    href: pieceHref(piece.id),
     fabric: piece.fabricText,
-    image:
-      image === undefined
-        ? undefined
-        : { ...image, shown, shownHeight: Math.round((shown * image.height) / image.width) },
-    cloth: pictures.cloth[id]?.address,
-    colours: formats.list(piece.colours.map(({ name }) => name)),
-    shown: word('in shown looks', { count: earned?.shownIn.length ?? 0 }),
-    brings: word('looks with it', { count: formats.count(earned?.layeredLooks ?? 0n) }),
-    note: voice.markdown(piece.note),
-    looks: (earned?.shownIn ?? []).flatMap((number) => {
-      const look = guide.looks[number - 1];
-      return look === undefined ? [] : [{ number, href: `looks/${look.slug}/`, text: word('look number', { number }) }];
-    }),
+    image: pieceToScale(piece.id, pictures, PX_PER_CM),
+    cloth: pictures.cloth[piece.id]?.address,
+    shown: word('in shown looks', { count: shownIn.length }),
+    stitches: shownIn.map((_, index) => index * 9 + 2),
   };
+};
+
+/** Swatches of a palette, sized by how much of each is seen. */
+export const boltsOf = (colours: readonly PaletteColour[], { word }: SiteVoice): readonly Bolt[] => {
+  const largest = Math.max(...colours.map(({ share }) => share), 0.001);
+  return colours.map(({ colour, role, share }) => ({
+    name: colour.name,
+    role: word(`role ${role}`),
+    hex: colour.hex,
+    size: Math.max(1, Math.round((share / largest) * COLUMNS)),
+  }));
 };
 
 export const piecesView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): PiecesView => ({
@@ -74,10 +97,21 @@ export const piecesView = (guide: Guide, pictures: PictureIndex, voice: SiteVoic
   kick: voice.word('capsule pieces', { pieces: guide.pieces.length }),
   heading: guide.capsule.title,
   rationale: voice.markdown(guide.capsule.rationale),
+  bolts: boltsOf(guide.palette.colours, voice).slice(0, BOLTS_SHOWN),
+  paletteLink: voice.word('palette in full'),
   groups: KIND_GROUPS.flatMap((group) => {
     const pieces = guide.pieces
       .filter(({ kind }) => KINDS[kind].group === group)
-      .flatMap(({ id }) => tileOf(guide, id, pictures, voice) ?? []);
-    return pieces.length === 0 ? [] : [{ heading: voice.word(`group ${group}`), count: pieces.length, pieces }];
+      .map((piece) => tileOf(guide, piece, pictures, voice));
+    return pieces.length === 0
+      ? []
+      : [
+          {
+            heading: voice.word(`group ${group}`),
+            count: pieces.length,
+            columns: Math.min(COLUMNS, pieces.length),
+            pieces,
+          },
+        ];
   }),
 });

@@ -1,0 +1,136 @@
+import type { Guide } from '../../guide/index.ts';
+import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { pieceHref } from './pieces.ts';
+
+export interface NumbersView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly heading: string;
+  readonly lede: string;
+  readonly warmth: WarmthPlot;
+  readonly warmthRows: readonly {
+    readonly date: string;
+    readonly weather: string;
+    readonly looks: readonly string[];
+  }[];
+  readonly worth: WorthPlot;
+  /** Most looks first. */
+  readonly pieces: readonly {
+    readonly name: string;
+    readonly href: string;
+    /** Length of the bar, 0 to 100. */
+    readonly bar: number;
+    readonly layered: string;
+    readonly complete: string;
+    readonly weight: string;
+  }[];
+  readonly words: Readonly<
+    Record<
+      | 'warmth'
+      | 'warmthMeans'
+      | 'warmthSaid'
+      | 'asTable'
+      | 'day'
+      | 'weather'
+      | 'looks'
+      | 'worth'
+      | 'worthMeans'
+      | 'worthSaid'
+      | 'brings'
+      | 'bringsMeans'
+      | 'piece'
+      | 'layered'
+      | 'complete'
+      | 'weight',
+      string
+    >
+  >;
+}
+
+const daysOf = (guide: Guide): readonly (WarmthDay & { readonly date: string; readonly said: readonly number[] })[] =>
+  guide.plan.days.map(({ date, weather, occasions }) => {
+    const numbers = new Set(
+      occasions.flatMap(({ look }) => guide.looks.find((shown) => shown.look.id === look?.id)?.number ?? []),
+    );
+    return {
+      date,
+      label: String(Number(date.slice(8))),
+      ...(weather === undefined ? {} : { weather }),
+      looks: [...numbers].flatMap((number) => guide.looks[number - 1]?.outdoors ?? []),
+      said: [...numbers],
+    };
+  });
+
+/** Plots of the guide, each with its numbers in a table. */
+export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
+  const { word, formats } = voice;
+  const days = daysOf(guide);
+  const earned = guide.earnings
+    .flatMap((earning) => {
+      const piece = guide.pieces.find(({ id }) => id === earning.piece);
+      return piece === undefined ? [] : [{ piece, earning, looks: Number(earning.layeredLooks) }];
+    })
+    .toSorted((a, b) => b.looks - a.looks || Number(b.earning.completeLooks - a.earning.completeLooks));
+  const most = Math.max(1, ...earned.map(({ looks }) => looks));
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'cover',
+      path: 'numbers/',
+      title: word('numbers heading'),
+      description: word('numbers lede'),
+    }),
+    kick: guide.capsule.title,
+    heading: word('numbers heading'),
+    lede: word('numbers lede'),
+    warmth: warmthPlot(days, (celsius) => formats.celsius(celsius)),
+    warmthRows: days.map(({ date, weather, said }) => ({
+      date: formats.date(date),
+      weather: weather === undefined ? word('no weather') : formats.celsiusRange(weather.lowC, weather.highC),
+      looks: said.flatMap((number) => {
+        const outdoors = guide.looks[number - 1]?.outdoors;
+        return outdoors === undefined
+          ? []
+          : [word('look at degrees', { number, low: outdoors.lowC, high: outdoors.highC })];
+      }),
+    })),
+    worth: worthPlot(
+      earned.map(({ piece, looks }) => ({
+        grams: piece.grams.value,
+        looks,
+        fill: piece.colours[0]?.hex ?? '#888888',
+        name: piece.name,
+      })),
+      { grams: formats.grams, count: formats.count },
+    ),
+    pieces: earned.map(({ piece, earning, looks }) => ({
+      name: piece.name,
+      href: pieceHref(piece.id),
+      bar: Math.round((looks / most) * 1000) / 10,
+      layered: formats.count(earning.layeredLooks),
+      complete: formats.count(earning.completeLooks),
+      weight: formats.grams(piece.grams.value),
+    })),
+    words: {
+      warmth: word('warmth heading'),
+      warmthMeans: word('warmth means'),
+      warmthSaid: word('warmth said'),
+      asTable: word('as a table'),
+      day: word('column day'),
+      weather: word('column weather'),
+      looks: word('looks heading'),
+      worth: word('worth heading'),
+      worthMeans: word('worth means'),
+      worthSaid: word('worth said'),
+      brings: word('brings heading'),
+      bringsMeans: word('brings means'),
+      piece: word('column piece'),
+      layered: word('layered looks'),
+      complete: word('complete looks'),
+      weight: word('fact weight'),
+    },
+  };
+};

@@ -1,0 +1,111 @@
+import type { Guide } from '../../guide/index.ts';
+import type { Measure, Piece } from '../../model/index.ts';
+import { DRESS_CODES } from '../../vocabulary/index.ts';
+import type { PictureIndex } from '../pictures.ts';
+import type { SiteVoice } from '../voice.ts';
+import { type Frame, frameOf } from './frame.ts';
+import { type LookTile, pieceImage, tileOf } from './looks.ts';
+import type { ImageView } from './pictures.ts';
+
+export interface Fact {
+  readonly name: string;
+  readonly value: string;
+}
+
+export interface PieceView {
+  readonly frame: Frame;
+  readonly kick: string;
+  readonly name: string;
+  readonly image: ImageView | undefined;
+  readonly note: string;
+  readonly facts: readonly Fact[];
+  readonly earns: readonly Fact[];
+  readonly goesWith: readonly { readonly name: string; readonly href: string; readonly cloth: string | undefined }[];
+  readonly looks: readonly LookTile[];
+  readonly words: Readonly<
+    Record<'facts' | 'earns' | 'earnsMeans' | 'goesWith' | 'looks' | 'note' | 'estimated', string>
+  >;
+}
+
+const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] => {
+  const measured = ({ basis }: Measure, text: string): string => (basis === 'estimated' ? `${text} ≈` : text);
+  return [
+    { name: word('fact cloth'), value: piece.fabricText },
+    { name: word('fact colours'), value: formats.list(piece.colours.map(({ name }) => name)) },
+    { name: word('fact weight'), value: measured(piece.grams, formats.grams(piece.grams.value)) },
+    { name: word('fact room'), value: measured(piece.litres, formats.litres(piece.litres.value)) },
+    { name: word('fact warmth'), value: measured(piece.clo, word('clo', { clo: piece.clo.value })) },
+    {
+      name: word('fact dress'),
+      value: word('dress from to', {
+        low: DRESS_CODES[piece.dress.low] ?? '',
+        high: DRESS_CODES[piece.dress.high] ?? '',
+      }),
+    },
+    {
+      name: word('fact dries'),
+      value: measured(piece.care.dryHours, word('hours', { hours: piece.care.dryHours.value })),
+    },
+  ];
+};
+
+const earnsOf = (guide: Guide, piece: Piece, { word, formats }: SiteVoice): readonly Fact[] => {
+  const earned = guide.earnings.find((entry) => entry.piece === piece.id);
+  if (earned === undefined) return [];
+  return [
+    {
+      name: word('layered looks'),
+      value: word('so many of', {
+        count: formats.count(earned.layeredLooks),
+        of: formats.count(guide.counts.layered),
+      }),
+    },
+    {
+      name: word('complete looks'),
+      value: word('so many of', {
+        count: formats.count(earned.completeLooks),
+        of: formats.count(guide.counts.complete),
+      }),
+    },
+    { name: word('worn on the trip'), value: word('times', { count: earned.wears }) },
+  ];
+};
+
+/** One piece: what it is, what it earns, what it goes with, all its shown looks. */
+export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, voice: SiteVoice): PieceView => {
+  const { word } = voice;
+  const partners = guide.pairs
+    .filter(({ goes, top, bottom }) => goes && (top === piece.id || bottom === piece.id))
+    .map(({ top, bottom }) => (top === piece.id ? bottom : top));
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'pieces',
+      path: `pieces/${piece.id}/`,
+      title: piece.name,
+      description: `${piece.name}, ${piece.fabricText}`,
+    }),
+    kick: guide.capsule.title,
+    name: piece.name,
+    image: pieceImage(piece.id, pictures, piece.name),
+    note: voice.markdown(piece.note),
+    facts: factsOf(piece, voice),
+    earns: earnsOf(guide, piece, voice),
+    goesWith: guide.pieces
+      .filter(({ id }) => partners.includes(id))
+      .map(({ id, name }) => ({ name, href: `pieces/${id}/`, cloth: pictures.cloth[id]?.address })),
+    looks: guide.looks
+      .filter(({ look }) => look.worn.some((seat) => seat.piece === piece.id))
+      .map((look) => tileOf(guide, look, pictures, voice, 480)),
+    words: {
+      facts: word('facts heading'),
+      earns: word('earns heading'),
+      earnsMeans: word('earns means'),
+      goesWith: word('goes with'),
+      looks: word('looks of piece'),
+      note: word('note heading'),
+      estimated: word('estimated means'),
+    },
+  };
+};
