@@ -2,6 +2,7 @@ import sharp from 'sharp';
 import { cutGarment } from '../colour/index.ts';
 import { smallPixels } from './colours.ts';
 import { corrupt, openPhoto } from './open.ts';
+import { type Outline, outlineOf } from './outline.ts';
 import { bad, good, type PhotoResult } from './trouble.ts';
 
 /** A garment cut out of its photo. */
@@ -10,6 +11,8 @@ export interface PhotoCutout {
   readonly png: Uint8Array;
   readonly width: number;
   readonly height: number;
+  /** Where the garment is, in shares of the picture. */
+  readonly outline: Outline;
 }
 
 /** Softness of the cut edge, in pixels of the finished picture. */
@@ -54,7 +57,7 @@ export const cutOutPhoto = async (
       .extract({ left, top, width: across, height: down })
       .png({ compressionLevel: 9 })
       .toBuffer();
-    return good({ png, width: across, height: down });
+    return good({ png, width: across, height: down, outline: await outlineOf(png) });
   } catch {
     return corrupt(name);
   }

@@ -2,7 +2,7 @@ import type { Cutout, LayItem } from '../draw/flat-lay/index.ts';
 import { type Detail, type Drawing, drawPiece } from '../draw/index.ts';
 import type { Guide } from '../guide/index.ts';
 import type { Finding, Look, Piece } from '../model/index.ts';
-import { cutOutPhoto } from '../photo/index.ts';
+import { cutOutPhoto, type PhotoCutout } from '../photo/index.ts';
 import type { Slot } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
@@ -17,23 +17,17 @@ export interface Motifs {
   readonly findings: readonly Finding[];
 }
 
-/** A cut-out takes the size and the outline of the drawing it stands in for, so that it lies at the same scale. */
-const asCutout = (png: Uint8Array, width: number, height: number, drawing: Drawing): Cutout => {
+/** A cut-out is as high as the drawing it stands in for, so that it lies at the same scale, and lies around its middle. */
+export const asCutout = ({ png, width, height, outline }: PhotoCutout, drawing: Drawing): Cutout => {
   const pxPerCm = height / drawing.box.height;
-  const box = { x: drawing.box.x, y: drawing.box.y, width: width / pxPerCm, height: drawing.box.height };
-  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  const across = width / pxPerCm;
+  const middle = drawing.box.x + drawing.box.width / 2;
+  const box = { x: middle - across / 2, y: drawing.box.y, width: across, height: drawing.box.height };
   return {
     png,
     pxPerCm,
     box,
-    outline: [
-      [
-        [box.x, box.y],
-        [right, box.y],
-        [right, bottom],
-        [box.x, bottom],
-      ],
-    ],
+    outline: outline.map((ring) => ring.map(([x, y]) => [box.x + x * box.width, box.y + y * box.height] as const)),
     anchors: drawing.anchors,
   };
 };
@@ -46,7 +40,7 @@ export const motifsOf = async (pieces: readonly Piece[], contentFolder: string):
     if (piece.photo === undefined) continue;
     const cut = await cutOutPhoto(contentFolder, piece.photo, CUTOUT_SIDE);
     if (cut.ok) {
-      cutouts.set(piece.id, asCutout(cut.value.png, cut.value.width, cut.value.height, drawPiece(piece, 'full')));
+      cutouts.set(piece.id, asCutout(cut.value, drawPiece(piece, 'full')));
     } else {
       findings.push({
         level: 'warning',
