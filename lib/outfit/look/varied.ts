@@ -25,12 +25,14 @@ interface Choice extends RankedSeats {
   readonly serves: ReadonlySet<number>;
 }
 
-/** Looks taken into the pool: of all, for each piece, for each occasion, for each dress code. */
-const POOL = { all: 40, piece: 3, occasion: 8, dress: 8 };
+/** Looks taken into the pool: of all, for each piece, for each piece without layers, for each occasion, for each dress code. */
+const POOL = { all: 40, piece: 3, light: 2, occasion: 8, dress: 8 };
 /** Two looks nearer than this are nearly alike: one accessory or one layer apart. Tried in turn while looks remain. */
 const APART = [0.4, 0.25, 0.1, 0];
 /** What counts how much when the next look is chosen; a look's points are brought to 0 to 100. Own choice. */
-const WORTH = { piece: 90, serves: 70, apart: 200 };
+const WORTH = { piece: 90, serves: 70, apart: 200, again: 12 };
+
+const SAME_SWIMWEAR = 0.1;
 
 const weightOf = (slot: Slot): number => (CORE_SLOTS.has(slot) ? 4 : LAYER_SLOTS.has(slot) || slot === 'shoes' ? 2 : 1);
 
@@ -43,7 +45,10 @@ const distance = (a: Choice, b: Choice): number => {
     if (b.pieces.has(piece.id)) both += weightOf(slot);
   }
   for (const { piece, slot } of b.seats) if (!a.pieces.has(piece.id)) either += weightOf(slot);
-  return either === 0 ? 0 : 1 - both / either;
+  const apart = either === 0 ? 0 : 1 - both / either;
+  // by the water the bag and the hat do not make another look
+  const sameSwim = a.seats.some(({ piece, slot }) => slot === 'swim' && b.pieces.has(piece.id));
+  return sameSwim ? Math.min(apart, SAME_SWIMWEAR) : apart;
 };
 
 const formOf = (seats: readonly Seat[]): CoreForm =>
@@ -76,12 +81,24 @@ const keptSeats = (ground: Ground, { worn }: Look): RankedSeats => {
   return { form, seats, score: pointsOf(ground, form, seats) };
 };
 
+/** Pieces that are layers before anything else. */
+const layersOf = (ground: Ground): readonly string[] =>
+  ground.seats.filter(({ slot, choice }) => choice === 0 && LAYER_SLOTS.has(slot)).map(({ piece }) => piece.id);
+
 const poolOf = (ground: Ground, occasions: readonly Restriction[]): readonly RankedSeats[] => [
   ...rankSeats(ground, POOL.all, {}),
   ...ground.pieces.flatMap(({ id }) => rankSeats(ground, POOL.piece, { pieces: [id] })),
+  ...ground.pieces.flatMap(({ id }) => {
+    const without = layersOf(ground).filter((layer) => layer !== id);
+    return rankSeats(ground, POOL.light, { pieces: [id], without });
+  }),
   ...occasions.flatMap((occasion) => rankSeats(ground, POOL.occasion, occasion)),
   ...DRESS_CODES.flatMap((dress) => rankSeats(ground, POOL.dress, { dress })),
 ];
+
+/** How many of the larger pieces two looks share. */
+const sharedOf = (a: Choice, b: Choice): number =>
+  a.seats.filter(({ piece, slot }) => weightOf(slot) > 1 && b.pieces.has(piece.id)).length;
 
 /** Chooses the next look: good, unlike the others, with pieces and occasions not shown yet. */
 const nextOf = (pool: readonly Choice[], chosen: readonly Choice[], left: number): Choice | undefined => {
@@ -97,7 +114,8 @@ const nextOf = (pool: readonly Choice[], chosen: readonly Choice[], left: number
     (100 * (choice.score - lowest)) / range +
     WORTH.piece * Math.min(share, [...choice.pieces].filter((id) => open.has(id)).length) +
     WORTH.serves * [...choice.serves].filter((what) => !served.has(what)).length +
-    WORTH.apart * nearest;
+    WORTH.apart * nearest -
+    WORTH.again * chosen.reduce((times, other) => times + sharedOf(choice, other), 0);
   for (const apart of APART) {
     let best: Choice | undefined;
     let most = Number.NEGATIVE_INFINITY;

@@ -2,11 +2,12 @@ import type { Piece } from '../../model/piece.ts';
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { COMMON_PRACTICE, ORDINARY_POINTS, type PairRule } from './rule.ts';
-import { inSlot, lengthIndex, pairIn, surfaceOf, volumeOf } from './traits.ts';
+import { inSlot, LAPELLED, lengthIndex, pairIn, surfaceOf, volumeOf } from './traits.ts';
 
 /** Slots from the body outwards. */
 const UNDER = ['top', 'one-piece', 'mid layer'] as const;
 const OVER = ['mid layer', 'outer layer'] as const;
+const isJacket = ({ kind }: Piece): boolean => LAPELLED.has(kind) && kind !== 'waistcoat';
 const isCape = ({ kind }: Piece): boolean => kind === 'cape' || kind === 'shawl';
 /** At or above this clo a knit is thick. ASHRAE Handbook ch. 9 table 9: thick long-sleeved sweater 0.36, thin 0.25. */
 const THICK_KNIT_CLO = 0.33;
@@ -20,7 +21,7 @@ const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
 
 /**
  * What is worn over must have room for what is under it: its volume may be at most `threshold` steps less, a layer that
- * hangs longer than the coat over it shows, and two thick knits do not go over each other.
+ * hangs longer than the coat over it shows, only a coat goes over a tailored jacket, and two thick knits do not go over each other.
  */
 export const LAYER_OVER: PairRule = {
   id: 'layer-over',
@@ -42,6 +43,10 @@ export const LAYER_OVER: PairRule = {
     }
     if (under.slot === 'mid layer' && lengthIndex(under.piece.length) > lengthIndex(over.piece.length)) {
       return phrase('outfit', 'hangs out under', said);
+    }
+    // an overshirt or denim jacket is itself a jacket; only a coat goes over a tailored one
+    if (under.slot === 'mid layer' && isJacket(under.piece) && over.piece.places.includes('mid layer')) {
+      return phrase('outfit', 'jacket on jacket', said);
     }
     if (isThickKnit(under.piece) && isThickKnit(over.piece)) return phrase('outfit', 'thick on thick', said);
     return undefined;

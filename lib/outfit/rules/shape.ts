@@ -8,7 +8,7 @@ export const PROPORTION: PairRule = {
   says: phrase('outfit', 'rule proportion', {}),
   shape: 'pair',
   severity: 'rules out',
-  threshold: { default: 4, low: 0, high: 6, unit: phrase('outfit', 'unit volume', {}) },
+  threshold: { default: 5, low: 0, high: 6, unit: phrase('outfit', 'unit volume', {}) },
   points: ORDINARY_POINTS,
   source: COMMON_PRACTICE,
   between: (a, b, threshold) => {

@@ -58,6 +58,8 @@ export const outfit = {
     `${v.top} reaches the thigh and hides ${v.bottom}: choose a longer bottom.`,
   'no room under': (v: { under: string; over: string }) => `${v.under} is too full to go under ${v.over}.`,
   'hangs out under': (v: { under: string; over: string }) => `${v.under} is longer than ${v.over} and hangs out below.`,
+  'jacket on jacket': (v: { under: string; over: string }) =>
+    `${v.over} is a jacket itself: over ${v.under} wear a coat.`,
   'thick on thick': (v: { under: string; over: string }) =>
     `${v.under} and ${v.over} are two thick knits: one is enough.`,
   'two of a kind': (v: Two) => `${v.one} and ${v.two} are the same kind of piece, one over the other.`,
