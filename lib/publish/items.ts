@@ -1,5 +1,5 @@
 import type { Cutout, LayItem } from '../draw/flat-lay/index.ts';
-import { type Detail, type Drawing, drawPiece } from '../draw/index.ts';
+import { type Detail, type Drawing, drawPiece, type Point } from '../draw/index.ts';
 import type { Guide } from '../guide/index.ts';
 import type { Finding, Look, Piece } from '../model/index.ts';
 import { cutOutPhoto, type PhotoCutout } from '../photo/index.ts';
@@ -23,13 +23,23 @@ export const asCutout = ({ png, width, height, outline }: PhotoCutout, drawing: 
   const across = width / pxPerCm;
   const middle = drawing.box.x + drawing.box.width / 2;
   const box = { x: middle - across / 2, y: drawing.box.y, width: across, height: drawing.box.height };
+  const rings = outline.map((ring) => ring.map(([x, y]): Point => [box.x + x * box.width, box.y + y * box.height]));
+  const hem = hemOf(rings, box.y + box.height);
   return {
     png,
     pxPerCm,
     box,
-    outline: outline.map((ring) => ring.map(([x, y]) => [box.x + x * box.width, box.y + y * box.height] as const)),
-    anchors: drawing.anchors,
+    outline: rings,
+    anchors: hem === undefined ? drawing.anchors : { ...drawing.anchors, hem },
   };
+};
+
+/** Middle of the lowest tenth of a garment: where the next piece is tucked under. */
+const hemOf = (rings: readonly (readonly Point[])[], bottom: number): Point | undefined => {
+  const points = rings.flat();
+  const top = Math.min(...points.map(([, y]) => y));
+  const low = points.filter(([, y]) => y > bottom - (bottom - top) / 10).map(([x]) => x);
+  return low.length === 0 ? undefined : [(Math.min(...low) + Math.max(...low)) / 2, bottom];
 };
 
 /** Draws every piece of a guide, or cuts it out of its photo. */

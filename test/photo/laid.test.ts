@@ -114,10 +114,14 @@ describe('a photo laid flat', () => {
     expect(placed.visible).toBeGreaterThan(0.55);
     const { data, width, height } = await createRasteriser().laid(card, { ground: 'paper', sheet: card.sheet });
     const { extent } = placed;
-    const spotOf = (picture: Sharp, left: number, top: number, side: number) =>
-      picture
-        .extract({ left: Math.round(left), top: Math.round(top), width: Math.round(side), height: Math.round(side) })
-        .stats();
+    // `stats` reads the picture as it came: what is cut out of it must be written first
+    const spotOf = async (picture: Sharp, left: number, top: number, side: number) =>
+      sharp(
+        await picture
+          .extract({ left: Math.round(left), top: Math.round(top), width: Math.round(side), height: Math.round(side) })
+          .png()
+          .toBuffer(),
+      ).stats();
     const shown = await spotOf(
       sharp(data, { raw: { width, height, channels: 4 } }),
       extent.x + extent.width * 0.42,
