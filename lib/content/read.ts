@@ -1,6 +1,6 @@
 import { type Normals, parseNormals } from '../comfort/index.ts';
 import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Piece, Problem, Studio } from '../model/index.ts';
-import { checkRuleSettings } from '../outfit/index.ts';
+import { checkRuleSettings, checkRuleThresholds } from '../outfit/index.ts';
 import { openPhoto } from '../photo/index.ts';
 import { readBrief, withNormals } from './brief.ts';
 import { readCapsule, readHouseRules, readList, readStudio } from './capsule.ts';
@@ -117,16 +117,27 @@ const parse = <T>(file: ContentFile, read: (matter: FrontMatter) => Read<T>): Re
   return front.ok ? read(front.matter) : { problems: front.problems };
 };
 
-const checkRules = (settings: HouseRuleSettings, matter: FrontMatter): readonly Problem[] =>
-  checkRuleSettings(settings).map(({ id, nearest }) => ({
-    file: matter.file,
-    line: matter.lineOf(['rules', id]),
-    wrong: `there is no house rule "${id}"`,
-    mend:
-      nearest.length > 0
-        ? `write ${nearest.map((word) => `"${word}"`).join(' or ')}`
-        : 'README.md lists the house rules',
-  }));
+const checkRules = (settings: HouseRuleSettings, matter: FrontMatter): readonly Problem[] => {
+  const at = (id: string) => ({ file: matter.file, line: matter.lineOf(['rules', id]) });
+  return [
+    ...checkRuleSettings(settings).map(({ id, nearest }) => ({
+      ...at(id),
+      wrong: `there is no house rule "${id}"`,
+      mend:
+        nearest.length > 0
+          ? `write ${nearest.map((word) => `"${word}"`).join(' or ')}`
+          : 'README.md lists the house rules',
+    })),
+    ...checkRuleThresholds(settings).map(({ id, threshold, low, high }) => ({
+      ...at(id),
+      wrong: `${threshold} is no threshold of the house rule "${id}"`,
+      mend:
+        low === undefined || high === undefined
+          ? 'this rule has none: write off, "rules out" or "lowers the score"'
+          : `write a number from ${low} to ${high}`,
+    })),
+  ];
+};
 
 const idsByWardrobe = (files: readonly ContentFile[]): ReadonlyMap<string, readonly string[]> => {
   const ids = new Map<string, string[]>();
