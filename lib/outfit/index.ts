@@ -8,6 +8,7 @@ export type { Reason } from './judge/reasons.ts';
 export type { Verdict } from './judge/verdict.ts';
 export type { Contribution } from './look/contributions.ts';
 export type { RankedLook } from './look/rank.ts';
+export { type LookTable, layeredLookTable } from './look/table.ts';
 export type { VariedOptions } from './look/varied.ts';
 export { FLAT_HEEL_CM, type Restriction } from './restriction.ts';
 export { HOUSE_RULES, type HouseRuleId, type RuleId } from './rules/index.ts';

@@ -1,6 +1,122 @@
 import type { Formats } from '../formats.ts';
 
+const pieces = (count: number, f: Formats): string => f.plural(count, { one: '# piece', other: '# pieces' });
+const times = (count: number, f: Formats): string => f.plural(count, { one: 'once', other: '# times' });
+
 /** English sentences of the capsule room. */
 export const capsule = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'line under': ({ what, wanted, has }: { what: string; wanted: number; has: number }, f) =>
+    `The list asks for ${f.count(wanted)} ${what}; there ${has === 1 ? 'is' : 'are'} ${has === 0 ? 'none' : f.count(has)}.`,
+  'line under mend': ({ what, under }: { what: string; under: number }, f) => `Add ${f.count(under)} more to ${what}.`,
+  'line over': ({ what, wanted, over }: { what: string; wanted: number; over: readonly string[] }, f) =>
+    `The list asks for ${f.count(wanted)} ${what}; ${f.list(over)} ${over.length === 1 ? 'is' : 'are'} beyond that.`,
+  'line over mend': () => 'Leave it at home, or let the list ask for more.',
+  unlisted: ({ pieces: names }: { pieces: readonly string[] }, f) =>
+    `${f.list(names)} ${names.length === 1 ? 'is' : 'are'} on no line of the list.`,
+  'silhouette repeats': ({ pieces: names }: { pieces: readonly string[] }, f) =>
+    `${f.list(names)} have the same shape.`,
+  'silhouette repeats mend': () => 'Swap one for another cut or length; it will make the looks more different.',
+  'few colours': ({ colours }: { colours: readonly string[] }, f) => `Everything is ${f.list(colours)}.`,
+  'few colours mend': () => 'Bring one more colour, or a lighter or darker shade.',
+  'many colours': ({ colours }: { colours: readonly string[] }, f) =>
+    `There are ${f.count(colours.length)} different colours: ${f.list(colours)}.`,
+  'many colours mend': ({ most }: { most: number }, f) => `Keep to ${f.count(most)} or so, and more will go together.`,
+  'few separates': ({ separates, onePieces }: { separates: number; onePieces: number }, f) =>
+    `${f.plural(onePieces, { one: '# dress', other: '# dresses' })} to ${f.plural(separates, { one: '# separate', other: '# separates' })}.`,
+  'few separates mend': () => 'Swap a dress for a top or a bottom: separates make more looks.',
+  'no pattern': () => 'All of it is neutral and plain.',
+  'no pattern mend': () => 'Bring one pattern, or a bold scarf, bag or piece of jewellery in its stead.',
+  'one outer length': ({ long, pieces: names }: { long: number; pieces: readonly string[] }, f) =>
+    `${f.list(names)} are all ${long === 1 ? 'long' : 'short'}.`,
+  'one outer length mend': ({ long }: { long: number }) =>
+    `Swap one for a ${long === 1 ? 'short' : 'long'} one: skirts and trousers ask for different lengths.`,
+  'no flat shoes': () => 'No pair of shoes is flat and made for long walking.',
+  'no flat shoes mend': () => 'Bring a flat pair that the client can walk in all day.',
+  'no dressier shoes': () => 'All the shoes are as dressy as each other.',
+  'no dressier shoes mend': () => 'Bring one dressier pair, with a heel that can be managed.',
+  swimsuits: ({ has, swims }: { has: number; swims: number }, f) =>
+    `The trip swims ${times(swims, f)}, and there is ${has === 0 ? 'no swimwear' : 'one piece of swimwear'}.`,
+  'swimsuits mend': () => 'Pack two, so that one dries while the other is worn.',
+
+  'let in': ({ why, pieces: names, lacking }: { why: string; pieces: readonly string[]; lacking: number }, f) =>
+    `Let in ${f.count(lacking)} of the pieces that are ${why}: ${f.either(names)}.`,
+  'add to wardrobe': ({ lacking, kinds, what }: { lacking: number; kinds: readonly string[]; what: string }, f) =>
+    `Add ${f.count(lacking)} to the wardrobe (${f.either(kinds)}), or ask for fewer ${what}.`,
+  'line unfillable': ({ what, wanted, lacking }: { what: string; wanted: number; lacking: number }, f) =>
+    `The list asks for ${f.count(wanted)} ${what}; ${f.count(lacking)} cannot be found.`,
+  'list too long': ({ listed, most }: { listed: number; most: number }, f) =>
+    `The list asks for ${pieces(listed, f)}, and at most ${f.count(most)} may be packed.`,
+  'list too long mend': ({ over }: { over: number }, f) =>
+    `Take ${f.count(over)} off the list, or allow ${f.count(over)} more.`,
+  'too heavy': ({ grams, most }: { grams: number; most: number }, f) =>
+    `Even the lightest pieces that fill the list weigh ${f.grams(grams)} in the bags; ${f.grams(most)} are allowed.`,
+  'too heavy mend': ({ over, heaviest }: { over: number; heaviest: string }, f) =>
+    `Find ${f.grams(over)}: wear ${heaviest} on the way, ask for one piece fewer, or take a larger allowance.`,
+  'too full': ({ litres, most }: { litres: number; most: number }, f) =>
+    `Even the smallest pieces that fill the list take ${f.litres(litres)}; the bags hold ${f.litres(most)}.`,
+  'too full mend': ({ over }: { over: number }, f) => `Find ${f.litres(over)}: one piece fewer, or a larger bag.`,
+  'nothing left': ({ wardrobe }: { wardrobe: number }, f) =>
+    wardrobe === 0
+      ? 'The wardrobe is empty.'
+      : `All ${f.count(wardrobe)} pieces of the wardrobe are left out or refused.`,
+  'nothing left mend': () => 'Let some pieces in again, or widen the palette.',
+  'keep unknown': ({ piece }: { piece: string }) => `The wardrobe has no piece "${piece}" to keep.`,
+  'keep and leave': ({ piece }: { piece: string }) => `"${piece}" is to be kept and to be left out.`,
+  'keep without place': ({ pieces: names }: { pieces: readonly string[] }, f) =>
+    `The list has no place for ${f.list(names)}.`,
+  'keep without place mend': ({ lacking }: { lacking: number }, f) =>
+    `Allow ${f.plural(lacking, { one: '# piece', other: '# pieces' })} more, or keep fewer.`,
+  'too many looks': ({ most }: { most: number }, f) => `The wardrobe makes more than ${f.count(most)} layered looks.`,
+  'too many looks mend': () => 'Give the mood a palette, or shorten the kinds on the list.',
+  'fewer proposals': ({ found }: { found: number }, f) =>
+    found === 1
+      ? 'There is no second proposal that differs enough from the first.'
+      : `Only ${f.count(found)} proposals differ enough from one another.`,
+  'no look in wardrobe': ({ occasion }: { occasion: string }) =>
+    `Nothing that fills the list makes a look for ${occasion}.`,
+
+  'versus occasions': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `dresses ${f.count(mine)} occasions, not ${f.count(theirs)}`,
+  'versus looks': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `makes ${f.count(mine)} layered looks, not ${f.count(theirs)}`,
+  'versus weight': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `puts ${f.grams(mine)} in the bags, not ${f.grams(theirs)}`,
+  'versus colours': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `has ${f.count(mine)} colours, not ${f.count(theirs)}`,
+  'versus prints': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `has ${f.plural(mine, { one: '# print', other: '# prints' })}, not ${f.count(theirs)}`,
+  'versus findings': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
+    `leaves ${f.plural(mine, { one: '# thing', other: '# things' })} to mend, not ${f.count(theirs)}`,
+  bound: ({ looks, gap, bound }: { looks: number; gap: number; bound: number }, f) =>
+    gap === 0
+      ? `${f.count(looks)} layered looks: proven the most that any filling of the list makes`
+      : `${f.count(looks)} layered looks: at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible (no filling of the list makes more than ${f.count(bound)})`,
+
+  'why tops': ({ days, washes, stretch }: { days: number; washes: number; stretch: number }, f) =>
+    `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash day' : f.plural(washes, { one: '# wash day', other: '# wash days' })}: at most ${f.count(stretch)} days on what is clean.`,
+  'why bottoms': ({ tops }: { tops: number }, f) =>
+    `Fewer than the ${f.count(tops)} tops: bottoms are worn more often between washes.`,
+  'why dresses': ({ formal }: { formal: number }, f) =>
+    formal === 0
+      ? 'One for an evening.'
+      : f.plural(formal, { one: 'One evening asks for it.', other: '# evenings ask for it.' }),
+  'why swimwear': ({ swims }: { swims: number }, f) =>
+    `The trip swims ${times(swims, f)}; two, so that one dries while the other is worn.`,
+  'why layers': () => 'For indoors, the evening, and the journey.',
+  'why outers': ({ lowC, known, rainPercent }: { lowC: number; known: number; rainPercent: number }, f) =>
+    known === 0
+      ? 'The weather is not known yet: one short and one long.'
+      : `Down to ${f.celsius(lowC)}, rain ${f.percent(rainPercent / 100)}.`,
+  'why shoes': ({ rough, formal }: { rough: number; formal: number }) =>
+    rough === 1 && formal > 0
+      ? 'One pair for rough ground, one to walk in, one to dress up.'
+      : 'One flat pair to walk in, one dressier.',
+  'why accessories': () => 'A bag, and two things that finish a look.',
+
+  'same print': ({ one, two, pattern }: { one: string; two: string; pattern: string }) =>
+    `${one} and ${two} are both ${pattern}: one is enough in a picture.`,
+  'clash in picture': ({ one, two }: { one: string; two: string }) => `${one} and ${two} do not sit well side by side.`,
+  'sits well': ({ colours }: { colours: readonly string[] }, f) => `They sit well together: ${f.list(colours)}.`,
+  'lend any size': () => 'fits anyone',
+  'lend same size': ({ size }: { size: string }) => `both wear ${size}`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,5 +1,115 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
 
+const PIECES = { one: '# Teil', other: '# Teile' } as const;
+const WHY: Readonly<Record<string, string>> = {
+  'left out': 'ausgeschlossen',
+  'refused by the brief': 'vom Briefing abgelehnt',
+  'outside the mood': 'außerhalb der Stimmung',
+  'still to buy': 'noch zu kaufen',
+};
+const times = (count: number, counted: string): string => (count === 1 ? 'einmal' : `${counted}-mal`);
+
 /** German sentences of the capsule room. */
-export const capsule = {} satisfies Translation<typeof english.capsule>;
+export const capsule = {
+  'line under': (v, f) =>
+    `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; vorhanden: ${v.has === 0 ? 'keins' : f.count(v.has)}.`,
+  'line under mend': (v, f) => `Bei „${v.what}“ noch ${f.count(v.under)} dazunehmen.`,
+  'line over': (v, f) => `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; darüber hinaus: ${f.list(v.over)}.`,
+  'line over mend': () => 'Zu Hause lassen oder die Liste erweitern.',
+  unlisted: (v, f) => `Auf keiner Zeile der Liste: ${f.list(v.pieces)}.`,
+  'silhouette repeats': (v, f) => `Gleiche Form: ${f.list(v.pieces)}.`,
+  'silhouette repeats mend': () =>
+    'Eins gegen einen anderen Schnitt oder eine andere Länge tauschen; so unterscheiden sich die Looks mehr.',
+  'few colours': (v, f) => `Alles ist in ${f.list(v.colours)}.`,
+  'few colours mend': () => 'Eine weitere Farbe oder einen helleren oder dunkleren Ton mitnehmen.',
+  'many colours': (v, f) => `${f.count(v.colours.length)} verschiedene Farben: ${f.list(v.colours)}.`,
+  'many colours mend': (v, f) => `Bei etwa ${f.count(v.most)} bleiben, dann passt mehr zusammen.`,
+  'few separates': (v, f) =>
+    `${f.plural(v.onePieces, { one: '# Kleid', other: '# Kleider' })} und nur ${f.plural(v.separates, { one: '# Einzelteil', other: '# Einzelteile' })}.`,
+  'few separates mend': () => 'Ein Kleid gegen ein Oberteil oder Unterteil tauschen: Einzelteile ergeben mehr Looks.',
+  'no pattern': () => 'Alles ist neutral und einfarbig.',
+  'no pattern mend': () =>
+    'Ein Muster mitnehmen, oder stattdessen ein auffälliges Tuch, eine Tasche oder ein Schmuckstück.',
+  'one outer length': (v, f) => `Alle ${v.long === 1 ? 'lang' : 'kurz'}: ${f.list(v.pieces)}.`,
+  'one outer length mend': (v) =>
+    `Eins gegen ein ${v.long === 1 ? 'kurzes' : 'langes'} tauschen: Röcke und Hosen brauchen verschiedene Längen.`,
+  'no flat shoes': () => 'Kein Paar Schuhe ist flach und für lange Wege gemacht.',
+  'no flat shoes mend': () => 'Ein flaches Paar mitnehmen, in dem man den ganzen Tag gehen kann.',
+  'no dressier shoes': () => 'Alle Schuhe sind gleich festlich.',
+  'no dressier shoes mend': () => 'Ein festlicheres Paar mitnehmen, mit einem Absatz, der zu bewältigen ist.',
+  swimsuits: (v, f) =>
+    `Auf der Reise wird ${times(v.swims, f.count(v.swims))} geschwommen, und es gibt ${v.has === 0 ? 'keine Badebekleidung' : 'nur ein Teil Badebekleidung'}.`,
+  'swimsuits mend': () => 'Zwei einpacken: eins trocknet, während das andere getragen wird.',
+
+  'let in': (v, f) =>
+    `${f.count(v.lacking)} der Teile zulassen, die ${WHY[v.why] ?? v.why} sind: ${f.either(v.pieces)}.`,
+  'add to wardrobe': (v, f) =>
+    `${f.plural(v.lacking, PIECES)} zur Garderobe hinzufügen (${f.either(v.kinds)}) oder bei „${v.what}“ weniger verlangen.`,
+  'line unfillable': (v, f) =>
+    `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; davon fehlen ${f.count(v.lacking)}.`,
+  'list too long': (v, f) =>
+    `Die Liste verlangt ${f.plural(v.listed, PIECES)}, eingepackt werden dürfen höchstens ${f.count(v.most)}.`,
+  'list too long mend': (v, f) => `${f.count(v.over)} von der Liste nehmen oder ${f.count(v.over)} mehr zulassen.`,
+  'too heavy': (v, f) =>
+    `Selbst die leichtesten Teile, die die Liste füllen, wiegen im Gepäck ${f.grams(v.grams)}; erlaubt sind ${f.grams(v.most)}.`,
+  'too heavy mend': (v, f) =>
+    `${f.grams(v.over)} einsparen: ${v.heaviest} unterwegs tragen, ein Teil weniger verlangen oder mehr Freigepäck nehmen.`,
+  'too full': (v, f) =>
+    `Selbst die kleinsten Teile, die die Liste füllen, brauchen ${f.litres(v.litres)}; ins Gepäck passen ${f.litres(v.most)}.`,
+  'too full mend': (v, f) => `${f.litres(v.over)} einsparen: ein Teil weniger oder eine größere Tasche.`,
+  'nothing left': (v, f) =>
+    v.wardrobe === 0
+      ? 'Die Garderobe ist leer.'
+      : `Alle ${f.count(v.wardrobe)} Teile der Garderobe sind ausgeschlossen oder abgelehnt.`,
+  'nothing left mend': () => 'Einige Teile wieder zulassen oder die Palette erweitern.',
+  'keep unknown': (v) => `Die Garderobe hat kein Teil „${v.piece}“, das bleiben könnte.`,
+  'keep and leave': (v) => `„${v.piece}“ soll bleiben und zugleich wegfallen.`,
+  'keep without place': (v, f) => `Die Liste hat keinen Platz für ${f.list(v.pieces)}.`,
+  'keep without place mend': (v, f) => `${f.plural(v.lacking, PIECES)} mehr zulassen oder weniger behalten.`,
+  'too many looks': (v, f) => `Die Garderobe ergibt mehr als ${f.count(v.most)} Looks mit Schichten.`,
+  'too many looks mend': () => 'Der Stimmung eine Palette geben oder die Arten auf der Liste kürzen.',
+  'fewer proposals': (v, f) =>
+    v.found === 1
+      ? 'Einen zweiten Vorschlag, der sich vom ersten genug unterscheidet, gibt es nicht.'
+      : `Nur ${f.count(v.found)} Vorschläge unterscheiden sich genug voneinander.`,
+  'no look in wardrobe': (v) => `Nichts, was die Liste füllt, ergibt einen Look für ${v.occasion}.`,
+
+  'versus occasions': (v, f) => `kleidet für ${f.count(v.mine)} Anlässe, nicht ${f.count(v.theirs)}`,
+  'versus looks': (v, f) => `ergibt ${f.count(v.mine)} Looks mit Schichten, nicht ${f.count(v.theirs)}`,
+  'versus weight': (v, f) => `wiegt im Gepäck ${f.grams(v.mine)}, nicht ${f.grams(v.theirs)}`,
+  'versus colours': (v, f) => `hat ${f.count(v.mine)} Farben, nicht ${f.count(v.theirs)}`,
+  'versus prints': (v, f) => `hat ${f.count(v.mine)} Muster, nicht ${f.count(v.theirs)}`,
+  'versus findings': (v, f) => `lässt ${f.count(v.mine)} Hinweise offen, nicht ${f.count(v.theirs)}`,
+  bound: (v, f) =>
+    v.gap === 0
+      ? `${f.count(v.looks)} Looks mit Schichten: bewiesen, dass keine Füllung der Liste mehr ergibt`
+      : `${f.count(v.looks)} Looks mit Schichten: höchstens ${f.percent(Math.ceil(v.gap * 100) / 100)} vom Bestmöglichen entfernt (keine Füllung der Liste ergibt mehr als ${f.count(v.bound)})`,
+
+  'why tops': (v, f) =>
+    `${f.plural(v.days, { one: '# Tag', other: '# Tage' })}, ${v.washes === 0 ? 'kein Waschtag' : f.plural(v.washes, { one: '# Waschtag', other: '# Waschtage' })}: höchstens ${f.plural(v.stretch, { one: '# Tag', other: '# Tage' })} mit dem, was sauber ist.`,
+  'why bottoms': (v, f) =>
+    `Weniger als die ${f.count(v.tops)} Oberteile: Unterteile trägt man öfter zwischen zwei Wäschen.`,
+  'why dresses': (v, f) =>
+    v.formal === 0
+      ? 'Eins für einen Abend.'
+      : f.plural(v.formal, { one: 'Ein Abend verlangt danach.', other: '# Abende verlangen danach.' }),
+  'why swimwear': (v, f) =>
+    `Auf der Reise wird ${times(v.swims, f.count(v.swims))} geschwommen; zwei, damit eins trocknet, während das andere getragen wird.`,
+  'why layers': () => 'Für drinnen, für den Abend und für unterwegs.',
+  'why outers': (v, f) =>
+    v.known === 0
+      ? 'Das Wetter ist noch nicht bekannt: eine kurze und eine lange.'
+      : `Bis hinunter auf ${f.celsius(v.lowC)}, Regen ${f.percent(v.rainPercent / 100)}.`,
+  'why shoes': (v) =>
+    v.rough === 1 && v.formal > 0
+      ? 'Ein Paar für unebenen Boden, eins zum Gehen, eins für festliche Anlässe.'
+      : 'Ein flaches Paar zum Gehen, ein festlicheres.',
+  'why accessories': () => 'Eine Tasche und zwei Dinge, die einen Look vollenden.',
+
+  'same print': (v) => `${v.one} und ${v.two} sind gleich gemustert: auf einem Bild genügt eins.`,
+  'clash in picture': (v) => `${v.one} und ${v.two} passen nebeneinander nicht gut.`,
+  'sits well': (v, f) => `Das passt gut zusammen: ${f.list(v.colours)}.`,
+  'lend any size': () => 'passt allen',
+  'lend same size': (v) => `beide tragen Größe ${v.size}`,
+} satisfies Translation<typeof english.capsule>;

@@ -1,0 +1,38 @@
+import { avoidedIn, differenceOf, isNeutral, seenColours } from '../colour/index.ts';
+import type { Brief, NamedColour, Piece } from '../model/index.ts';
+
+/** CIEDE2000 from every mood colour beyond which a coloured piece stands outside the mood. Own choice, as the colour check's. */
+const OUTSIDE_MOOD = 22;
+/** Shares below this are specks. common practice, no source */
+const SEEN_SHARE = 0.2;
+
+/** True when every colour that is seen is a neutral or near a colour of the palette; an empty palette refuses nothing. */
+export const insideMood = (piece: Piece, palette: readonly NamedColour[]): boolean =>
+  palette.length === 0 ||
+  seenColours(piece).every(
+    (colour) =>
+      colour.share < SEEN_SHARE ||
+      isNeutral(colour) ||
+      palette.some((other) => differenceOf(other.hex, colour.hex) <= OUTSIDE_MOOD),
+  );
+
+/** Why a piece cannot be chosen; undefined when it can. */
+export type Refusal = 'left out' | 'refused by the brief' | 'outside the mood' | 'still to buy';
+
+export interface ChoiceLimits {
+  readonly brief: Brief;
+  readonly palette: readonly NamedColour[];
+  readonly keep: readonly string[];
+  readonly leaveOut: readonly string[];
+}
+
+/** Pieces to keep are judged by nobody; what the brief refuses is never chosen otherwise. */
+export const refusalOf = (piece: Piece, { brief, palette, keep, leaveOut }: ChoiceLimits): Refusal | undefined => {
+  if (keep.includes(piece.id)) return undefined;
+  if (leaveOut.includes(piece.id)) return 'left out';
+  const { colours, fabrics, heelCmOver } = brief.avoid;
+  if (avoidedIn(piece, colours).length > 0 || fabrics.includes(piece.fabric)) return 'refused by the brief';
+  if (heelCmOver !== undefined && piece.heelCm > heelCmOver) return 'refused by the brief';
+  if (piece.status === 'to buy') return 'still to buy';
+  return insideMood(piece, palette) ? undefined : 'outside the mood';
+};

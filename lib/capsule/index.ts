@@ -1,0 +1,29 @@
+export { type BoundQuestion, boundOf } from './bound.ts';
+export { chooseCapsule } from './choose.ts';
+export { type Composition, compositionsOf } from './compositions.ts';
+export { insideMood, type Refusal, refusalOf } from './eligible.ts';
+export { type Position, positionsOf, seatPieces } from './fill.ts';
+export { type ImaginedPiece, imagine } from './imagine.ts';
+export {
+  type Addition,
+  type CostOfPiece,
+  type Improvements,
+  type ImproveQuestion,
+  improve,
+  type Swap,
+} from './improve.ts';
+export { type Limits, limitsOf, overLimits, packedOf } from './limits.ts';
+export { checkList, findingsOfList, type LineCheck, type ListCheck } from './list-check.ts';
+export {
+  type CombinedMoods,
+  combineMoods,
+  compareMoods,
+  type Mood,
+  type MoodComparison,
+  type MoodSide,
+} from './moods.ts';
+export { createPricer, type Pricing } from './pricing.ts';
+export type { Choice, ChooseQuestion, Proposal } from './record.ts';
+export { silhouetteOf, tradeFindings } from './trade.ts';
+export { listFromTraits, type ReasonedList, type TripTraits, traitsOf } from './traits.ts';
+export { type Lendable, type SideBySide, type Together, type Traveller, travelTogether } from './travellers.ts';
