@@ -1,5 +1,6 @@
 import { buildVerb } from './build.ts';
 import { checkVerb } from './check.ts';
+import { chooseVerb } from './choose.ts';
 import { explainVerb } from './explain.ts';
 import { looksVerb } from './looks.ts';
 import { paletteVerb } from './palette.ts';
@@ -12,6 +13,7 @@ import { wordsVerb } from './words.ts';
 export const VERBS: readonly Verb[] = [
   buildVerb,
   checkVerb,
+  chooseVerb,
   looksVerb,
   explainVerb,
   planVerb,

@@ -1,0 +1,131 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { type Choice, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
+import type { Brief, Capsule } from '../model/index.ts';
+import { loadSolver } from '../solver/index.ts';
+import { phrase } from '../words/index.ts';
+import { contentFor, tripNamed } from './content.ts';
+import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
+import { findingText, type Voice, voiceOf } from './voice.ts';
+
+/** A capsule's file as the stylist would write it. JSON strings are YAML strings, so names need no care. */
+const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =>
+  [
+    '---',
+    `title: ${JSON.stringify(title)}`,
+    `traveller: ${JSON.stringify(like.traveller)}`,
+    `wardrobe: ${like.wardrobe}`,
+    ...(like.list === '' ? [] : [`list: ${like.list}`]),
+    'mood:',
+    `  palette: [${like.mood.palette.map(({ name }) => name).join(', ')}]`,
+    `  words: [${like.mood.words.map((word) => JSON.stringify(word)).join(', ')}]`,
+    'pieces:',
+    ...proposal.pieces.map(({ id }) => `  - ${id}`),
+    '---',
+    '',
+  ].join('\n');
+
+const proposalLines = (proposal: Proposal, number: number, brief: Brief, voice: Voice): readonly string[] => {
+  const { counts, bound, gapAtMost, serves, unserved, plan, packed, wins, loses, findings } = proposal;
+  const whatOf = (id: string): string => brief.occasions.find((occasion) => occasion.id === id)?.what ?? id;
+  const left = plan?.unserved.map(({ occasion }) => occasion) ?? unserved;
+  return [
+    `Proposal ${number}: ${proposal.pieces.length} pieces`,
+    `  ${voice.say(phrase('capsule', 'bound', { looks: Number(counts.layered), gap: gapAtMost, bound }))}`,
+    `  ${plan?.served ?? serves.length} of ${plan?.of ?? serves.length + unserved.length} occasions dressed${left.length > 0 ? `; not ${left.map(whatOf).join(', ')}` : ''}`,
+    `  ${voice.formats.grams(packed.grams)} and ${voice.formats.litres(packed.litres)} in the bags`,
+    ...wins.map((said) => `  + ${voice.say(said)}`),
+    ...loses.map((said) => `  - ${voice.say(said)}`),
+    ...findings.map((finding) => `  ${findingText(finding, voice)}`),
+    '',
+  ];
+};
+
+const jsonOf = (choice: Choice): string =>
+  JSON.stringify(choice, (_key, value: unknown) => (typeof value === 'bigint' ? String(value) : value), 2);
+
+/** Below the trip's folder and new: a name is one word of letters, digits and hyphens, and nothing is overwritten. */
+const writeNew = async (folder: string, trip: string, name: string, text: string): Promise<string> => {
+  if (!/^[a-z0-9][a-z0-9-]*$/.test(name))
+    throw new UsageError(`--write wants a name of small letters, digits and hyphens, not "${name}"`);
+  const file = path.join(folder, 'trips', trip, `${name}.md`);
+  try {
+    await writeFile(file, text, { flag: 'wx' });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+    throw new UsageError(`${name}.md is there already; nothing was written. Choose another name`);
+  }
+  return file;
+};
+
+export const chooseVerb: Verb = {
+  name: 'choose',
+  words: '<trip>',
+  summary: 'Propose the pieces for one bag out of a wardrobe, and print the capsule. Writes nothing unless asked.',
+  options: {
+    mood: { type: 'string', value: 'capsule', help: 'take mood, list, rules and wardrobe of this capsule (the first)' },
+    pieces: { type: 'string', value: 'n', help: 'at most this many pieces' },
+    grams: { type: 'string', value: 'n', help: 'at most this much in the bags' },
+    proposal: { type: 'string', value: 'n', help: 'print and write this proposal (1)' },
+    write: { type: 'string', value: 'name', help: 'write it as a new capsule of the trip; never overwrites' },
+    json: JSON_OPTION,
+    content: CONTENT_OPTION,
+  },
+  fewestWords: 1,
+  mostWords: 1,
+  async run([name = ''], options, world) {
+    const most = wholeNumber(options.pieces, 'pieces', 0);
+    const grams = wholeNumber(options.grams, 'grams', 0);
+    const wanted = wholeNumber(options.proposal, 'proposal', 1);
+    const content = await contentFor(options.content, world);
+    if (content === undefined) return 1;
+    const { brief, capsules } = tripNamed(content, name);
+    const like = options.mood === undefined ? capsules[0] : capsules.find(({ id }) => id === options.mood);
+    if (like === undefined) {
+      const known = capsules.map(({ id }) => id).join(', ');
+      throw new UsageError(
+        options.mood === undefined
+          ? `the trip has no capsule to take the mood from; write one with a mood and no pieces`
+          : `the trip has no capsule "${String(options.mood)}"; it has ${known}`,
+      );
+    }
+    const choice = await chooseCapsule({
+      wardrobe: content.wardrobes.get(like.wardrobe) ?? [],
+      brief,
+      traveller: like.traveller,
+      list: content.lists.find(({ id }) => id === like.list) ?? listFromTraits(brief).list,
+      mood: like.mood,
+      keep: like.choose?.keep ?? [],
+      leaveOut: like.choose?.leaveOut ?? [],
+      ...(most === 0 ? {} : { piecesAtMost: most }),
+      ...(grams === 0 ? {} : { gramsAtMost: grams }),
+      rules: { ...content.houseRules, ...like.rules },
+      never: like.never,
+      always: like.always,
+      solver: await loadSolver(),
+    });
+    const voice = voiceOf(content.studio);
+    if (!choice.possible) {
+      if (options.json === true) world.out(jsonOf(choice));
+      else for (const finding of choice.findings) world.err(findingText(finding, voice));
+      return 1;
+    }
+    const proposal = choice.proposals[wanted - 1];
+    if (proposal === undefined)
+      throw new UsageError(`there is no proposal ${wanted}; there are ${choice.proposals.length}`);
+    const text = capsuleText(proposal, like, `${like.title}, proposal ${wanted}`);
+    if (options.json === true) world.out(jsonOf(choice));
+    else {
+      choice.proposals.forEach((each, index) => {
+        for (const line of proposalLines(each, index + 1, brief, voice)) world.out(line);
+      });
+      for (const note of choice.notes) world.out(voice.say(note));
+      world.out(text);
+    }
+    if (options.write === undefined) return 0;
+    const folder = path.resolve(world.folder, String(options.content ?? 'content'));
+    const file = await writeNew(folder, brief.id, String(options.write), text);
+    world.err(`written: ${path.relative(world.folder, file)}`);
+    return 0;
+  },
+};
