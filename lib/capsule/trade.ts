@@ -93,7 +93,7 @@ const interest = (pieces: readonly Piece[]): readonly Finding[] => {
 };
 
 const outerLayers = (pieces: readonly Piece[]): readonly Finding[] => {
-  const outer = pieces.filter((piece) => has(piece, 'outer layer'));
+  const outer = pieces.filter(({ places }) => places[0] === 'outer layer');
   const long = outer.filter(({ length }) => LENGTHS.indexOf(length) >= LONG_FROM);
   if (outer.length < 2 || (long.length > 0 && long.length < outer.length)) return [];
   return [

@@ -8,6 +8,16 @@ import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
 import { findingText, type Voice, voiceOf } from './voice.ts';
 
+/** The stylist's sets of pieces, as far as the proposal has them whole. */
+const setsText = (
+  field: 'never' | 'always',
+  sets: readonly (readonly string[])[],
+  { pieces }: Proposal,
+): readonly string[] => {
+  const whole = sets.filter((set) => set.every((id) => pieces.some((piece) => piece.id === id)));
+  return whole.length === 0 ? [] : [`${field}:`, ...whole.map((set) => `  - [${set.join(', ')}]`)];
+};
+
 /** A capsule's file as the stylist would write it. JSON strings are YAML strings, so names need no care. */
 const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =>
   [
@@ -21,6 +31,8 @@ const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =
     `  words: [${like.mood.words.map((word) => JSON.stringify(word)).join(', ')}]`,
     'pieces:',
     ...proposal.pieces.map(({ id }) => `  - ${id}`),
+    ...setsText('never', like.never, proposal),
+    ...setsText('always', like.always, proposal),
     '---',
     '',
   ].join('\n');
