@@ -52,7 +52,7 @@ export const packTrip = (question: PackQuestion): Packing => {
   const inside = packed.filter((piece) => !worn.includes(piece)).toSorted((a, b) => b.litres.value - a.litres.value);
   for (const piece of inside) {
     const fits = left.findIndex((room) => room >= piece.litres.value);
-    const at = fits < 0 ? 0 : fits;
+    const at = Math.max(fits, 0);
     contents[at]?.push(piece);
     left[at] = (left[at] ?? 0) - piece.litres.value;
   }

@@ -1,7 +1,7 @@
 import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { transform } from 'esbuild';
+import { build, transform } from 'esbuild';
 
 const HOME = path.join(import.meta.dirname, '..', '..');
 const STYLES = ['tokens', 'base', 'cover', 'pieces', 'pairs', 'looks', 'look', 'days', 'packing', 'more', 'print'];
@@ -50,7 +50,9 @@ const fontFace = (font: FontFile): string =>
 
 const ICON = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><rect width="32" height="32" rx="6" fill="#f5efe4"/><path d="M5 24h5l6-13 6 13h5" fill="none" stroke="#97482a" stroke-width="2.4" stroke-linejoin="round" stroke-linecap="round"/><path d="M5 6h22" stroke="#352e27" stroke-width="2" stroke-dasharray="4 3" stroke-linecap="round"/></svg>`;
 
-/** Writes what every page shares: one style sheet, the fonts, the icon. */
+const SCRIPTS = ['site'];
+
+/** Writes what every page shares: one style sheet, the fonts, the icon, the scripts. */
 export const writeAssets = async (out: string): Promise<void> => {
   const require = createRequire(import.meta.url);
   const assets = path.join(out, 'assets');
@@ -67,4 +69,12 @@ export const writeAssets = async (out: string): Promise<void> => {
   const { code } = await transform([...FONTS.map(fontFace), ...parts].join('\n'), { loader: 'css', minify: true });
   await writeFile(path.join(assets, 'site.css'), code);
   await writeFile(path.join(assets, 'icon.svg'), ICON);
+  await build({
+    entryPoints: SCRIPTS.map((name) => path.join(import.meta.dirname, 'browser', `${name}.ts`)),
+    outdir: assets,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: 'es2022',
+  });
 };

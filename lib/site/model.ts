@@ -1,3 +1,4 @@
+import { PAPER_LIGHT } from '../colour/index.ts';
 import type { Content } from '../content/index.ts';
 import type { Guide } from '../guide/index.ts';
 import type { Download, PictureIndex } from './pictures.ts';
@@ -14,7 +15,7 @@ import { type PaletteView, paletteView } from './views/palette.ts';
 import { type PieceView, pieceView } from './views/piece.ts';
 import { type PiecesView, piecesView } from './views/pieces.ts';
 import { type WearView, wearView } from './views/wear.ts';
-import { siteVoice } from './voice.ts';
+import { type SiteVoice, siteVoice } from './voice.ts';
 
 export interface SitePart {
   readonly guide: Guide;
@@ -45,9 +46,31 @@ export interface SiteModel {
   readonly lookPages: readonly LookView[];
   readonly days: readonly DaysView[];
   readonly packing: readonly PackingView[];
+  /** What lets a phone install the guide, as JSON that the builder wrote. */
+  readonly manifests: readonly { readonly permalink: string; readonly json: string }[];
   /** A small style sheet a guide: its accent. */
   readonly accents: readonly { readonly permalink: string; readonly light: string; readonly dark: string }[];
 }
+
+const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): string =>
+  JSON.stringify({
+    name: `${capsule.title} · ${brief.title}`,
+    short_name: capsule.title,
+    lang: language,
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: PAPER_LIGHT,
+    theme_color: PAPER_LIGHT,
+    icons: [
+      {
+        src: `${'../'.repeat(id.split('/').length)}assets/icon.svg`,
+        sizes: 'any',
+        type: 'image/svg+xml',
+        purpose: 'any',
+      },
+    ],
+  });
 
 /** Computes every page. Pure. */
 export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => {
@@ -74,6 +97,10 @@ export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => 
     ),
     days: parts.map(({ guide, pictures }) => daysView(guide, pictures, voice)),
     packing: parts.map(({ guide, pictures, downloads }) => packingView(guide, pictures, downloads, voice)),
+    manifests: parts.map(({ guide }) => ({
+      permalink: `/${guide.id}/guide.webmanifest`,
+      json: manifestOf(guide, voice),
+    })),
     accents: parts.map(({ guide }) => ({ permalink: `/${guide.id}/accent.css`, ...guide.accent })),
   };
 };

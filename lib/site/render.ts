@@ -2,6 +2,7 @@ import path from 'node:path';
 import Eleventy from '@11ty/eleventy';
 import type { EleventyConfig } from './configure.ts';
 import type { SiteModel } from './model.ts';
+import { writeWorker } from './offline.ts';
 
 /** The project's own folder: templates and the configuration lie there, wherever the content is. */
 const HOME = path.join(import.meta.dirname, '..', '..');
@@ -17,5 +18,6 @@ export const renderSite = async (model: SiteModel, out: string): Promise<{ reado
     },
   });
   const [, templates] = (await eleventy.write()) as [unknown, readonly unknown[] | undefined];
+  for (const { permalink } of model.manifests) await writeWorker(out, path.dirname(permalink).slice(1));
   return { pages: templates?.length ?? 0 };
 };

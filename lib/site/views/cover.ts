@@ -86,7 +86,6 @@ const linksOf = ({ family, edition }: CoverQuestion, { word }: SiteVoice): Cover
   { text: word('palette heading'), href: 'palette/' },
   { text: word('wear heading'), href: 'wear/' },
   { text: word('numbers heading'), href: 'numbers/' },
-  { text: word('try heading'), href: 'try/' },
   ...(family.length > 1 ? [{ text: word('moods heading'), href: 'moods/' }] : []),
   ...(edition === 'stylist' ? [{ text: word('findings heading'), href: 'findings/' }] : []),
 ];

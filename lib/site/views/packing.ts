@@ -36,10 +36,12 @@ export interface PackingView {
     readonly weight: string;
     readonly pieces: readonly (PackingLine & { readonly image: ImageView | undefined })[];
   };
-  readonly words: Readonly<Record<'bar' | 'estimated' | 'print' | 'packed', string>>;
+  readonly words: Readonly<Record<'bar' | 'estimated' | 'print' | 'packed' | 'reset' | 'export' | 'refused', string>>;
   readonly notes: readonly string[];
   readonly downloads: readonly { readonly href: string; readonly text: string }[];
   readonly total: number;
+  /** Names the ticks in the reader's browser. */
+  readonly key: string;
 }
 
 /** Addresses of the sheets, named in words. */
@@ -120,10 +122,14 @@ export const packingView = (
       bar: word('bar means'),
       estimated: word('estimated means'),
       print: word('to print'),
-      packed: word('packed count', { done: 0, of: total }),
+      packed: word('packed'),
+      reset: word('ticks reset'),
+      export: word('ticks export'),
+      refused: word('ticks not kept'),
     },
     notes: guide.packing.notes.map(say),
     downloads: downloadLinks(downloads, voice),
     total,
+    key: guide.id,
   };
 };

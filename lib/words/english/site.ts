@@ -93,7 +93,6 @@ export const site = {
   'not in the bag': () => 'The heavy things travel on you.',
   estimated: () => 'estimated',
   'estimated means': () => '≈ estimated from the kind and the cloth, not weighed.',
-  'packed count': (v: { done: number; of: number }, f: Formats) => `${f.count(v.done)} of ${f.count(v.of)} packed`,
   'to print': () => 'To print',
   download: (v: { kind: string; paper: string }) => `${v.kind}, ${v.paper}`,
   'sheet packing list': () => 'Packing list',

@@ -1,3 +1,4 @@
+import { english } from '../english/index.ts';
 import type { Language } from '../phrase.ts';
 import { bag } from './bag.ts';
 import { capsule } from './capsule.ts';
@@ -27,5 +28,6 @@ export const german = {
   outfit,
   plan,
   print,
-  site,
+  // Sentences the site has gained and German has not yet are said in English rather than left out.
+  site: { ...english.site, ...site },
 } satisfies Language;

@@ -21,7 +21,6 @@ export const site = {
   'trip dates': (v, f) => f.dateRange(v.from, v.to),
   'cut for': (v) =>
     `Zugeschnitten für ${v.traveller} von ${v.studio}. Maßstäblich gezeichnet; das Maßband zeigt Zentimeter.`,
-  'first day': (v, f) => f.date(v.date),
   'weather of a day': (v, f) =>
     `${f.celsiusRange(v.low, v.high)}, ${
       v.rain >= 60 ? 'Regen wahrscheinlich' : v.rain >= 30 ? 'Schauer möglich' : 'meist trocken'
@@ -95,7 +94,6 @@ export const site = {
   'not in the bag': () => 'Das Schwere reist am Körper.',
   estimated: () => 'geschätzt',
   'estimated means': () => '≈ nach Art und Stoff geschätzt, nicht gewogen.',
-  'packed count': (v, f) => `${f.count(v.done)} von ${f.count(v.of)} eingepackt`,
   'to print': () => 'Zum Ausdrucken',
   download: (v) => `${v.kind}, ${v.paper}`,
   'sheet packing list': () => 'Packliste',
@@ -107,4 +105,4 @@ export const site = {
   'cautions heading': () => 'Bitte beachten',
   'caution note': () =>
     'Maßgeblich sind die Warnungen vor Ort. Bei allem, was die Gesundheit betrifft, in Arztpraxis oder Apotheke nachfragen.',
-} satisfies Translation<typeof english.site>;
+} satisfies Partial<Translation<typeof english.site>>;
