@@ -1,5 +1,6 @@
-import { english } from '../english/index.ts';
+import type { English } from '../english/index.ts';
 import type { Language } from '../phrase.ts';
+import type { Translation } from '../translation.ts';
 import { bag } from './bag.ts';
 import { capsule } from './capsule.ts';
 import { check } from './check.ts';
@@ -11,6 +12,7 @@ import { outfit } from './outfit.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
+import { siteMore } from './site-more.ts';
 
 /**
  * Every sentence of the interface in German. Instructions are neutral infinitives ("einpacken", "mitnehmen"), as on a
@@ -28,6 +30,5 @@ export const german = {
   outfit,
   plan,
   print,
-  // Sentences the site has gained and German has not yet are said in English rather than left out.
-  site: { ...english.site, ...site },
-} satisfies Language;
+  site: { ...site, ...siteMore },
+} satisfies Language & { readonly [Room in keyof English]: Translation<English[Room]> };
