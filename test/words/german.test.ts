@@ -30,6 +30,7 @@ const BY_NAME: Readonly<Record<string, PhraseValue>> = {
   time: '19:30',
   direction: 'darker',
   colour: 'rust',
+  colours: ['rust', 'navy'],
   type: 'V',
   scheme: 'triad',
   role: 'accent',

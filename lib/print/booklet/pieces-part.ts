@@ -17,7 +17,7 @@ const PICTURE = { width: 21, height: 25 };
 const pieceCell = (job: Job, piece: Piece, photo: Picture | undefined): Block => {
   const { setter } = job.press;
   const { types } = job;
-  const colour = job.formats.list(piece.colours.map(({ name }) => name));
+  const colour = job.say('colours of piece', { colours: piece.colours.map(({ name }) => name) });
   const alt =
     photo === undefined
       ? job.say('piece drawing', { name: piece.name, colour })

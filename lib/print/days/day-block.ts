@@ -61,7 +61,7 @@ const journeyMark = (job: Job): Block =>
   );
 
 const when = (job: Job, { part, at, dress }: Occasion): string =>
-  [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), dress].join(', ');
+  [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), job.say('dress code', { dress })].join(', ');
 
 const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Block => {
   const { setter } = job.press;

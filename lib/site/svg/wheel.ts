@@ -1,4 +1,5 @@
 import type { PaletteColour } from '../../colour/index.ts';
+import type { SiteVoice } from '../voice.ts';
 
 export interface WheelDot {
   readonly x: number;
@@ -19,7 +20,7 @@ const RIM = 150;
 /** OKLCH chroma at the rim: about the strongest dyed cloth. Own choice. */
 const STRONGEST = 0.2;
 
-export const paletteWheel = (colours: readonly PaletteColour[]): Wheel => {
+export const paletteWheel = (colours: readonly PaletteColour[], { word }: Pick<SiteVoice, 'word'>): Wheel => {
   const round = (value: number): number => Math.round(value * 10) / 10;
   return {
     size: SIZE,
@@ -32,7 +33,7 @@ export const paletteWheel = (colours: readonly PaletteColour[]): Wheel => {
         y: round(SIZE / 2 - out * Math.sin(angle)),
         radius: round(5 + Math.sqrt(share) * 26),
         fill: colour.hex,
-        title: colour.name,
+        title: word('colour name', { colour: colour.name }),
       };
     }),
   };

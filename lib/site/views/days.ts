@@ -59,7 +59,12 @@ const occasionView = (
   const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
   const change = CHANGE[planned.change];
   return {
-    time: occasion?.at === undefined ? (occasion?.part ?? '') : formats.time(occasion.at),
+    time:
+      occasion === undefined
+        ? ''
+        : occasion.at === undefined
+          ? word(`part ${occasion.part}`)
+          : formats.time(occasion.at),
     what: occasion?.what ?? '',
     tile: look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost),
     change: change === undefined ? '' : word(change),

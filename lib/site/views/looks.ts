@@ -95,7 +95,9 @@ const filtersOf = (guide: Guide, { word, formats }: SiteVoice): LooksView['filte
       choices: [
         { value: '', text: word('any dress') },
         ...DRESS_CODES.flatMap((code, index) =>
-          index >= Math.min(...codes) && index <= Math.max(...codes) ? [{ value: String(index), text: code }] : [],
+          index >= Math.min(...codes) && index <= Math.max(...codes)
+            ? [{ value: String(index), text: word('dress from to', { low: code, high: code }) }]
+            : [],
         ),
       ],
     },

@@ -38,9 +38,9 @@ export const paletteView = (guide: Guide, voice: SiteVoice): PaletteView => {
     heading: word('palette heading'),
     summary: summary.map(say),
     bolts: boltsOf(colours, voice),
-    wheel: paletteWheel(colours),
+    wheel: paletteWheel(colours, voice),
     rows: colours.map(({ colour, role, share, pieces }) => ({
-      name: colour.name,
+      name: word('colour name', { colour: colour.name }),
       hex: colour.hex,
       role: word(`role ${role}`),
       share: formats.percent(share),

@@ -31,7 +31,10 @@ const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] =>
   const measured = ({ basis }: Measure, text: string): string => (basis === 'estimated' ? `${text} ≈` : text);
   return [
     { name: word('fact cloth'), value: piece.fabricText },
-    { name: word('fact colours'), value: formats.list(piece.colours.map(({ name }) => name)) },
+    {
+      name: word('fact colours'),
+      value: formats.list(piece.colours.map(({ name }) => word('colour name', { colour: name }))),
+    },
     { name: word('fact weight'), value: measured(piece.grams, formats.grams(piece.grams.value)) },
     { name: word('fact room'), value: measured(piece.litres, formats.litres(piece.litres.value)) },
     { name: word('fact warmth'), value: measured(piece.clo, word('clo', { clo: piece.clo.value })) },

@@ -78,7 +78,7 @@ const tileOf = (guide: Guide, piece: Piece, pictures: PictureIndex, { word }: Si
 export const boltsOf = (colours: readonly PaletteColour[], { word }: SiteVoice): readonly Bolt[] => {
   const largest = Math.max(...colours.map(({ share }) => share), 0.001);
   return colours.map(({ colour, role, share }) => ({
-    name: colour.name,
+    name: word('colour name', { colour: colour.name }),
     role: word(`role ${role}`),
     hex: colour.hex,
     size: Math.max(1, Math.round((share / largest) * COLUMNS)),

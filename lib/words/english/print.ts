@@ -114,6 +114,7 @@ export const print = {
   'no place': () => 'on the way',
 
   // Day plan
+  'dress code': ({ dress }: { dress: string }) => dress,
   'part morning': () => 'morning',
   'part day': () => 'day',
   'part evening': () => 'evening',
@@ -164,6 +165,7 @@ export const print = {
   'looks counted': ({ layered, complete }: { layered: string; complete: string }) =>
     `${layered} layered looks, ${complete} with shoes and accessories`,
   'good between': ({ low, high }: { low: number; high: number }, f: Formats) => `outdoors ${f.celsiusRange(low, high)}`,
+  'colours of piece': ({ colours }: { colours: readonly string[] }, f: Formats) => f.list(colours),
   'piece drawing': ({ name, colour }: { name: string; colour: string }) => `Drawing of ${name}, ${colour}.`,
   'piece photo': ({ name }: { name: string }) => `Photograph of ${name}.`,
   'card described': (

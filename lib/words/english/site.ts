@@ -105,6 +105,11 @@ export const site = {
   'caution note': () =>
     'Go by the warnings of the place you are in, and ask a doctor or pharmacist about anything that touches your health.',
 
+  'part morning': () => 'morning',
+  'part day': () => 'day',
+  'part evening': () => 'evening',
+  'part night': () => 'night',
+  'colour name': (v: { colour: string }) => v.colour,
   'role base': () => 'ground',
   'role support': () => 'support',
   'role accent': () => 'accent',

@@ -1,7 +1,8 @@
 import type { english } from '../english/index.ts';
 import type { Formats } from '../formats.ts';
 import type { Translation } from '../translation.ts';
-import { colourWord, colourWords } from './colours.ts';
+import { colourWords } from './colours.ts';
+import { dress } from './glossary.ts';
 import { journeyPlural, journeyWord } from './journeys.ts';
 import { DAYS, forms, OCCASIONS, PIECES, quoted } from './sentence.ts';
 
@@ -101,6 +102,7 @@ export const print = {
   'no place': () => 'unterwegs',
 
   // Day plan
+  'dress code': (v) => dress(v.dress),
   'part morning': () => 'morgens',
   'part day': () => 'tagsüber',
   'part evening': () => 'abends',
@@ -148,7 +150,8 @@ export const print = {
     'Dieses Heft hilft beim Anziehen und gibt keinen medizinischen Rat. Bei Gesundheit, Allergien, Sonne, Kälte und unebenem Boden gelten die örtlichen Hinweise; fragen Sie in Arztpraxis oder Apotheke nach, beim Gepäck das Beförderungsunternehmen.',
   'looks counted': (v) => `${v.layered} Looks mit Schichten, ${v.complete} mit Schuhen und Accessoires`,
   'good between': (v, f) => `draußen ${f.celsiusRange(v.low, v.high)}`,
-  'piece drawing': (v) => `Zeichnung: ${v.name}, ${colourWord(v.colour)}.`,
+  'colours of piece': (v, f) => f.list(colourWords(v.colours)),
+  'piece drawing': (v) => `Zeichnung: ${v.name}, ${v.colour}.`,
   'piece photo': (v) => `Foto: ${v.name}.`,
   'card described': (v, f) => `Karte zu Look ${f.count(v.number)}, ${v.title}: ${f.list(v.pieces)}.`,
   'own notes': () => 'Getragen, und wie es war',

@@ -1,11 +1,17 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
+import { colourWord } from './colours.ts';
 import type { site } from './site.ts';
 
 type Rest = Omit<typeof english.site, keyof typeof site>;
 
 /** German sentences of the site's further pages: palette, one piece, combinations, figures, moods, findings, trying. */
 export const siteMore = {
+  'part morning': () => 'morgens',
+  'part day': () => 'tagsüber',
+  'part evening': () => 'abends',
+  'part night': () => 'nachts',
+  'colour name': (v) => colourWord(v.colour),
   'role base': () => 'Basis',
   'role support': () => 'Begleiter',
   'role accent': () => 'Akzent',
