@@ -65,8 +65,8 @@ export const daysPanel = (job: Job): Block => {
       const left = x + index * step;
       const middle = left + step / 2;
       surface.line(left, y, left, y + 11.5, { colour: inks.faint, width: 0.5 });
-      const weekday = formats.weekday(date);
-      centred(weekday.slice(0, narrow ? 1 : 3), middle, y + 2.2);
+      const weekday = narrow ? formats.weekdayNarrow(date) : formats.weekdayShort(date);
+      centred(weekday, middle, y + 2.2);
       centred(String(Number(date.slice(8))), middle, y + 6, { ...types.factStrong, points: narrow ? 7.6 : 9 });
       if (journeys.includes(date)) button(surface, middle, y + 9.2, Math.min(1.15, step * 0.3), inks.thread);
       if (washes.includes(date)) sign(surface, 'wash', { x: middle - 1.9, y: y + 10, size: 3.8, colour: inks.water });

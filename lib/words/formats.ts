@@ -27,6 +27,10 @@ export interface Formats {
   /** "3 Oct". */
   dateShort(iso: string): string;
   weekday(iso: string): string;
+  /** "Sun", German "So". */
+  weekdayShort(iso: string): string;
+  /** "S", for the narrowest columns. */
+  weekdayNarrow(iso: string): string;
   /** "2–10 October 2027". */
   dateRange(from: string, to: string): string;
   /** "19:30" or "7:30 pm". */
@@ -94,6 +98,8 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     date: (iso) => dates({ weekday: 'long', day: 'numeric', month: 'long' }).format(noon(iso)),
     dateShort: (iso) => dates({ day: 'numeric', month: 'short' }).format(noon(iso)),
     weekday: (iso) => dates({ weekday: 'long' }).format(noon(iso)),
+    weekdayShort: (iso) => dates({ weekday: 'short' }).format(noon(iso)),
+    weekdayNarrow: (iso) => dates({ weekday: 'narrow' }).format(noon(iso)),
     dateRange: (from, to) =>
       dates({ day: 'numeric', month: 'long', year: 'numeric' }).formatRange(noon(from), noon(to)),
     time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),

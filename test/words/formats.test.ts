@@ -41,6 +41,7 @@ describe('German', () => {
   it('writes dates, lists, numbers and money as German does', () => {
     expect(f.date('2027-10-03')).toBe('Sonntag, 3. Oktober');
     expect(f.dateShort('2027-10-03')).toBe('3. Okt.');
+    expect(f.weekdayShort('2027-10-05')).toBe('Di');
     expect(spaced(f.dateRange('2027-10-02', '2027-10-10'))).toBe('2.–10. Oktober 2027');
     expect(f.list(['Hemd', 'Hose', 'Schuhe'])).toBe('Hemd, Hose und Schuhe');
     expect(f.either(['Hemd', 'Bluse'])).toBe('Hemd oder Bluse');

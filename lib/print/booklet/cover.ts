@@ -116,7 +116,14 @@ const swatches = (job: Job): Block => {
           ),
         ),
         space(1.4),
-        tagged('P', text(setter, name, inked(resized(job.types.kind, 8.4), job.inks.ink))),
+        tagged(
+          'P',
+          text(
+            setter,
+            job.say('colours of piece', { colours: [name] }),
+            inked(resized(job.types.kind, 8.4), job.inks.ink),
+          ),
+        ),
       ]),
   );
   return grid(cells, 5, { across: 2, down: 3 });

@@ -25,7 +25,7 @@ const PAD = 3;
 const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
   const { setter } = job.press;
   const { types, inks, formats } = job;
-  const weekday = formats.weekday(day.date).slice(0, 3);
+  const weekday = formats.weekdayShort(day.date);
   const month = formats.dateShort(day.date).replace(/[\d.\s]+/gu, '');
   const actualText = [formats.date(day.date), ...(day.place === undefined ? [] : [day.place])].join(', ');
   const number = row(

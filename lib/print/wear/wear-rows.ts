@@ -189,7 +189,7 @@ export const wearHead = (
   });
   const dayHead = (date: IsoDate): Block => {
     const centred = { align: 'centre' } as const;
-    const label = formats.weekday(date).slice(0, columns.day < 6 ? 1 : 3);
+    const label = columns.day < 6 ? formats.weekdayNarrow(date) : formats.weekdayShort(date);
     const words = stack([
       text(setter, label, types.key, centred),
       space(0.6),

@@ -2,5 +2,12 @@ import type { Formats } from '../formats.ts';
 
 /** English sentences of the check room. */
 export const check = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'fabric refused': (v: { piece: string; fabric: string; refused: string }) =>
+    `${v.piece} (${v.fabric}) meets “${v.refused}”, which the client does not wear.`,
+  'fabric refused why': () =>
+    'Wayfold knows a cloth only by its name: for an allergy read the label, and ask a doctor or pharmacist.',
+  'fabric refused mend': () => 'Leave it out of the capsule; the plan does not use it.',
+  'heel refused': (v: { piece: string; heelCm: number; mostCm: number }, f: Formats) =>
+    `${v.piece}: the heel of ${f.centimetres(v.heelCm)} is over the ${f.centimetres(v.mostCm)} the client wears.`,
+  'heel refused mend': () => 'Pack a lower pair; the plan does not use these.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;
