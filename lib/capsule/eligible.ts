@@ -1,5 +1,6 @@
 import { avoidedIn, differenceOf, isNeutral, seenColours } from '../colour/index.ts';
 import type { Brief, NamedColour, Piece } from '../model/index.ts';
+import { fabricRefused } from '../vocabulary/index.ts';
 
 /** CIEDE2000 from every mood colour beyond which a coloured piece stands outside the mood. Own choice, as the colour check's. */
 const OUTSIDE_MOOD = 22;
@@ -31,7 +32,8 @@ export const refusalOf = (piece: Piece, { brief, palette, keep, leaveOut }: Choi
   if (keep.includes(piece.id)) return undefined;
   if (leaveOut.includes(piece.id)) return 'left out';
   const { colours, fabrics, heelCmOver } = brief.avoid;
-  if (avoidedIn(piece, colours).length > 0 || fabrics.includes(piece.fabric)) return 'refused by the brief';
+  if (avoidedIn(piece, colours).length > 0 || fabricRefused(piece, fabrics) !== undefined)
+    return 'refused by the brief';
   if (heelCmOver !== undefined && piece.heelCm > heelCmOver) return 'refused by the brief';
   if (piece.status === 'to buy') return 'still to buy';
   return insideMood(piece, palette) ? undefined : 'outside the mood';

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
+import { FABRIC_WORDS, isFabricWord } from '../vocabulary/index.ts';
 import type { FrontMatter } from './front-matter.ts';
+import { writeInstead } from './nearest.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
@@ -175,6 +177,15 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkPlaces(written, say);
   checkPeople(written, say);
   checkHours(written, say);
+  for (const [index, word] of (written.avoid.fabrics ?? []).entries()) {
+    if (!isFabricWord(word)) {
+      say(
+        ['avoid', 'fabrics', index],
+        `"${word}" names no fibre or cloth that Wayfold knows`,
+        writeInstead(word, FABRIC_WORDS),
+      );
+    }
+  }
   if (written.bag !== undefined && written.bags !== undefined) {
     say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');
   }

@@ -6,6 +6,7 @@ import { findingsOfBrief, findingsOfPlan, type LookSource, planTrip, type Solver
 import { describeLooks, type ShownLook } from './looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
+import { refusalFindings, refusedPieces } from './refused.ts';
 
 /** What a guide is computed from; all of it plain data but the solver. */
 export interface GuideQuestion {
@@ -35,8 +36,8 @@ export const engineFor = (pieces: readonly Piece[], capsule: Capsule, houseRules
   });
 
 /** An engine as the plan asks for looks: reasons are sentences, not verdicts. */
-export const lookSourceOf = (engine: WardrobeEngine): LookSource => ({
-  rank: (k, restriction) => engine.rank(k, restriction),
+export const lookSourceOf = (engine: WardrobeEngine, refused: ReadonlySet<string> = new Set()): LookSource => ({
+  rank: (k, restriction) => engine.rank(k, { ...restriction, without: [...(restriction?.without ?? []), ...refused] }),
   explain: (ids, restriction) => {
     const { goes, look, reasons } = engine.explain([...ids], restriction);
     const said = reasons.map(({ message }) => message);
@@ -63,10 +64,18 @@ const once = (looks: readonly ShownLook[]): readonly ShownLook[] => {
 };
 
 /** The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown. */
-const chooseLooks = (capsule: Capsule, plan: Plan, engine: WardrobeEngine, shown: number): readonly ShownLook[] => {
+const chooseLooks = (
+  capsule: Capsule,
+  plan: Plan,
+  engine: WardrobeEngine,
+  shown: number,
+  refused: ReadonlySet<string>,
+): readonly ShownLook[] => {
   const fixed = once([...stylistsLooks(capsule, engine), ...plannedLooks(plan)]);
   const keep: Look[] = fixed.map(({ look }) => look);
-  const varied = engine.varied(Math.max(shown, keep.length), { keep });
+  const varied = engine
+    .varied(Math.max(shown, keep.length), { keep })
+    .filter(({ look }) => look.worn.every(({ piece }) => !refused.has(piece)));
   return once([...fixed, ...varied.map(({ look }) => ({ look, favourite: false }))]);
 };
 
@@ -106,9 +115,12 @@ export const planGuide = async ({
     traveller: capsule.traveller,
     capsule,
     pieces,
-    engine: lookSourceOf(engine),
+    engine: lookSourceOf(engine, refusedPieces(pieces, brief)),
     solver,
-    wardrobe: { pieces: wardrobe, engine: lookSourceOf(engineFor(wardrobe, capsule, houseRules)) },
+    wardrobe: {
+      pieces: wardrobe,
+      engine: lookSourceOf(engineFor(wardrobe, capsule, houseRules), refusedPieces(wardrobe, brief)),
+    },
   });
   return { pieces, engine, plan };
 };
@@ -118,7 +130,13 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   const { studio, brief, capsule } = question;
   const { pieces, engine, plan } = await planGuide(question);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-  const looks = describeLooks(chooseLooks(capsule, plan, engine, studio.looksShown), capsule, brief, plan, byId);
+  const looks = describeLooks(
+    chooseLooks(capsule, plan, engine, studio.looksShown, refusedPieces(pieces, brief)),
+    capsule,
+    brief,
+    plan,
+    byId,
+  );
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces);
   return {
@@ -136,6 +154,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     plan,
     packing: packTrip({ brief, pieces, plan }),
     findings: [
+      ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
       ...colourFindings(pieces, { avoid: brief.avoid.colours, mood: capsule.mood.palette }, palette),

@@ -18,3 +18,4 @@ export { KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } 
 export { NEEDS, type Need } from './needs.ts';
 export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
 export { JEWELLERY_SITES, type JewellerySite, PLACES, type Place, SLOTS, type Slot } from './places.ts';
+export { fabricRefused, isFabricWord } from './refused.ts';

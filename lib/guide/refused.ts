@@ -1,0 +1,39 @@
+import type { Brief, Finding, Piece } from '../model/index.ts';
+import { fabricRefused } from '../vocabulary/index.ts';
+import { phrase } from '../words/index.ts';
+
+/** Pieces of a cloth that the brief refuses; no look but the stylist's own is made with them. */
+export const refusedPieces = (pieces: readonly Piece[], { avoid }: Brief): ReadonlySet<string> =>
+  new Set(pieces.filter((piece) => fabricRefused(piece, avoid.fabrics) !== undefined).map(({ id }) => id));
+
+/** What `check` says of pieces that the client refuses by cloth or by heel. */
+export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): readonly Finding[] =>
+  pieces.flatMap((piece): Finding[] => {
+    const { id, name, file, heelCm, fabricText } = piece;
+    const refused = fabricRefused(piece, avoid.fabrics);
+    const mostCm = avoid.heelCmOver;
+    const at = { level: 'error', file, about: [id] } as const;
+    return [
+      ...(refused === undefined
+        ? []
+        : [
+            {
+              ...at,
+              rule: 'fabric-refused',
+              message: phrase('check', 'fabric refused', { piece: name, fabric: fabricText, refused }),
+              reason: phrase('check', 'fabric refused why', {}),
+              mend: phrase('check', 'fabric refused mend', {}),
+            },
+          ]),
+      ...(mostCm === undefined || heelCm <= mostCm || !piece.places.includes('shoes')
+        ? []
+        : [
+            {
+              ...at,
+              rule: 'heel-refused',
+              message: phrase('check', 'heel refused', { piece: name, heelCm, mostCm }),
+              mend: phrase('check', 'heel refused mend', {}),
+            },
+          ]),
+    ];
+  });
