@@ -31,7 +31,10 @@ export const explainVerb: Verb = {
       const told = engine.explainPiece(only);
       if (options.json === true)
         world.out(JSON.stringify(told, (_k, v: unknown) => (typeof v === 'bigint' ? String(v) : v), 2));
-      else for (const line of told.reasons.map(({ message }) => voice.say(message))) world.out(line);
+      else {
+        for (const { message } of told.reasons) world.out(voice.say(message));
+        if (told.reasons.length === 0) world.out(`Nothing stands between ${nameOf(only)} and the other pieces.`);
+      }
       return 0;
     }
     const verdict = engine.explain(ids);
