@@ -1,2 +1,14 @@
-export { exactly, sumOf } from './measures.ts';
-export { type PackQuestion, packTrip } from './pack.ts';
+export { assignToBags, costOf, roomOf } from './assign.ts';
+export { findingsOfBag, findingsOfStock } from './findings.ts';
+export { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
+export { BAG_GUIDELINES, BATTERIES, type BagGuideline, GUIDELINES_READ, LIQUIDS } from './guidelines.ts';
+export type { Item } from './items.ts';
+export { isFlight, type Journey, journeysOf } from './journeys.ts';
+export { type LeaveOut, leaveOutUntilFits, type Overrun, type PieceWorth } from './leave-out.ts';
+export { exactly, givenShare, sumOf, times } from './measures.ts';
+export { createUnserved, type Unserved } from './occasions.ts';
+export { type Load, type PackedTrip, type PackQuestion, packInFull, packTrip } from './pack.ts';
+export { type BagReport, bagReport, type ReportedLoad } from './report.ts';
+export { goesIn, innerBox, stiffBox } from './stiff.ts';
+export { longestStretch, sundriesFor, sundryTraits, tripDays } from './sundries.ts';
+export { type TransitSaving, transitSavings } from './transit.ts';

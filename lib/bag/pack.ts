@@ -1,79 +1,134 @@
-import type { Brief, PackedPiece, Packing, Piece, Plan } from '../model/index.ts';
+import type {
+  Brief,
+  Measure,
+  PackedBag,
+  PackedPiece,
+  PackedSundry,
+  Packing,
+  Piece,
+  Plan,
+  StockLine,
+} from '../model/index.ts';
+import type { Solver } from '../plan/index.ts';
 import { KINDS } from '../vocabulary/index.ts';
-import { exactly, sumOf } from './measures.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { type Assignment, assignToBags } from './assign.ts';
+import { pieceItem, sundryGrams, sundryItem, sundryLitres } from './items.ts';
+import { isFlight, type Journey, journeysOf } from './journeys.ts';
+import { exactly, givenShare, sumOf } from './measures.ts';
+import { foldOf, inPackingOrder } from './order.ts';
+import { sundriesFor } from './sundries.ts';
 
 export interface PackQuestion {
   readonly brief: Brief;
   readonly pieces: readonly Piece[];
   readonly plan: Plan;
+  /** The studio's stock of things that are not worn in a look. */
+  readonly stock: readonly StockLine[];
+  readonly solver: Solver;
 }
 
-/** Pieces worn on each journey, by the journey's date. */
-const wornOnJourneys = ({ brief, plan }: PackQuestion): ReadonlyMap<string, ReadonlySet<string>> => {
-  const journeys = new Map<string, Set<string>>();
-  const planned = plan.days.flatMap(({ occasions }) => occasions);
-  for (const { id, on, transit } of brief.occasions) {
-    if (!transit) continue;
-    const entry = planned.find(({ occasion }) => occasion === id);
-    const worn = journeys.get(on) ?? new Set<string>();
-    for (const { piece } of entry?.look?.worn ?? []) worn.add(piece);
-    for (const piece of entry?.layersCarried ?? []) worn.add(piece);
-    journeys.set(on, worn);
-  }
-  return journeys;
-};
+/** One bag on one journey. */
+export interface Load {
+  readonly bag: number;
+  /** The journey; undefined when the trip has none. */
+  readonly journey?: Journey;
+  readonly grams: Measure;
+  readonly litres: Measure;
+}
 
-const foldOf = (piece: Piece): PackedPiece['fold'] => {
-  const { group } = KINDS[piece.kind];
-  if (group === 'shoes') return 'shoe bag';
-  if (group === 'jewellery') return 'pouch';
-  if (group === 'knits' || group === 'swimwear' || group === 'legwear') return 'roll';
-  return piece.fabric === 'satin' || piece.fabric === 'silk' ? 'flat' : 'fold';
-};
+/** The packing list with what it was made from, for the report and the findings. */
+export interface PackedTrip {
+  readonly packing: Packing;
+  readonly loads: readonly Load[];
+  readonly journeys: readonly Journey[];
+  readonly assignment: Assignment;
+  readonly proven: boolean;
+}
 
-/** The packing list: what is worn at the first departure stays out of the bags, the rest goes in, largest first. */
-export const packTrip = (question: PackQuestion): Packing => {
-  const { brief, pieces } = question;
-  const journeys = wornOnJourneys(question);
-  const first = [...journeys.keys()].toSorted()[0];
-  const packed = pieces.map(
-    (piece): PackedPiece => ({
-      piece: piece.id,
-      group: KINDS[piece.kind].group,
-      grams: piece.grams,
-      litres: piece.litres,
-      wornOn: [...journeys].filter(([, worn]) => worn.has(piece.id)).map(([date]) => date),
-      fold: foldOf(piece),
-    }),
+const packedPiece = (piece: Piece, journeys: readonly Journey[]): PackedPiece => ({
+  piece: piece.id,
+  group: KINDS[piece.kind].group,
+  grams: piece.grams,
+  litres: piece.litres,
+  wornOn: [...new Set(journeys.filter(({ worn }) => worn.has(piece.id)).map(({ on }) => on))],
+  fold: foldOf(piece),
+});
+
+const notesOf = (question: PackQuestion, bags: readonly PackedBag[]): readonly Phrase[] => [
+  ...bags.flatMap(({ bag, heaviest }) =>
+    heaviest === undefined
+      ? []
+      : [phrase('bag', 'heaviest on', { bag: bag.name, date: heaviest.on, grams: heaviest.grams.value })],
+  ),
+  ...(question.brief.occasions.some(isFlight) ? [phrase('bag', 'ask the carrier', {})] : []),
+];
+
+/** Packs the trip: who wears what on each journey, which thing goes into which bag, in which order. */
+export const packInFull = async (question: PackQuestion): Promise<PackedTrip> => {
+  const { brief, pieces, plan, stock, solver } = question;
+  const { bags } = brief;
+  const journeys = journeysOf(brief, plan);
+  const flies = journeys.some(({ occasion }) => isFlight(occasion));
+  const sundries: readonly PackedSundry[] = sundriesFor(brief, plan, stock).map((sundry) => ({
+    sundry,
+    grams: sundryGrams(sundry),
+  }));
+  const items = [
+    ...pieces.map((piece) =>
+      pieceItem(piece, bags, new Set(journeys.flatMap(({ worn }, index) => (worn.has(piece.id) ? [index] : [])))),
+    ),
+    ...sundries.map(({ sundry }) => sundryItem(sundry, bags, flies)),
+  ];
+  const assignment = await assignToBags(items, bags, journeys.length, solver);
+  const first = journeys[0];
+  const packed = pieces.map((piece) => packedPiece(piece, journeys));
+  const isWorn = ({ piece }: PackedPiece): boolean => first?.worn.has(piece) === true;
+  const loadOf = (bag: number, journey: Journey | undefined): Load => {
+    const inside = packed.filter(
+      ({ piece }, index) => assignment.bags[index] === bag && journey?.worn.has(piece) !== true,
+    );
+    const things = sundries.filter((_, index) => assignment.bags[pieces.length + index] === bag);
+    return {
+      bag,
+      ...(journey === undefined ? {} : { journey }),
+      grams: sumOf([
+        exactly(bags[bag]?.ownGrams ?? 0, 'the bag itself'),
+        ...inside.map(({ grams }) => grams),
+        ...things.map(({ grams }) => grams),
+      ]),
+      litres: sumOf([...inside.map(({ litres }) => litres), ...things.map(({ sundry }) => sundryLitres(sundry))]),
+    };
+  };
+  const loads = bags.flatMap((_, bag) =>
+    journeys.length === 0 ? [loadOf(bag, undefined)] : journeys.map((journey) => loadOf(bag, journey)),
   );
-  const worn = packed.filter(({ wornOn }) => first !== undefined && wornOn.includes(first));
-  const left = brief.bags.map(({ litres }) => litres);
-  const contents = brief.bags.map((): PackedPiece[] => []);
-  const inside = packed.filter((piece) => !worn.includes(piece)).toSorted((a, b) => b.litres.value - a.litres.value);
-  for (const piece of inside) {
-    const fits = left.findIndex((room) => room >= piece.litres.value);
-    const at = Math.max(fits, 0);
-    contents[at]?.push(piece);
-    left[at] = (left[at] ?? 0) - piece.litres.value;
-  }
-  const weighed = pieces
-    .filter(({ grams }) => grams.basis === 'given')
-    .reduce((sum, { grams }) => sum + grams.value, 0);
-  const all = pieces.reduce((sum, { grams }) => sum + grams.value, 0);
-  return {
-    bags: brief.bags.map((bag, index) => {
-      const held = contents[index] ?? [];
-      return {
-        bag,
-        pieces: held,
-        sundries: [],
-        grams: sumOf([exactly(bag.ownGrams, 'the bag itself'), ...held.map(({ grams }) => grams)]),
-        litres: sumOf(held.map(({ litres }) => litres)),
-      };
-    }),
+  const packedBags = bags.map((bag, index): PackedBag => {
+    const own = loads.filter((load) => load.bag === index);
+    const start = own[0] ?? loadOf(index, undefined);
+    const heaviest = own.reduce((most, load) => (load.grams.value > most.grams.value + 1 ? load : most), start);
+    const inside = packed.filter((piece, at) => assignment.bags[at] === index && !isWorn(piece));
+    return {
+      bag,
+      pieces: inPackingOrder(inside, plan),
+      sundries: sundries.filter((_, at) => assignment.bags[pieces.length + at] === index),
+      grams: start.grams,
+      litres: start.litres,
+      ...(heaviest === start || heaviest.journey === undefined
+        ? {}
+        : { heaviest: { on: heaviest.journey.on, grams: heaviest.grams } }),
+    };
+  });
+  const worn = packed.filter(isWorn);
+  const packing: Packing = {
+    bags: packedBags,
     worn,
     wornGrams: sumOf(worn.map(({ grams }) => grams)),
-    weighedShare: all === 0 ? 1 : weighed / all,
-    notes: [],
+    weighedShare: givenShare([...packed, ...sundries].map(({ grams }) => grams)),
+    notes: notesOf(question, packedBags),
   };
+  return { packing, loads, journeys, assignment, proven: assignment.proven };
 };
+
+/** The packing list of one traveller's trip. */
+export const packTrip = async (question: PackQuestion): Promise<Packing> => (await packInFull(question)).packing;

@@ -1,3 +1,4 @@
+import { bagVerb } from './bag.ts';
 import { buildVerb } from './build.ts';
 import { checkVerb } from './check.ts';
 import { chooseVerb } from './choose.ts';
@@ -17,6 +18,7 @@ export const VERBS: readonly Verb[] = [
   looksVerb,
   explainVerb,
   planVerb,
+  bagVerb,
   paletteVerb,
   wordsVerb,
   serveVerb,

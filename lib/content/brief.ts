@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
 import { FABRIC_WORDS, isFabricWord } from '../vocabulary/index.ts';
@@ -79,9 +80,14 @@ const USUAL_OWN_GRAMS = { cabin: 2200, personal: 500, hold: 3800 } as const;
 const FILLABLE = 0.8;
 
 const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag => {
-  const role = written.role ?? (index === 0 ? 'cabin' : 'personal');
-  const box = written.cm;
-  const fromBox = box === undefined ? 40 : box[0] * box[1] * box[2] * LITRES_A_CUBIC_CM * FILLABLE;
+  const guideline = written.guideline;
+  const preset = guideline === undefined ? undefined : BAG_GUIDELINES[guideline];
+  const role = written.role ?? guideline ?? (index === 0 ? 'cabin' : 'personal');
+  const box = written.cm ?? preset?.cm;
+  const limitKg = written.kg ?? preset?.kg;
+  const inner = written['inner cm'];
+  const [sides, share] = inner === undefined ? [box, FILLABLE] : [inner, 1];
+  const fromBox = sides === undefined ? 40 : sides[0] * sides[1] * sides[2] * LITRES_A_CUBIC_CM * share;
   const own = written['own kg'];
   return {
     name: written.name ?? (role === 'cabin' ? 'Cabin case' : role === 'personal' ? 'Day bag' : 'Suitcase'),
@@ -89,7 +95,9 @@ const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag =>
     ...(box === undefined ? {} : { cm: box }),
     litres: written.litres ?? Math.round(fromBox * 10) / 10,
     ownGrams: own === undefined ? USUAL_OWN_GRAMS[role] : own * 1000,
-    ...(written.kg === undefined ? {} : { limitKg: written.kg }),
+    ...(limitKg === undefined ? {} : { limitKg }),
+    ...(inner === undefined ? {} : { innerCm: inner }),
+    ...(guideline === undefined ? {} : { guideline }),
   };
 };
 

@@ -1,5 +1,14 @@
 import { type Normals, parseNormals } from '../comfort/index.ts';
-import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Piece, Problem, Studio } from '../model/index.ts';
+import type {
+  Brief,
+  Capsule,
+  HouseRuleSettings,
+  PackingListPlan,
+  Piece,
+  Problem,
+  StockLine,
+  Studio,
+} from '../model/index.ts';
 import { checkRuleSettings, checkRuleThresholds } from '../outfit/index.ts';
 import { openPhoto } from '../photo/index.ts';
 import { readBrief, withNormals } from './brief.ts';
@@ -10,6 +19,7 @@ import { writeInstead } from './nearest.ts';
 import { readPiece } from './piece.ts';
 import { checkCapsule } from './references.ts';
 import type { Read } from './result.ts';
+import { readSundries } from './sundries.ts';
 
 export interface Trip {
   readonly brief: Brief;
@@ -23,6 +33,8 @@ export interface Content {
   readonly wardrobes: ReadonlyMap<string, readonly Piece[]>;
   readonly lists: readonly PackingListPlan[];
   readonly trips: readonly Trip[];
+  /** The studio's stock of things that are packed and not worn in a look; empty without a sundries.md. */
+  readonly sundries: readonly StockLine[];
 }
 
 export interface ContentResult {
@@ -32,7 +44,7 @@ export interface ContentResult {
 }
 
 const ROOMS = ['wardrobes', 'lists', 'trips'] as const;
-const ROOT_FILES = ['studio.md', 'house-rules.md', 'normals.csv'];
+const ROOT_FILES = ['studio.md', 'house-rules.md', 'sundries.md', 'normals.csv'];
 
 const nameOf = (path: string): string => (path.split('/').at(-1) ?? path).replace(/\.md$/, '');
 
@@ -40,6 +52,7 @@ interface Sorted {
   studio?: ContentFile;
   houseRules?: ContentFile;
   normals?: ContentFile;
+  sundries?: ContentFile;
   readonly pieces: ContentFile[];
   readonly lists: ContentFile[];
   readonly briefs: ContentFile[];
@@ -69,6 +82,7 @@ const sortFiles = (files: readonly ContentFile[], problems: Problem[]): Sorted =
     const [room] = steps;
     if (file.path === 'studio.md') sorted.studio = file;
     else if (file.path === 'house-rules.md') sorted.houseRules = file;
+    else if (file.path === 'sundries.md') sorted.sundries = file;
     else if (file.path === 'normals.csv') sorted.normals = file;
     else if (file.path === 'README.md') continue;
     else if (!file.path.endsWith('.md')) problems.push(misplaced(file.path));
@@ -150,7 +164,7 @@ const idsByWardrobe = (files: readonly ContentFile[]): ReadonlyMap<string, reado
 
 const readTrips = (
   sorted: Sorted,
-  known: Omit<Content, 'trips' | 'studio' | 'houseRules'>,
+  known: Omit<Content, 'trips' | 'studio' | 'houseRules' | 'sundries'>,
   take: Take,
 ): readonly Trip[] => {
   const listIds = known.lists.map(({ id }) => id);
@@ -267,6 +281,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
   const lists = sorted.lists.flatMap(
     (file) => take(parse(file, (matter) => readList(nameOf(file.path), matter))) ?? [],
   );
+  const sundries = sorted.sundries === undefined ? [] : (take(parse(sorted.sundries, readSundries)) ?? []);
   const normals = readNormals(sorted.normals, problems);
   const trips = readTrips(sorted, { wardrobes, lists }, take).map(({ brief, capsules }) => ({
     brief: withNormals(brief, normals),
@@ -280,7 +295,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
     });
   }
   if (problems.length > 0 || studio === undefined || houseRules === undefined) return { problems: inOrder(problems) };
-  return { content: { studio, houseRules, wardrobes, lists, trips }, problems: [] };
+  return { content: { studio, houseRules, wardrobes, lists, trips, sundries }, problems: [] };
 };
 
 const inOrder = (problems: readonly Problem[]): readonly Problem[] =>

@@ -26,6 +26,7 @@ export const buildGuides = async (
       brief,
       capsule,
       wardrobe: content.wardrobes.get(capsule.wardrobe) ?? [],
+      sundries: content.sundries,
       list: content.lists.find(({ id }) => id === capsule.list),
     };
     const compute = (): Promise<Guide> => buildGuide({ ...question, solver });

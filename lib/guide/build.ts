@@ -1,6 +1,16 @@
-import { packTrip } from '../bag/index.ts';
+import { bagReport, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
 import { accentOf, colourFindings, paletteReport } from '../colour/index.ts';
-import type { Brief, Capsule, HouseRuleSettings, Look, PackingListPlan, Piece, Plan, Studio } from '../model/index.ts';
+import type {
+  Brief,
+  Capsule,
+  HouseRuleSettings,
+  Look,
+  PackingListPlan,
+  Piece,
+  Plan,
+  StockLine,
+  Studio,
+} from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine } from '../outfit/index.ts';
 import { findingsOfBrief, findingsOfPlan, type LookSource, planTrip, type Solver } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
@@ -17,6 +27,8 @@ export interface GuideQuestion {
   /** Every piece of the capsule's wardrobe. */
   readonly wardrobe: readonly Piece[];
   readonly list: PackingListPlan | undefined;
+  /** The studio's stock of things that are packed and not worn in a look. */
+  readonly sundries: readonly StockLine[];
   readonly solver: Solver;
 }
 
@@ -139,6 +151,9 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   );
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces);
+  const toPack = { brief, pieces, plan, stock: question.sundries, solver: question.solver };
+  const packed = await packInFull(toPack);
+  const report = await bagReport(toPack, packed, engine);
   return {
     id: `${brief.id}/${capsule.id}`,
     studio,
@@ -152,11 +167,14 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     earnings: earningsOf(engine, shown, plan),
     palette,
     plan,
-    packing: packTrip({ brief, pieces, plan }),
+    packing: packed.packing,
+    bagReport: report,
     findings: [
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
+      ...findingsOfBag(toPack, packed, report),
+      ...findingsOfStock(question.sundries),
       ...colourFindings(pieces, { avoid: brief.avoid.colours, mood: capsule.mood.palette }, palette),
     ],
   };

@@ -1,3 +1,4 @@
+import type { BagReport } from '../bag/index.ts';
 import type { PaletteReport } from '../colour/index.ts';
 import type {
   Brief,
@@ -74,5 +75,6 @@ export interface Guide {
   readonly palette: PaletteReport;
   readonly plan: Plan;
   readonly packing: Packing;
+  readonly bagReport: BagReport;
   readonly findings: readonly Finding[];
 }

@@ -66,6 +66,10 @@ export interface Bag {
   readonly ownGrams: number;
   /** Limit including its own weight, kilograms; undefined when there is none. */
   readonly limitKg?: number;
+  /** Inner size, centimetres, longest first; when it was measured. */
+  readonly innerCm?: readonly [number, number, number];
+  /** Published guideline that filled in what was not written. */
+  readonly guideline?: 'cabin' | 'hold';
 }
 
 export interface Brief extends SourceFile {

@@ -3,7 +3,7 @@ export type { Capsule, FixedLook } from './capsule.ts';
 export type { NamedColour, PieceColour } from './colour.ts';
 export type { CloRange, LayerStep, LookComfort } from './comfort.ts';
 export type { HouseRuleSettings, RuleSeverity } from './house-rules.ts';
-export type { ListLine, PackingListPlan, Sundry } from './list.ts';
+export type { ListLine, PackingListPlan, StockLine, Sundry } from './list.ts';
 export type { Look, LookCounts, WornPiece } from './look.ts';
 export type { ClockTime, IsoDate, Measure } from './measure.ts';
 export type { PackedBag, PackedPiece, PackedSundry, Packing } from './packing.ts';

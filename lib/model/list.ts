@@ -1,4 +1,5 @@
 import type { KindId } from '../vocabulary/kinds.ts';
+import type { SundryPace, SundryTrait } from '../vocabulary/sundry-traits.ts';
 import type { SourceFile } from './piece.ts';
 
 /** "n of these kinds". */
@@ -29,4 +30,21 @@ export interface Sundry {
   /** A spare battery or power bank, which stays in the cabin. */
   readonly spareBattery?: boolean;
   readonly basis: 'given' | 'estimated';
+}
+
+/** A sundry the studio keeps in stock, and when and how often it is packed. */
+export interface StockLine extends Omit<Sundry, 'count'> {
+  /** How many for each of `per`. */
+  readonly count: number;
+  readonly per: SundryPace;
+  /** Packed on top of what the pace asks for. */
+  readonly spare: number;
+  /** Never more than this. */
+  readonly most?: number;
+  /** Packed when the trip has any of these; always when empty. */
+  readonly when: readonly SundryTrait[];
+  /** Names of the travellers who pack it; all when empty. */
+  readonly travellers: readonly string[];
+  readonly file: string;
+  readonly line?: number;
 }

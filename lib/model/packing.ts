@@ -24,9 +24,11 @@ export interface PackedBag {
   /** In packing order: what goes in first comes first. */
   readonly pieces: readonly PackedPiece[];
   readonly sundries: readonly PackedSundry[];
-  /** Everything with the bag's own weight, at its heaviest journey. */
+  /** Everything with the bag's own weight, as packed for the first departure. */
   readonly grams: Measure;
   readonly litres: Measure;
+  /** The journey on which it is heaviest, when that is not the first: other clothes are worn then. */
+  readonly heaviest?: { readonly on: IsoDate; readonly grams: Measure };
 }
 
 /** The packing list: every piece in one bag or on the body. */

@@ -449,6 +449,8 @@ const guideLooks = (pieces: readonly Piece[], count: number): readonly GuideLook
   });
 };
 
+const NOTHING = { value: 0, low: 0, high: 0, basis: 'given', source: '' } as const;
+
 /** A guide from hand-written records: twenty pieces, nine days, four journeys, two washes. */
 export const makeGuide = (changes: GuideChanges = {}): Guide => {
   const pieces = changes.pieces ?? PIECES;
@@ -491,6 +493,18 @@ export const makeGuide = (changes: GuideChanges = {}): Guide => {
     palette: paletteReport(pieces),
     plan,
     packing: packingOf(pieces, changes.caseThings ?? CASE_THINGS, changes.dayThings ?? DAY_THINGS),
+    bagReport: {
+      fits: true,
+      proven: true,
+      grams: NOTHING,
+      litres: NOTHING,
+      measuredShare: 1,
+      loads: [],
+      worth: [],
+      leaveOut: { steps: [], fits: true },
+      front: { points: [], proven: true },
+      transit: [],
+    },
     findings: [],
   };
 };

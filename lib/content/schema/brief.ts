@@ -85,6 +85,8 @@ const bagSchema = v.strictObject({
   litres: v.optional(numberBetween(0.1, 400)),
   kg: v.optional(numberBetween(0.1, 100)),
   'own kg': v.optional(numberBetween(0, 15)),
+  'inner cm': v.optional(boxCm),
+  guideline: v.optional(v.picklist(['cabin', 'hold'])),
 });
 
 const dateKey = v.pipe(

@@ -1,9 +1,11 @@
 import type { Guide } from '../../guide/index.ts';
 import type { PackedPiece } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { Download, PictureIndex } from '../pictures.ts';
 import { type WeightBar, weightBar } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
+import { type LighterView, lighterView } from './lighter.ts';
 import { pieceImage } from './looks.ts';
 import type { ImageView } from './pictures.ts';
 
@@ -38,6 +40,8 @@ export interface PackingView {
   };
   readonly words: Readonly<Record<'bar' | 'estimated' | 'print' | 'packed' | 'reset' | 'export' | 'refused', string>>;
   readonly notes: readonly string[];
+  readonly order: string;
+  readonly lighter: LighterView | undefined;
   readonly downloads: readonly { readonly href: string; readonly text: string }[];
   readonly total: number;
   /** Names the ticks in the reader's browser. */
@@ -128,6 +132,8 @@ export const packingView = (
       refused: word('ticks not kept'),
     },
     notes: guide.packing.notes.map(say),
+    order: say(phrase('bag', 'packing order', {})),
+    lighter: lighterView(guide, voice),
     downloads: downloadLinks(downloads, voice),
     total,
     key: guide.id,

@@ -1,6 +1,115 @@
 import type { Formats } from '../formats.ts';
 
+const looksLeft = (looks: number, f: Formats): string => f.plural(looks, { one: '# look', other: '# looks' });
+
+const andOccasions = (unserved: number, f: Formats): string =>
+  unserved === 0
+    ? 'and every occasion keeps a look'
+    : `and ${f.plural(unserved, { one: '# occasion loses its last look', other: '# occasions lose their last look' })}`;
+
+interface LeavingOut {
+  readonly pieces: readonly string[];
+  readonly grams: number;
+  readonly looks: number;
+  readonly unserved: number;
+}
+
 /** English sentences of the bag room. */
 export const bag = {
-  // Each sentence takes its values and the formats: (v: { name: string }, f: Formats) => string
+  'heaviest on': ({ bag: name, date, grams }: { bag: string; date: string; grams: number }, f: Formats) =>
+    `The ${name.toLowerCase()} is heaviest on ${f.date(date)}: ${f.kilograms(grams / 1000)}.`,
+  'ask the carrier': () => 'Ask your carrier for its sizes and weights: its own rule always holds, and rules change.',
+  'over weight': (
+    { bag: name, over, limit, date }: { bag: string; over: number; limit: number; date: string },
+    f: Formats,
+  ) => `${name}: over its limit of ${f.kilograms(limit / 1000)} by ${f.grams(over)} on ${f.date(date)}`,
+  'near the limit': (
+    { bag: name, grams, high, limit }: { bag: string; grams: number; high: number; limit: number },
+    f: Formats,
+  ) =>
+    `${name}: ${f.kilograms(grams / 1000)}, but it could be ${f.kilograms(high / 1000)}, and the limit is ${f.kilograms(limit / 1000)}`,
+  'weigh them': () => 'Weigh the pieces that are marked estimated.',
+  'over full': ({ bag: name, litres, room }: { bag: string; litres: number; room: number }, f: Formats) =>
+    `${name}: ${f.litres(litres)} to pack, room for ${f.litres(room)}`,
+  'leave out': ({ pieces, grams, looks, unserved }: LeavingOut, f: Formats) =>
+    `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${looksLeft(looks, f)} remain, ${andOccasions(unserved, f)}.`,
+  'leave out in vain': ({ pieces, grams, unserved }: LeavingOut, f: Formats) =>
+    `Leaving out ${f.list(pieces)} takes ${f.grams(grams)} away, ${andOccasions(unserved, f)}, and still it does not fit. Take a larger bag.`,
+  'pack less': () => 'Take a larger bag, or fewer of the small things.',
+  'no room': ({ bag: name }: { bag: string }) => `${name}: its limit leaves no room for anything`,
+  'no room mend': () => "Write a limit above the bag's own weight, and litres above nothing.",
+  'too long': ({ piece, sides }: { piece: string; sides: string }) =>
+    `${piece}: about ${sides} cm, and goes into none of the bags`,
+  'too long mend': () => 'Take a larger bag, leave it at home, or wear it on every journey.',
+  'too heavy': ({ piece, grams }: { piece: string; grams: number }, f: Formats) =>
+    `${piece}: ${f.grams(grams)}, more than any of the bags may hold`,
+  'too heavy mend': () => 'Take a bag with a higher limit, leave it at home, or wear it on every journey.',
+  'over guideline': (
+    { bag: name, length, width, depth }: { bag: string; length: number; width: number; depth: number },
+    f: Formats,
+  ) =>
+    `${name}: larger than the usual cabin guideline of ${f.centimetres(length)} by ${f.centimetres(width)} by ${f.centimetres(depth)}`,
+  'carrier rule': ({ bag: name }: { bag: string }) => `${name}: no rule of your carrier is written for it`,
+  'carrier rule mend': () => "Ask the carrier, then write its own size and weight as the bag's cm and kg.",
+  'container too large': (
+    { what, millilitres, limit, bag: name }: { what: string; millilitres: number; limit: number; bag: string },
+    f: Formats,
+  ) =>
+    `${what}: a container of ${f.number(millilitres, 0)} ml in the ${name.toLowerCase()}; the usual limit in the cabin is ${f.number(limit, 0)} ml`,
+  'container too large mend': () => 'Decant it, check it into the hold, or buy it there. Ask your carrier and airport.',
+  'liquids too many': ({ millilitres, limit }: { millilitres: number; limit: number }, f: Formats) =>
+    `Liquids in the cabin: ${f.number(millilitres, 0)} ml; the clear bag holds ${f.number(limit, 0)} ml`,
+  'liquids too many mend': () => 'Take smaller containers or fewer of them, or check a bag into the hold.',
+  'battery refused': ({ what, wattHours, limit }: { what: string; wattHours: number; limit: number }, f: Formats) =>
+    `${what}: ${f.number(wattHours, 0)} Wh; over ${f.number(limit, 0)} Wh is not carried`,
+  'battery refused mend': () => 'Leave it at home. Ask your carrier how it may be sent.',
+  'battery asks': ({ what, wattHours, limit }: { what: string; wattHours: number; limit: number }, f: Formats) =>
+    `${what}: ${f.number(wattHours, 0)} Wh; over ${f.number(limit, 0)} Wh the carrier must agree`,
+  'battery asks mend': () => 'Ask your carrier before you leave, and carry it in the cabin.',
+  'spare in the hold': ({ what }: { what: string }) =>
+    `${what}: a spare battery, and only a bag for the hold to put it in`,
+  'spare in the hold mend': () => 'Add a cabin or personal bag: spare batteries fly in the cabin, terminals covered.',
+  'wear it': (
+    { occasion, grams, pieces }: { occasion: string; grams: number; pieces: readonly string[] },
+    f: Formats,
+  ) => `${occasion}: wearing ${f.list(pieces)} takes ${f.grams(grams)} more out of the bags than the planned look`,
+  'wear it mend': () => 'Fix this look to the journey in the capsule, if the client likes it.',
+  'millilitres missing': ({ what }: { what: string }) => `${what}: a liquid without its millilitres`,
+  'millilitres missing mend': () => 'Write ml: … so that the rule for liquids can be checked.',
+  // The page and the command line
+  'lighter heading': () => 'If it must be lighter',
+  'lighter lead': ({ looks, grams }: { looks: number; grams: number }, f: Formats) =>
+    `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight. Shoes and accessories stay.`,
+  'lighter found': () => 'Found by leaving out one piece after the other; other choices may do better.',
+  'front picture': ({ points, looks }: { points: number; looks: number }, f: Formats) =>
+    `Looks against weight: ${f.plural(points, { one: '# choice', other: '# choices' })}, up to ${looksLeft(looks, f)}`,
+  'head leave': () => 'Leave at home',
+  'head saves': () => 'Saves',
+  'head looks left': () => 'Looks left',
+  'head looks lost': () => 'Looks lost',
+  'head unserved': () => 'Occasions without a look',
+  'worth heading': () => 'What each piece costs and gives',
+  'total is': ({ grams, spread, share }: { grams: number; spread: number; share: number }, f: Formats) =>
+    `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} in all, worn and packed, of which ${f.percent(share)} weighed`,
+  'it fits': () => 'It fits.',
+  'it does not fit': () => 'It does not fit.',
+  'load is': (
+    {
+      bag: name,
+      grams,
+      spread,
+      limit,
+      litres,
+      room,
+    }: { bag: string; grams: number; spread: number; limit: number; litres: number; room: number },
+    f: Formats,
+  ) =>
+    `${name}: ${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)}${limit > 0 ? ` of ${f.kilograms(limit)}` : ''}, ${f.litres(litres)} of ${f.litres(room)}`,
+  'fold fold': () => 'folded',
+  'fold roll': () => 'rolled',
+  'fold wear': () => 'worn',
+  'fold flat': () => 'laid flat',
+  'fold shoe bag': () => 'in a shoe bag',
+  'fold pouch': () => 'in a pouch',
+  'packing order': () => 'In the order of packing: the first goes in first, the last lies on top.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,5 +1,89 @@
 import type { english } from '../english/index.ts';
+import type { Formats } from '../formats.ts';
 import type { Translation } from '../translation.ts';
 
+const outfits = (looks: number, f: Formats): string => f.plural(looks, { one: '# Look', other: '# Looks' });
+
+const andOccasions = (unserved: number, f: Formats): string =>
+  unserved === 0
+    ? 'jeder Anlass behält einen Look'
+    : f.plural(unserved, {
+        one: '# Anlass verliert seinen letzten Look',
+        other: '# Anlässe verlieren ihren letzten Look',
+      });
+
 /** German sentences of the bag room. */
-export const bag = {} satisfies Translation<typeof english.bag>;
+export const bag = {
+  'heaviest on': ({ bag: name, date, grams }, f) =>
+    `${name}: am schwersten am ${f.date(date)} mit ${f.kilograms(grams / 1000)}.`,
+  'ask the carrier': () =>
+    'Fragen Sie Ihr Verkehrsunternehmen nach Maßen und Gewichten: Seine eigene Regel gilt immer, und Regeln ändern sich.',
+  'over weight': ({ bag: name, over, limit, date }, f) =>
+    `${name}: am ${f.date(date)} um ${f.grams(over)} über der Grenze von ${f.kilograms(limit / 1000)}`,
+  'near the limit': ({ bag: name, grams, high, limit }, f) =>
+    `${name}: ${f.kilograms(grams / 1000)}, es könnten aber ${f.kilograms(high / 1000)} sein, und die Grenze ist ${f.kilograms(limit / 1000)}`,
+  'weigh them': () => 'Wiegen Sie die Teile, die als geschätzt bezeichnet sind.',
+  'over full': ({ bag: name, litres, room }, f) =>
+    `${name}: ${f.litres(litres)} zu packen, Platz für ${f.litres(room)}`,
+  'leave out': ({ pieces, grams, looks, unserved }, f) =>
+    `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}; ${andOccasions(unserved, f)}.`,
+  'leave out in vain': ({ pieces, grams, unserved }, f) =>
+    `Ohne ${f.list(pieces)} sind es ${f.grams(grams)} weniger, ${andOccasions(unserved, f)}, und es passt noch immer nicht. Nehmen Sie eine größere Tasche.`,
+  'pack less': () => 'Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
+  'no room': ({ bag: name }) => `${name}: Die Grenze lässt für nichts Platz`,
+  'no room mend': () => 'Schreiben Sie eine Grenze über dem Eigengewicht und mehr als null Liter.',
+  'too long': ({ piece, sides }) => `${piece}: etwa ${sides} cm, passt in keine der Taschen`,
+  'too long mend': () => 'Größere Tasche nehmen, zu Hause lassen oder auf jeder Reise tragen.',
+  'too heavy': ({ piece, grams }, f) => `${piece}: ${f.grams(grams)}, mehr als jede der Taschen fassen darf`,
+  'too heavy mend': () => 'Tasche mit höherer Grenze nehmen, zu Hause lassen oder auf jeder Reise tragen.',
+  'over guideline': ({ bag: name, length, width, depth }, f) =>
+    `${name}: größer als der übliche Richtwert für die Kabine, ${f.centimetres(length)} mal ${f.centimetres(width)} mal ${f.centimetres(depth)}`,
+  'carrier rule': ({ bag: name }) => `${name}: Dafür ist keine Regel Ihrer Gesellschaft eingetragen`,
+  'carrier rule mend': () => 'Fragen Sie nach und tragen Sie Maße und Gewicht als cm und kg der Tasche ein.',
+  'container too large': ({ what, millilitres, limit, bag: name }, f) =>
+    `${what}: ein Behälter mit ${f.number(millilitres, 0)} ml (${name}); in der Kabine sind üblicherweise ${f.number(limit, 0)} ml erlaubt`,
+  'container too large mend': () =>
+    'Umfüllen, aufgeben oder vor Ort kaufen. Fragen Sie Fluggesellschaft und Flughafen.',
+  'liquids too many': ({ millilitres, limit }, f) =>
+    `Flüssigkeiten in der Kabine: ${f.number(millilitres, 0)} ml; der klare Beutel fasst ${f.number(limit, 0)} ml`,
+  'liquids too many mend': () => 'Kleinere oder weniger Behälter nehmen oder eine Tasche aufgeben.',
+  'battery refused': ({ what, wattHours, limit }, f) =>
+    `${what}: ${f.number(wattHours, 0)} Wh; über ${f.number(limit, 0)} Wh wird nicht befördert`,
+  'battery refused mend': () => 'Zu Hause lassen. Fragen Sie, wie es verschickt werden darf.',
+  'battery asks': ({ what, wattHours, limit }, f) =>
+    `${what}: ${f.number(wattHours, 0)} Wh; über ${f.number(limit, 0)} Wh muss die Gesellschaft zustimmen`,
+  'battery asks mend': () => 'Fragen Sie vor der Reise, und nehmen Sie den Akku in die Kabine.',
+  'spare in the hold': ({ what }) => `${what}: ein Ersatzakku, und es gibt nur eine Tasche, die aufgegeben wird`,
+  'spare in the hold mend': () =>
+    'Eine Tasche für die Kabine dazunehmen: Ersatzakkus fliegen in der Kabine, mit abgedeckten Kontakten.',
+  'wear it': ({ occasion, grams, pieces }, f) =>
+    `${occasion}: Getragen nehmen ${f.list(pieces)} ${f.grams(grams)} mehr aus den Taschen als der geplante Look`,
+  'wear it mend': () => 'Legen Sie diesen Look in der Kapsel für die Fahrt fest, wenn er gefällt.',
+  'millilitres missing': ({ what }) => `${what}: eine Flüssigkeit ohne Milliliter`,
+  'millilitres missing mend': () => 'Schreiben Sie ml: …, damit die Regel für Flüssigkeiten geprüft werden kann.',
+  'lighter heading': () => 'Wenn es leichter sein muss',
+  'lighter lead': ({ looks, grams }, f) =>
+    `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht. Schuhe und Accessoires bleiben.`,
+  'lighter found': () => 'Gefunden, indem ein Teil nach dem anderen weggelassen wurde; anderes mag besser sein.',
+  'front picture': ({ points, looks }, f) =>
+    `Looks gegen Gewicht: ${f.plural(points, { one: '# Auswahl', other: '# Auswahlen' })}, bis zu ${outfits(looks, f)}`,
+  'head leave': () => 'Zu Hause lassen',
+  'head saves': () => 'Spart',
+  'head looks left': () => 'Looks übrig',
+  'head looks lost': () => 'Looks verloren',
+  'head unserved': () => 'Anlässe ohne Look',
+  'worth heading': () => 'Was jedes Teil kostet und bringt',
+  'total is': ({ grams, spread, share }, f) =>
+    `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} insgesamt, getragen und gepackt, davon ${f.percent(share)} gewogen`,
+  'it fits': () => 'Es passt.',
+  'it does not fit': () => 'Es passt nicht.',
+  'load is': ({ bag: name, grams, spread, limit, litres, room }, f) =>
+    `${name}: ${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)}${limit > 0 ? ` von ${f.kilograms(limit)}` : ''}, ${f.litres(litres)} von ${f.litres(room)}`,
+  'fold fold': () => 'gefaltet',
+  'fold roll': () => 'gerollt',
+  'fold wear': () => 'getragen',
+  'fold flat': () => 'flach gelegt',
+  'fold shoe bag': () => 'im Schuhbeutel',
+  'fold pouch': () => 'im Täschchen',
+  'packing order': () => 'In der Reihenfolge des Packens: das Erste zuunterst, das Letzte obenauf.',
+} satisfies Translation<typeof english.bag>;

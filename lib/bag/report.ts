@@ -1,0 +1,105 @@
+import type { Measure } from '../model/index.ts';
+import type { WardrobeEngine } from '../outfit/index.ts';
+import { roomOf } from './assign.ts';
+import { type Front, looksAgainstGrams } from './front.ts';
+import { sundryLitres } from './items.ts';
+import { isOver, type LeaveOut, leaveOutUntilFits, type Overrun, type PieceWorth, worthOf } from './leave-out.ts';
+import { givenShare, sumOf } from './measures.ts';
+import { createUnserved } from './occasions.ts';
+import { type Load, type PackedTrip, type PackQuestion, packInFull } from './pack.ts';
+import { type TransitSaving, transitSavings } from './transit.ts';
+
+/** One bag on one journey, against its limits. */
+export interface ReportedLoad {
+  readonly bag: string;
+  /** Occasion id of the journey. */
+  readonly journey?: string;
+  /** With the bag's own weight. */
+  readonly grams: Measure;
+  readonly litres: Measure;
+  /** By how much it is too heavy or too full; 0 when it is not. */
+  readonly over: Overrun;
+}
+
+/** What is behind the packing list: the sums, what each piece costs and gives, and how to get lighter. */
+export interface BagReport {
+  readonly fits: boolean;
+  /** True when no other way of filling the bags keeps the limits better. */
+  readonly proven: boolean;
+  /** Everything carried: worn, packed and the bags themselves. */
+  readonly grams: Measure;
+  /** What is put into bags when nothing is worn. */
+  readonly litres: Measure;
+  /** Share of the litres that was measured, 0 to 1. */
+  readonly measuredShare: number;
+  readonly loads: readonly ReportedLoad[];
+  readonly worth: readonly PieceWorth[];
+  readonly leaveOut: { readonly steps: readonly LeaveOut[]; readonly fits: boolean };
+  readonly front: Front;
+  readonly transit: readonly TransitSaving[];
+}
+
+/** How far a load is over its bag's limits. Rounding in the sums is no overrun. */
+export const overrunOf = (load: Load, { brief }: Pick<PackQuestion, 'brief'>): Overrun => {
+  const bag = brief.bags[load.bag];
+  if (bag === undefined) return { grams: 0, litres: 0 };
+  const room = roomOf(bag);
+  const over = (is: number, most: number): number => (is > most + 1e-6 ? is - most : 0);
+  return {
+    grams: room.grams === undefined ? 0 : over(load.grams.value, Math.max(room.grams + bag.ownGrams, 0)),
+    litres: over(load.litres.value, room.litres),
+  };
+};
+
+/** The worst journey of each bag, added up. */
+const overrunOfTrip = (packed: PackedTrip, question: PackQuestion): Overrun => {
+  const worst = question.brief.bags.map((_, bag) => {
+    const overs = packed.loads.filter((load) => load.bag === bag).map((load) => overrunOf(load, question));
+    return {
+      grams: Math.max(0, ...overs.map(({ grams }) => grams)),
+      litres: Math.max(0, ...overs.map(({ litres }) => litres)),
+    };
+  });
+  return {
+    grams: worst.reduce((sum, { grams }) => sum + grams, 0),
+    litres: worst.reduce((sum, { litres }) => sum + litres, 0),
+  };
+};
+
+/** Computes the report of a packed trip. */
+export const bagReport = async (
+  question: PackQuestion,
+  packed: PackedTrip,
+  engine: WardrobeEngine,
+): Promise<BagReport> => {
+  const { brief, pieces, plan } = question;
+  const unserved = createUnserved(brief, plan.traveller, engine);
+  const overWithout = async (without: readonly string[]): Promise<Overrun> =>
+    overrunOfTrip(
+      without.length === 0
+        ? packed
+        : await packInFull({ ...question, pieces: pieces.filter(({ id }) => !without.includes(id)) }),
+      question,
+    );
+  const leaveOut = await leaveOutUntilFits(pieces, engine, unserved, overWithout);
+  const sundries = packed.packing.bags.flatMap((bag) => bag.sundries);
+  const litres = [...pieces.map((piece) => piece.litres), ...sundries.map(({ sundry }) => sundryLitres(sundry))];
+  return {
+    fits: !isOver(overrunOfTrip(packed, question)),
+    proven: packed.proven,
+    grams: sumOf([packed.packing.wornGrams, ...packed.packing.bags.map(({ grams }) => grams)]),
+    litres: sumOf(litres),
+    measuredShare: givenShare(litres),
+    loads: packed.loads.map((load) => ({
+      bag: brief.bags[load.bag]?.name ?? '',
+      ...(load.journey === undefined ? {} : { journey: load.journey.occasion.id }),
+      grams: load.grams,
+      litres: load.litres,
+      over: overrunOf(load, question),
+    })),
+    worth: worthOf(pieces, engine, unserved),
+    leaveOut,
+    front: looksAgainstGrams(pieces, engine),
+    transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),
+  };
+};

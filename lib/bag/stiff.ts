@@ -1,0 +1,51 @@
+import type { Bag, Piece } from '../model/index.ts';
+import { KINDS, type KindId } from '../vocabulary/index.ts';
+
+/** A size that cannot be folded smaller, centimetres, longest first. */
+export type Box = readonly [number, number, number];
+
+/** A shoe's last is measured in Paris points of two thirds of a centimetre; the sole stands out a little. from memory; allowance own */
+const PARIS_POINT_CM = 2 / 3;
+const SOLE_CM = 1.5;
+const USUAL_EU_SIZE = 41;
+const SHOE_WIDTH_CM = 10;
+const UPPER_CM = 7;
+/** Height of a boot by where its shaft ends. Own estimates. */
+const SHAFT_CM: Readonly<Partial<Record<Piece['length'], number>>> = { ankle: 14, calf: 28, knee: 40 };
+
+/** Other pieces that keep their shape. Own estimates. */
+const STIFF: Readonly<Partial<Record<KindId, Box>>> = {
+  'felt hat': [36, 31, 11],
+  briefcase: [40, 30, 8],
+};
+
+const sorted = (sides: readonly number[]): Box => {
+  const [a = 0, b = 0, c = 0] = sides.toSorted((x, y) => y - x);
+  return [a, b, c];
+};
+
+const euSize = (size: string | undefined): number => {
+  const found = Number(/^(?:EU\s*)?(\d{2}(?:\.5)?)$/i.exec(size?.trim() ?? '')?.[1]);
+  return found >= 30 && found <= 52 ? found : USUAL_EU_SIZE;
+};
+
+/** One shoe of a pair, or another piece that keeps its shape; undefined for cloth, which folds to any bag. */
+export const stiffBox = (piece: Piece): Box | undefined => {
+  if (KINDS[piece.kind].group !== 'shoes') return STIFF[piece.kind];
+  const isBoot = piece.kind.includes('boot');
+  const shaft = isBoot ? (piece.lengthCm ?? SHAFT_CM[piece.length] ?? UPPER_CM) : UPPER_CM;
+  return sorted([euSize(piece.size) * PARIS_POINT_CM + SOLE_CM, SHOE_WIDTH_CM, shaft + piece.heelCm]);
+};
+
+/** Each side of the inner box against the outer one, when only that is known: together they leave four fifths. common practice, no source */
+const INNER_SIDE = 0.8 ** (1 / 3);
+
+/** The inner box of a bag; undefined when no size is known. */
+export const innerBox = ({ cm, innerCm }: Bag): Box | undefined =>
+  innerCm ?? (cm === undefined ? undefined : [cm[0] * INNER_SIDE, cm[1] * INNER_SIDE, cm[2] * INNER_SIDE]);
+
+/** Whether a stiff box goes in when laid along the sides, in any of its turns. A bag without a size takes anything. */
+export const goesIn = (box: Box | undefined, bag: Bag): boolean => {
+  const inner = innerBox(bag);
+  return box === undefined || inner === undefined || box.every((side, index) => side <= (inner[index] ?? 0));
+};
