@@ -19,6 +19,9 @@ import { exactly, givenShare, sumOf } from './measures.ts';
 import { foldOf, inPackingOrder } from './order.ts';
 import { sundriesFor } from './sundries.ts';
 
+/** A later journey this much heavier than the first is worth a word. Own choice. */
+const WORTH_SAYING_GRAMS = 100;
+
 export interface PackQuestion {
   readonly brief: Brief;
   readonly pieces: readonly Piece[];
@@ -106,7 +109,10 @@ export const packInFull = async (question: PackQuestion): Promise<PackedTrip> =>
   const packedBags = bags.map((bag, index): PackedBag => {
     const own = loads.filter((load) => load.bag === index);
     const start = own[0] ?? loadOf(index, undefined);
-    const heaviest = own.reduce((most, load) => (load.grams.value > most.grams.value + 1 ? load : most), start);
+    const heaviest = own.reduce(
+      (most, load) => (load.grams.value > most.grams.value + WORTH_SAYING_GRAMS ? load : most),
+      start,
+    );
     const inside = packed.filter((piece, at) => assignment.bags[at] === index && !isWorn(piece));
     return {
       bag,

@@ -1,6 +1,7 @@
 import type { Brief, Piece } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
 import { momentsOf } from '../plan/index.ts';
+import { fabricRefused } from '../vocabulary/index.ts';
 import type { Journey } from './journeys.ts';
 
 /** The look of a journey that suits it and takes most out of the bags, beside the planned one. */
@@ -58,6 +59,8 @@ export const transitSavings = (
   engine: WardrobeEngine,
 ): readonly TransitSaving[] => {
   const moments = new Map(momentsOf(brief, traveller).map((moment) => [moment.occasion.id, moment]));
+  const wearable = pieces.filter((piece) => fabricRefused(piece, brief.avoid.fabrics) === undefined);
+  const without = pieces.filter((piece) => !wearable.includes(piece)).map(({ id }) => id);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const sum = (ids: Iterable<string>, of: (piece: Piece) => number): number =>
     [...ids].reduce((total, id) => {
@@ -65,9 +68,10 @@ export const transitSavings = (
       return piece === undefined ? total : total + of(piece);
     }, 0);
   return journeys.flatMap(({ occasion, worn }): TransitSaving[] => {
-    const restriction = moments.get(occasion.id)?.restriction;
-    if (restriction === undefined || engine.rank(1, restriction).length === 0) return [];
-    const found = heaviest(pieces, (ids) => engine.rank(1, { ...restriction, pieces: ids }).length > 0);
+    const asked = moments.get(occasion.id)?.restriction;
+    const restriction = { ...asked, without };
+    if (asked === undefined || engine.rank(1, restriction).length === 0) return [];
+    const found = heaviest(wearable, (ids) => engine.rank(1, { ...restriction, pieces: ids }).length > 0);
     const grams = sum(found.ids, (piece) => piece.grams.value);
     return [
       {

@@ -29,6 +29,7 @@ describe('cloth a client refuses', () => {
       capsule: { ...capsule, favourites: [], fixed: [] },
       wardrobe: content.wardrobes.get('nora') ?? [],
       list: undefined,
+      sundries: content.sundries,
       solver: await loadSolver(),
     });
     const refused = guide.findings.filter(({ rule }) => rule === 'fabric-refused').flatMap(({ about }) => about);
