@@ -78,9 +78,9 @@ const ofWeights = (question: PackQuestion, packed: PackedTrip, report: BagReport
   const nameOf = (id: string): string => question.pieces.find((piece) => piece.id === id)?.name ?? id;
   const { steps, fits } = report.leaveOut;
   const mend =
-    steps.length === 0
-      ? phrase('bag', 'pack less', {})
-      : phrase('bag', fits ? 'leave out' : 'leave out in vain', {
+    steps.length === 0 || !fits
+      ? phrase('bag', steps.length === 0 ? 'pack less' : 'leave out in vain', {})
+      : phrase('bag', 'leave out', {
           pieces: steps.map(({ piece }) => nameOf(piece)),
           grams: steps.reduce((sum, { grams }) => sum + grams, 0),
           looks: steps.at(-1)?.looksLeft ?? 0,
@@ -179,7 +179,11 @@ const ofTransit = (question: PackQuestion, report: BagReport, make: Make): reado
       return piece === undefined ? [] : [piece.name];
     });
   const best = report.transit.toSorted((a, b) => b.moreGrams - a.moreGrams)[0];
-  const tight = !report.fits || report.loads.some(({ over }) => over.grams > 0 || over.litres > 0);
+  const near = report.loads.some(({ bag, grams }) => {
+    const limit = question.brief.bags.find(({ name }) => name === bag)?.limitKg;
+    return limit !== undefined && grams.high > limit * 1000;
+  });
+  const tight = !report.fits || near;
   if (best === undefined || !tight || best.moreGrams < WORTH_SAYING_GRAMS) return [];
   const what = question.brief.occasions.find(({ id }) => id === best.occasion)?.what ?? best.occasion;
   return [

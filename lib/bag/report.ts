@@ -1,7 +1,7 @@
 import type { Measure } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
 import { roomOf } from './assign.ts';
-import { type Front, looksAgainstGrams } from './front.ts';
+import { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
 import { sundryLitres } from './items.ts';
 import { isOver, type LeaveOut, leaveOutUntilFits, type Overrun, type PieceWorth, worthOf } from './leave-out.ts';
 import { givenShare, sumOf } from './measures.ts';
@@ -21,6 +21,10 @@ export interface ReportedLoad {
   readonly over: Overrun;
 }
 
+export interface ReportedFront extends Front {
+  readonly points: readonly (FrontPoint & { readonly unserved: readonly string[] })[];
+}
+
 /** What is behind the packing list: the sums, what each piece costs and gives, and how to get lighter. */
 export interface BagReport {
   readonly fits: boolean;
@@ -35,7 +39,8 @@ export interface BagReport {
   readonly loads: readonly ReportedLoad[];
   readonly worth: readonly PieceWorth[];
   readonly leaveOut: { readonly steps: readonly LeaveOut[]; readonly fits: boolean };
-  readonly front: Front;
+  /** Looks against grams; each choice with the occasions that then have no look. */
+  readonly front: ReportedFront;
   readonly transit: readonly TransitSaving[];
 }
 
@@ -82,6 +87,7 @@ export const bagReport = async (
       question,
     );
   const leaveOut = await leaveOutUntilFits(pieces, engine, unserved, overWithout);
+  const front = looksAgainstGrams(pieces, engine);
   const sundries = packed.packing.bags.flatMap((bag) => bag.sundries);
   const litres = [...pieces.map((piece) => piece.litres), ...sundries.map(({ sundry }) => sundryLitres(sundry))];
   return {
@@ -99,7 +105,7 @@ export const bagReport = async (
     })),
     worth: worthOf(pieces, engine, unserved),
     leaveOut,
-    front: looksAgainstGrams(pieces, engine),
+    front: { ...front, points: front.points.map((point) => ({ ...point, unserved: unserved(point.without) })) },
     transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),
   };
 };

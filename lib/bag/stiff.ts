@@ -1,5 +1,5 @@
 import type { Bag, Piece } from '../model/index.ts';
-import { KINDS, type KindId } from '../vocabulary/index.ts';
+import { type Coverage, KINDS, type KindId } from '../vocabulary/index.ts';
 
 /** A size that cannot be folded smaller, centimetres, longest first. */
 export type Box = readonly [number, number, number];
@@ -10,8 +10,12 @@ const SOLE_CM = 1.5;
 const USUAL_EU_SIZE = 41;
 const SHOE_WIDTH_CM = 10;
 const UPPER_CM = 7;
-/** Height of a boot by where its shaft ends. Own estimates. */
-const SHAFT_CM: Readonly<Partial<Record<Piece['length'], number>>> = { ankle: 14, calf: 28, knee: 40 };
+/** Height of a boot by how far up it covers the leg. Own estimates. */
+const SHAFTS_CM: readonly (readonly [Coverage, number])[] = [
+  ['knees', 45],
+  ['calves', 32],
+  ['feet', 14],
+];
 
 /** Other pieces that keep their shape. Own estimates. */
 const STIFF: Readonly<Partial<Record<KindId, Box>>> = {
@@ -33,7 +37,9 @@ const euSize = (size: string | undefined): number => {
 export const stiffBox = (piece: Piece): Box | undefined => {
   if (KINDS[piece.kind].group !== 'shoes') return STIFF[piece.kind];
   const isBoot = piece.kind.includes('boot');
-  const shaft = isBoot ? (piece.lengthCm ?? SHAFT_CM[piece.length] ?? UPPER_CM) : UPPER_CM;
+  const shaft = isBoot
+    ? (piece.lengthCm ?? SHAFTS_CM.find(([part]) => piece.covers.includes(part))?.[1] ?? UPPER_CM)
+    : UPPER_CM;
   return sorted([euSize(piece.size) * PARIS_POINT_CM + SOLE_CM, SHOE_WIDTH_CM, shaft + piece.heelCm]);
 };
 

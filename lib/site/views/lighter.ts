@@ -10,8 +10,13 @@ export interface LighterView {
   readonly found: string | undefined;
   readonly said: string;
   readonly plot: FrontPlot;
-  readonly heads: { readonly leave: string; readonly saves: string; readonly looks: string };
-  readonly rows: readonly { readonly leave: string; readonly saves: string; readonly looks: string }[];
+  readonly heads: { readonly leave: string; readonly saves: string; readonly looks: string; readonly unserved: string };
+  readonly rows: readonly {
+    readonly leave: string;
+    readonly saves: string;
+    readonly looks: string;
+    readonly unserved: string;
+  }[];
   readonly worthHeading: string;
   readonly worthHeads: readonly string[];
   readonly worth: readonly {
@@ -25,12 +30,20 @@ export interface LighterView {
 
 const ROWS = 5;
 
-/** The points that leave out fewest pieces, one for each number of pieces left out: the one with most looks. */
-const fewOf = (points: Guide['bagReport']['front']['points']): Guide['bagReport']['front']['points'] => {
-  const best = new Map<number, (typeof points)[number]>();
+type Point = Guide['bagReport']['front']['points'][number];
+
+/** One point for each number of pieces left out: first those that leave every occasion a look, then the most looks. */
+const fewOf = (points: readonly Point[]): readonly Point[] => {
+  const best = new Map<number, Point>();
+  const better = (one: Point, other: Point): boolean =>
+    one.unserved.length === other.unserved.length
+      ? one.looks > other.looks
+      : one.unserved.length < other.unserved.length;
   for (const point of points) {
-    const count = point.without.length;
-    if (count > 0 && point.looks > (best.get(count)?.looks ?? -1)) best.set(count, point);
+    const before = best.get(point.without.length);
+    if (point.without.length > 0 && (before === undefined || better(point, before))) {
+      best.set(point.without.length, point);
+    }
   }
   return [...best]
     .toSorted(([a], [b]) => a - b)
@@ -61,11 +74,13 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
       leave: say(phrase('bag', 'head leave', {})),
       saves: say(phrase('bag', 'head saves', {})),
       looks: say(phrase('bag', 'head looks left', {})),
+      unserved: say(phrase('bag', 'head unserved', {})),
     },
-    rows: fewOf(front.points).map(({ grams, looks, without }) => ({
+    rows: fewOf(front.points).map(({ grams, looks, without, unserved }) => ({
       leave: formats.list(without.map(nameOf)),
       saves: formats.grams(whole.grams - grams),
       looks: formats.count(looks),
+      unserved: formats.list(unserved.map(occasionOf)),
     })),
     worthHeading: say(phrase('bag', 'worth heading', {})),
     worthHeads: [

@@ -33,8 +33,8 @@ export const bag = {
     `${name}: ${f.litres(litres)} to pack, room for ${f.litres(room)}`,
   'leave out': ({ pieces, grams, looks, unserved }: LeavingOut, f: Formats) =>
     `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${looksLeft(looks, f)} remain, ${andOccasions(unserved, f)}.`,
-  'leave out in vain': ({ pieces, grams, unserved }: LeavingOut, f: Formats) =>
-    `Leaving out ${f.list(pieces)} takes ${f.grams(grams)} away, ${andOccasions(unserved, f)}, and still it does not fit. Take a larger bag.`,
+  'leave out in vain': () =>
+    'Even without the clothes it does not fit. Take a larger bag, or fewer of the small things.',
   'pack less': () => 'Take a larger bag, or fewer of the small things.',
   'no room': ({ bag: name }: { bag: string }) => `${name}: its limit leaves no room for anything`,
   'no room mend': () => "Write a limit above the bag's own weight, and litres above nothing.",
@@ -79,7 +79,7 @@ export const bag = {
   // The page and the command line
   'lighter heading': () => 'If it must be lighter',
   'lighter lead': ({ looks, grams }: { looks: number; grams: number }, f: Formats) =>
-    `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight. Shoes and accessories stay.`,
+    `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight. Shoes and accessories stay; washing and drying are not counted, so keep two of what must dry.`,
   'lighter found': () => 'Found by leaving out one piece after the other; other choices may do better.',
   'front picture': ({ points, looks }: { points: number; looks: number }, f: Formats) =>
     `Looks against weight: ${f.plural(points, { one: '# choice', other: '# choices' })}, up to ${looksLeft(looks, f)}`,

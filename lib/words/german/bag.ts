@@ -27,8 +27,8 @@ export const bag = {
     `${name}: ${f.litres(litres)} zu packen, Platz für ${f.litres(room)}`,
   'leave out': ({ pieces, grams, looks, unserved }, f) =>
     `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}; ${andOccasions(unserved, f)}.`,
-  'leave out in vain': ({ pieces, grams, unserved }, f) =>
-    `Ohne ${f.list(pieces)} sind es ${f.grams(grams)} weniger, ${andOccasions(unserved, f)}, und es passt noch immer nicht. Nehmen Sie eine größere Tasche.`,
+  'leave out in vain': () =>
+    'Auch ohne die Kleider passt es nicht. Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
   'pack less': () => 'Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
   'no room': ({ bag: name }) => `${name}: Die Grenze lässt für nichts Platz`,
   'no room mend': () => 'Schreiben Sie eine Grenze über dem Eigengewicht und mehr als null Liter.',
@@ -63,7 +63,7 @@ export const bag = {
   'millilitres missing mend': () => 'Schreiben Sie ml: …, damit die Regel für Flüssigkeiten geprüft werden kann.',
   'lighter heading': () => 'Wenn es leichter sein muss',
   'lighter lead': ({ looks, grams }, f) =>
-    `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht. Schuhe und Accessoires bleiben.`,
+    `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht. Schuhe und Accessoires bleiben; Waschen und Trocknen zählen nicht mit, behalten Sie also zwei von allem, was trocknen muss.`,
   'lighter found': () => 'Gefunden, indem ein Teil nach dem anderen weggelassen wurde; anderes mag besser sein.',
   'front picture': ({ points, looks }, f) =>
     `Looks gegen Gewicht: ${f.plural(points, { one: '# Auswahl', other: '# Auswahlen' })}, bis zu ${outfits(looks, f)}`,
