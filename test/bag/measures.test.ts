@@ -50,9 +50,9 @@ describe('sums with their uncertainty', () => {
 describe('published limits', () => {
   const rows = table('baggage_limits');
   const value = (rule: string): number => {
-    const row = rows.find((one) => one['rule'] === rule);
+    const row = rows.find((one) => one.rule === rule);
     if (row === undefined) throw new Error(rule);
-    return Number(row['value']);
+    return Number(row.value);
   };
 
   it('has the cabin guideline of 56 × 45 × 25 cm, which is 63 litres', () => {

@@ -166,8 +166,8 @@ describe('the check of the bags', () => {
     expect(report.leaveOut.fits).toBe(true);
     const found = findingsOfBag(asked, packed, report).find(({ rule }) => rule === 'bag-over-weight');
     expect(found?.level).toBe('error');
-    expect(found?.message.values['over']).toBeCloseTo(800, 6);
-    expect(found?.mend?.values['pieces']).toEqual(report.leaveOut.steps.map((step) => step.piece));
+    expect(found?.message.values.over).toBeCloseTo(800, 6);
+    expect(found?.mend?.values.pieces).toEqual(report.leaveOut.steps.map((step) => step.piece));
   });
 
   it('warns when the estimate alone could take it over', async () => {
