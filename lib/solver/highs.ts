@@ -1,19 +1,32 @@
 import highsLoader from 'highs';
 import type { Programme, Solved, Solver } from '../plan/programme.ts';
 
-/** Branch-and-bound nodes before the best answer so far is taken: a count, not a clock, so that answers stay the same. */
+/**
+ * Work after which the best answer so far is taken: counts, not a clock, so that answers stay the same on any machine.
+ * Plans of 60 pieces and 36 occasions need under 3,000 iterations a programme; this many take some ten seconds.
+ */
 const NODES_AT_MOST = 20_000;
+const LP_ITERATIONS_AT_MOST = 60_000;
 const SEED = 1;
+
+export interface SolverLimits {
+  /** Simplex iterations over all relaxations of one programme; looked at between nodes and rounds of cuts. */
+  readonly lpIterations?: number;
+}
 
 /** The package's types are written for CommonJS, where the default is a property; the module itself exports it. */
 const loadHighs = highsLoader as unknown as typeof highsLoader.default;
 
 const FAILED: Solved = { status: 'failed', values: [], bound: Number.NEGATIVE_INFINITY };
 
-/** HiGHS as the plan's solver. One engine in WebAssembly; each programme is freed before the next. */
-export const loadSolver = async (): Promise<Solver> => {
+/**
+ * HiGHS as the plan's solver. One engine in WebAssembly; each programme is freed before the next, and stopped from
+ * inside when it runs long, so that no other thread has to end it.
+ */
+export const loadSolver = async (limits: SolverLimits = {}): Promise<Solver> => {
   const highs = await loadHighs();
-  const { modelStatus, solutionStatus, variableType } = highs.constants;
+  const { callbackType, modelStatus, solutionStatus, variableType } = highs.constants;
+  const lpIterations = limits.lpIterations ?? LP_ITERATIONS_AT_MOST;
 
   const solveNow = (programme: Programme): Solved => {
     const { costs, lowers, uppers, rows } = programme;
@@ -53,7 +66,11 @@ export const loadSolver = async (): Promise<Solver> => {
         mip_abs_gap: 1e-6,
         mip_max_nodes: NODES_AT_MOST,
       });
-      model.run();
+      model.run({
+        [callbackType.mipInterrupt](event) {
+          if (Number(event.data.mip_total_lp_iterations ?? 0) > lpIterations) event.interrupt();
+        },
+      });
       const status = model.getModelStatus();
       if (status === modelStatus.infeasible)
         return { status: 'infeasible', values: [], bound: Number.POSITIVE_INFINITY };
