@@ -2,6 +2,7 @@ import type { Look, LookCounts } from '../model/look.ts';
 import { type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
 import type { LookId } from './grammar/look-id.ts';
 import { createGround, type Ground } from './ground.ts';
+import { benchOf } from './judge/bench.ts';
 import { type Cause, diagnose } from './judge/diagnose.ts';
 import {
   explainPair,
@@ -94,7 +95,7 @@ export const createWardrobeEngine = (wardrobe: WardrobeRules): WardrobeEngine =>
     enumerate: (options = {}) => ({ [Symbol.iterator]: () => enumerateLooks(ground, options) }),
     rank,
     varied: (k, options = {}) => variedLooks(ground, k, options),
-    explain: (pieceIds, restriction = {}) => judge(ground, pieceIds, restriction),
+    explain: (pieceIds, restriction = {}) => judge(benchOf(ground, restriction), pieceIds),
     explainPair: (a, b) => explainPair(ground, a, b),
     explainPiece: (id) => explainPiece(ground, id),
     pairs: () => pairGrid(ground),

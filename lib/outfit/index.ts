@@ -1,8 +1,11 @@
 export { createWardrobeEngine, type EnumerateOptions, type WardrobeEngine } from './engine.ts';
 export { CORE_FORMS, type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
 export type { LookId } from './grammar/look-id.ts';
+export { slotsOfPiece } from './grammar/seats.ts';
 export type { Cause } from './judge/diagnose.ts';
 export { createJudge, type Judge } from './judge/judge.ts';
+export { packRules } from './judge/pack.ts';
+export type { PackedRules } from './judge/packed.ts';
 export type { PairGrid, PairVerdict, PieceVerdict } from './judge/piece.ts';
 export type { Reason } from './judge/reasons.ts';
 export type { Verdict } from './judge/verdict.ts';

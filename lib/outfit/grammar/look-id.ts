@@ -2,7 +2,7 @@ import type { Look } from '../../model/look.ts';
 import type { Piece } from '../../model/piece.ts';
 import { SLOTS, type Slot } from '../../vocabulary/places.ts';
 import type { Worn } from '../worn.ts';
-import { slotsOfPiece } from './seats.ts';
+import { type SeatedPiece, slotsOfPiece } from './seats.ts';
 
 /** See `Look.id`. */
 export type LookId = string;
@@ -15,13 +15,13 @@ const SLOT_BY_WORD = new Map(SLOTS.map((slot) => [slotWord(slot), slot]));
  * The piece ids joined by `+` in slot order. A piece that is not worn in the place it is made for has that place behind
  * an `@`, so that different looks always have different ids.
  */
-const idOf = (worn: readonly Worn[]): LookId =>
+const idOf = (worn: readonly Worn<SeatedPiece>[]): LookId =>
   worn
     .map(({ piece, slot }) => escapeId(piece.id) + (slotsOfPiece(piece)[0] === slot ? '' : `@${slotWord(slot)}`))
     .join('+');
 
 /** Makes a look of seats in slot order. */
-export const lookOf = (worn: readonly Worn[]): Look => ({
+export const lookOf = (worn: readonly Worn<SeatedPiece>[]): Look => ({
   id: idOf(worn),
   worn: worn.map(({ piece, slot }) => ({ piece: piece.id, slot })),
 });

@@ -1,13 +1,12 @@
-import type { Piece } from '../../model/piece.ts';
 import { SLOTS, type Slot } from '../../vocabulary/places.ts';
 import type { Worn } from '../worn.ts';
 import { CORE_FORMS, type CoreForm, FORMS, slotsOf } from './forms.ts';
-import { slotsOfPiece } from './seats.ts';
+import { type SeatedPiece, slotsOfPiece } from './seats.ts';
 
-export interface Seating {
+export interface Seating<P = SeatedPiece> {
   readonly form: CoreForm;
   /** In slot order. */
-  readonly worn: readonly Worn[];
+  readonly worn: readonly Worn<P>[];
   /** Slots the form still asks for. */
   readonly missing: readonly Slot[];
 }
@@ -15,10 +14,10 @@ export interface Seating {
 /** Ways of seating tried at most; a set of pieces a person picks has a handful. */
 const MOST_SEATINGS = 5000;
 
-const seatInForm = (pieces: readonly Piece[], form: CoreForm): readonly Seating[] => {
+const seatInForm = <P extends SeatedPiece>(pieces: readonly P[], form: CoreForm): readonly Seating<P>[] => {
   const slots = new Set(slotsOf(FORMS[form], 'complete'));
-  const found: Seating[] = [];
-  const taken = new Map<Slot, Piece>();
+  const found: Seating<P>[] = [];
+  const taken = new Map<Slot, P>();
   const place = (index: number): void => {
     if (found.length >= MOST_SEATINGS) return;
     const piece = pieces[index];
@@ -42,5 +41,5 @@ const seatInForm = (pieces: readonly Piece[], form: CoreForm): readonly Seating[
 };
 
 /** Every way in which pieces can be worn together, one slot a piece, over all forms of look. */
-export const seatingsOf = (pieces: readonly Piece[]): readonly Seating[] =>
+export const seatingsOf = <P extends SeatedPiece>(pieces: readonly P[]): readonly Seating<P>[] =>
   CORE_FORMS.flatMap((form) => seatInForm(pieces, form));

@@ -2,24 +2,27 @@ import type { Piece } from '../../model/piece.ts';
 import { SLOTS, type Slot } from '../../vocabulary/places.ts';
 import type { Worn } from '../worn.ts';
 
+/** What the grammar needs to know of a piece. */
+export type SeatedPiece = Pick<Piece, 'id' | 'name' | 'places' | 'site'>;
+
 /** A piece in one of the places it can take, numbered in the fixed order: by slot, then as the pieces were given. */
-export interface Seat extends Worn {
+export interface Seat<P = Piece> extends Worn<P> {
   readonly index: number;
   /** 0 for the place the piece is made for. */
   readonly choice: number;
 }
 
 /** Jewellery without a site is taken as worn at the neck, the site seen first. */
-const slotOf = (piece: Piece, place: Piece['places'][number]): Slot =>
+const slotOf = (piece: SeatedPiece, place: Piece['places'][number]): Slot =>
   place === 'jewellery' ? `jewellery ${piece.site ?? 'neck'}` : place;
 
 /** Slots a piece can take, the one it is made for first, none twice. */
-export const slotsOfPiece = (piece: Piece): readonly Slot[] => [
+export const slotsOfPiece = (piece: SeatedPiece): readonly Slot[] => [
   ...new Set(piece.places.map((place) => slotOf(piece, place))),
 ];
 
 /** Every seat of a wardrobe. */
-export const seatsOf = (pieces: readonly Piece[]): readonly Seat[] => {
+export const seatsOf = <P extends SeatedPiece>(pieces: readonly P[]): readonly Seat<P>[] => {
   const order = new Map(SLOTS.map((slot, index) => [slot, index]));
   return pieces
     .flatMap((piece, given) => slotsOfPiece(piece).map((slot, choice) => ({ piece, slot, choice, given })))

@@ -1,18 +1,16 @@
-import type { Piece } from '../../model/piece.ts';
-import type { Restriction } from '../restriction.ts';
-import { createRulebook, type WardrobeRules } from '../rules/rulebook.ts';
+import { type PackedRules, unpackRules } from './packed.ts';
 import { judge, type Verdict } from './verdict.ts';
 
 /** The part of the engine that a page needs to judge what a reader puts together: nothing is searched or counted. */
 export interface Judge {
-  readonly explain: (pieceIds: readonly string[], restriction?: Restriction) => Verdict;
+  readonly explain: (pieceIds: readonly string[]) => Verdict;
 }
 
-/** Gives the same verdicts as the engine, for a third of its weight. Throws RangeError on an unknown rule. */
-export const createJudge = (wardrobe: WardrobeRules): Judge => {
+/** Gives the same verdicts as the engine for the pieces that were packed, without the rules, the colours and the tables. */
+export const createJudge = (packed: PackedRules): Judge => {
   const bench = {
-    rulebook: createRulebook(wardrobe.rules, wardrobe),
-    pieceById: new Map(wardrobe.pieces.map((piece): [string, Piece] => [piece.id, piece])),
+    rulings: unpackRules(packed),
+    pieceById: new Map(packed.pieces.map((piece) => [piece.id, piece])),
   };
-  return { explain: (pieceIds, restriction = {}) => judge(bench, pieceIds, restriction) };
+  return { explain: (pieceIds) => judge(bench, pieceIds) };
 };

@@ -4,6 +4,7 @@ import { slotsOfPiece } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
 import type { RuleId } from '../rules/index.ts';
 import { relationOf } from '../rules/relation.ts';
+import { benchOf } from './bench.ts';
 import { pairReasons, type Reason } from './reasons.ts';
 import { judge } from './verdict.ts';
 
@@ -19,7 +20,7 @@ export interface PairVerdict {
 
 /** Two pieces, by the best way of wearing them together. */
 export const explainPair = (ground: Ground, a: string, b: string): PairVerdict => {
-  const { goes, reasons } = judge(ground, [a, b], {});
+  const { goes, reasons } = judge(benchOf(ground), [a, b]);
   const one = ground.pieceById.get(a);
   const two = ground.pieceById.get(b);
   return {
@@ -68,7 +69,9 @@ export const pairGrid = (ground: Ground): readonly PairGrid[] => {
 
 /** Pair rules say most of it; a cap of one or none (a veto, a print too many) is a reason of the two together. */
 const judgeSeated = (ground: Ground, top: string, bottom: string, between: readonly Reason[]) =>
-  between.some(({ severity }) => severity === 'rules out') ? { reasons: between } : judge(ground, [top, bottom], {});
+  between.some(({ severity }) => severity === 'rules out')
+    ? { reasons: between }
+    : judge(benchOf(ground), [top, bottom]);
 
 export interface PieceVerdict {
   readonly piece: string;
@@ -83,15 +86,17 @@ export interface PieceVerdict {
 /** Why a piece pairs with so few. An unknown id is a reason, not an error. */
 export const explainPiece = (ground: Ground, id: string): PieceVerdict => {
   const piece = ground.pieceById.get(id);
-  if (piece === undefined) return { piece: id, goesWith: [], byRule: [], reasons: judge(ground, [id], {}).reasons };
+  if (piece === undefined)
+    return { piece: id, goesWith: [], byRule: [], reasons: judge(benchOf(ground), [id]).reasons };
   const places = new Set(
     CORE_FORMS.map((form) => slotsOf(FORMS[form], 'complete'))
       .filter((slots) => slotsOfPiece(piece).some((slot) => slots.includes(slot)))
       .flat(),
   );
+  const bench = benchOf(ground);
   const judged = ground.pieces
     .filter((other) => other.id !== id && slotsOfPiece(other).some((slot) => places.has(slot)))
-    .map((other) => ({ other, ...judge(ground, [id, other.id], {}) }));
+    .map((other) => ({ other, ...judge(bench, [id, other.id]) }));
   const goesWith = [...places].flatMap((place) => {
     const there = judged.filter(({ other }) => slotsOfPiece(other)[0] === place);
     return there.length === 0

@@ -1,13 +1,11 @@
 import type { Look } from '../../model/look.ts';
-import type { Piece } from '../../model/piece.ts';
 import type { Slot } from '../../vocabulary/places.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import { type Seating, seatingsOf } from '../grammar/seating.ts';
-import { slotsOfPiece } from '../grammar/seats.ts';
-import type { Restriction } from '../restriction.ts';
-import type { Rulebook } from '../rules/rulebook.ts';
-import { type Reason, reasonsOf } from './reasons.ts';
+import { type SeatedPiece, slotsOfPiece } from '../grammar/seats.ts';
+import type { Rulings } from '../rules/rulings.ts';
+import { type Judged, type Reason, reasonsOf } from './reasons.ts';
 
 /** What there is to say of some pieces worn together. */
 export interface Verdict {
@@ -30,13 +28,13 @@ const grammar = (message: Phrase, pieces: readonly string[]): Reason => ({
   pieces,
 });
 
-const shared = (a: Piece, b: Piece): Slot | undefined => {
+const shared = (a: SeatedPiece, b: SeatedPiece): Slot | undefined => {
   const [only, another] = slotsOfPiece(a);
   return another === undefined && only !== undefined && slotsOfPiece(b).join() === only ? only : undefined;
 };
 
 /** Why pieces have no places together: the pairs that cannot be, or their number. */
-const unseatable = (pieces: readonly Piece[]): readonly Reason[] => {
+const unseatable = (pieces: readonly SeatedPiece[]): readonly Reason[] => {
   const pairs = pieces.flatMap((a, index) =>
     pieces.slice(index + 1).flatMap((b): readonly Reason[] => {
       if (seatingsOf([a, b]).length > 0) return [];
@@ -63,14 +61,15 @@ const unseatable = (pieces: readonly Piece[]): readonly Reason[] => {
 
 const hard = (reasons: readonly Reason[]): number => reasons.filter(({ severity }) => severity === 'rules out').length;
 
-/** What judging needs: the rules in force and the pieces they speak of. */
-export interface Bench {
-  readonly rulebook: Rulebook;
-  readonly pieceById: ReadonlyMap<string, Piece>;
+/** What judging needs: the pieces, what the rules in force say of them, and what is asked for when something is. */
+export interface Bench<P extends SeatedPiece> {
+  readonly rulings: Rulings<P>;
+  readonly pieceById: ReadonlyMap<string, P>;
+  readonly asked?: (judged: Judged<P>) => readonly Reason[];
 }
 
 /** Judges pieces by the best way of wearing them together. Unknown ids are a reason, not an error. */
-export const judge = (bench: Bench, pieceIds: readonly string[], restriction: Restriction): Verdict => {
+export const judge = <P extends SeatedPiece>(bench: Bench<P>, pieceIds: readonly string[]): Verdict => {
   const wanted = [...new Set(pieceIds)];
   const strangers = wanted
     .filter((id) => !bench.pieceById.has(id))
@@ -82,11 +81,14 @@ export const judge = (bench: Bench, pieceIds: readonly string[], restriction: Re
     return { goes: false, complete: false, reasons, missing: [] };
   }
   const nameOf = (id: string): string => bench.pieceById.get(id)?.name ?? id;
-  const judged = seatings.map((seating) => ({
-    seating,
-    reasons: reasonsOf({ ...seating, whole: seating.missing.length === 0 }, bench.rulebook, restriction, nameOf),
-    odd: seating.worn.reduce((sum, { piece, slot }) => sum + slotsOfPiece(piece).indexOf(slot), 0),
-  }));
+  const judged = seatings.map((seating) => {
+    const seated = { ...seating, whole: seating.missing.length === 0 };
+    return {
+      seating,
+      reasons: reasonsOf(seated, bench.rulings, bench.asked?.(seated) ?? [], nameOf),
+      odd: seating.worn.reduce((sum, { piece, slot }) => sum + slotsOfPiece(piece).indexOf(slot), 0),
+    };
+  });
   // a whole look before a part of one, then the fewest breaches, then the places the pieces are made for
   const [best] = judged.toSorted(
     (a, b) =>

@@ -4,7 +4,7 @@ import { CORE_FORMS, type CoreForm } from '../grammar/forms.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
-import { reasonsOf } from '../judge/reasons.ts';
+import { reasonsAsked } from '../judge/asked.ts';
 import type { Restriction } from '../restriction.ts';
 import { relationOf } from '../rules/relation.ts';
 import { compileSpace } from '../space/compile.ts';
@@ -70,7 +70,7 @@ export const inWords = (
   restriction: Restriction = {},
 ): RankedLook => {
   const nameOf = (id: string): string => ground.pieceById.get(id)?.name ?? id;
-  const lowered = reasonsOf({ worn: seats, form, whole: true }, ground.rulebook, restriction, nameOf);
+  const lowered = reasonsAsked({ worn: seats, form, whole: true }, ground.rulebook, restriction, nameOf);
   return { look: lookOf(seats), score, reasons: [...praise(seats), ...lowered.map(({ message }) => message)] };
 };
 

@@ -5,8 +5,8 @@ import { CORE_SLOTS, type CoreForm, LAYER_SLOTS } from '../grammar/forms.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
+import { reasonsAsked } from '../judge/asked.ts';
 import { pointsOf } from '../judge/points.ts';
-import { reasonsOf } from '../judge/reasons.ts';
 import type { Restriction } from '../restriction.ts';
 import { inWords, type RankedLook, type RankedSeats, rankSeats } from './rank.ts';
 
@@ -66,7 +66,7 @@ const createChoices = (ground: Ground, occasions: readonly Restriction[]) => {
     const { seats, form } = ranked;
     const serves = new Set<number>([dressOf(seats)]);
     occasions.forEach((occasion, index) => {
-      const against = reasonsOf({ worn: seats, form, whole: true }, ground.rulebook, occasion, nameOf);
+      const against = reasonsAsked({ worn: seats, form, whole: true }, ground.rulebook, occasion, nameOf);
       if (!against.some(({ severity }) => severity === 'rules out')) serves.add(DRESS_CODES.length + index);
     });
     return { ...ranked, id: lookOf(seats).id, pieces: new Set(seats.map(({ piece }) => piece.id)), serves };

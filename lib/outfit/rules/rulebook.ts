@@ -4,14 +4,7 @@ import { type Phrase, phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { HOUSE_RULES, type HouseRuleId } from './index.ts';
 import type { CapRule, EmptyRule, HouseRule, MarksRule, OccasionRule, PairRule } from './rule.ts';
-
-/** A rule in force, with what the studio and the capsule set. */
-export interface InForce<R extends HouseRule> {
-  readonly id: HouseRuleId;
-  readonly rule: R;
-  readonly severity: Exclude<RuleSeverity, 'off'>;
-  readonly threshold: number;
-}
+import type { InForce, Rulings } from './rulings.ts';
 
 /** At most `most` pieces of a class. House caps and the stylist's sets of pieces to keep apart are of this one shape. */
 export interface Cap {
@@ -33,7 +26,7 @@ export interface Companion {
 }
 
 /** All rules in force, by shape. The only thing that enumerator, counter, ranking and explanation know of rules. */
-export interface Rulebook {
+export interface Rulebook extends Rulings<Piece> {
   readonly pairs: readonly InForce<PairRule>[];
   readonly caps: readonly Cap[];
   readonly marks: readonly InForce<MarksRule>[];
@@ -102,6 +95,7 @@ export const createRulebook = (settings: HouseRuleSettings, sets: Sets): Ruleboo
   if (unknown !== undefined) throw new RangeError(`there is no house rule "${unknown}"`);
   const rules = inForce(settings);
   return {
+    order: HOUSE_RULES.map(({ id }) => id as HouseRuleId),
     pairs: ofShape(rules, 'pair'),
     marks: ofShape(rules, 'marks'),
     empties: ofShape(rules, 'empty'),
