@@ -1,4 +1,5 @@
 import type { NamedColour } from '../model/index.ts';
+import type { Surface } from '../vocabulary/index.ts';
 import { METAL_NAMES } from './names/metals.ts';
 
 /** A part of OKLCH: lightness and chroma from (inclusive) to (exclusive), hue from `fromHue` upwards to `toHue` in degrees. */
@@ -33,6 +34,7 @@ const ACHROMATIC_CHROMA = 0.02;
 const REGIONS: readonly Region[] = [
   { name: 'nearly black', l: [0, 0.26], mostChroma: 0.05 },
   { name: 'cream or sand', l: [0.7, 1.01], mostChroma: 0.072, hue: [48, 112] },
+  { name: 'cream or sand', l: [0.76, 0.88], mostChroma: 0.086, hue: [70, 92] },
   { name: 'camel or tan', l: [0.42, 0.75], mostChroma: 0.112, hue: [44, 88] },
   { name: 'brown', l: [0.24, 0.5], mostChroma: 0.085, hue: [30, 92] },
   { name: 'olive or khaki', l: [0.26, 0.7], mostChroma: 0.068, hue: [88, 128] },
@@ -48,8 +50,16 @@ const REGIONS: readonly Region[] = [
 const within = (hue: number, [from, to]: readonly [number, number]): boolean =>
   (((hue - from) % 360) + 360) % 360 <= to - from;
 
-/** True for the colour of metal by its name: it goes with everything. */
-export const isMetal = (colour: Pick<NamedColour, 'name'>): boolean => METAL_NAMES.has(colour.name);
+/** True for the colour of metal by its name, unless it is known to be cloth: metal goes with everything. */
+export const isMetal = (colour: Pick<NamedColour, 'name' | 'metal'>): boolean =>
+  colour.metal ?? METAL_NAMES.has(colour.name);
+
+/** Surfaces that can shine like metal: gold sandals are metal to the eye, a gold jumper is yellow. common practice, no source */
+const METALLIC_SURFACES: ReadonlySet<Surface> = new Set(['metal', 'leather', 'patent', 'sequin']);
+
+/** A colour as it looks on a surface: on one that cannot shine, the word for a metal is a plain colour. */
+export const onSurface = <C extends NamedColour>(colour: C, surface: Surface): C =>
+  METAL_NAMES.has(colour.name) && !METALLIC_SURFACES.has(surface) ? { ...colour, metal: false } : colour;
 
 /** Too grey to have a hue; a stylist's override does not give it one. */
 export const isAchromatic = (colour: Pick<NamedColour, 'oklch'>): boolean => colour.oklch.c < ACHROMATIC_CHROMA;

@@ -89,7 +89,9 @@ const judged = (
 
 /** A suggestion must stand at least this far (CIEDE2000) from what the place already has: a shade or more. */
 const NEW_COLOUR = 14;
-const MOST_SUGGESTIONS = 4;
+const MOST_A_PLACE = 2;
+/** CIEDE2000 from a colour of the mood, and of its hue family, within which a suggestion keeps to it. Own choice. */
+const IN_MOOD = 11;
 
 /**
  * A colour makes one pair a partner, and that is what counts; a freed piece counts as three pairs, a picked-up print as
@@ -101,27 +103,46 @@ const worth = (addition: PaletteAddition): number =>
   0.5 * addition.ties.length +
   addition.of * (addition.score - (isNeutral(addition.colour) ? 0.1 : 0));
 
-/** The colours of the dictionary that would do most for these pieces, one a hue family and place, best first. */
-export const paletteAdditions = (pieces: readonly Piece[]): readonly PaletteAddition[] => {
+/** One a hue family, the neutrals too, best first. */
+const bestOf = (additions: readonly PaletteAddition[]): readonly PaletteAddition[] => {
+  const chosen: PaletteAddition[] = [];
+  for (const addition of [...additions].sort((a, b) => worth(b) - worth(a))) {
+    if (chosen.length === MOST_A_PLACE) break;
+    if (addition.goesWith.length > 0 && chosen.every(({ family }) => family !== addition.family)) chosen.push(addition);
+  }
+  return chosen;
+};
+
+/**
+ * The colours of the dictionary that would do most for these pieces: at most two tops and two bottoms, one a hue family
+ * and place, best first. They keep to the mood's colours; where none of those is new, or no mood is given, to any.
+ */
+export const paletteAdditions = (
+  pieces: readonly Piece[],
+  mood: readonly NamedColour[] = [],
+): readonly PaletteAddition[] => {
   const lonely = new Set(
     companions(pieces)
       .filter(({ of, goesWith }) => of > 0 && goesWith.length === 0)
       .map(({ piece }) => piece),
   );
   const cloths = COLOUR_NAMES.flatMap((name) => clothColour(name) ?? []).filter((colour) => !isMetal(colour));
-  const all = (['top', 'bottom'] as const).flatMap((as) => {
-    const partners = worn(pieces, as === 'top' ? 'bottom' : 'top');
-    const there = worn(pieces, as).flatMap(({ colours }) => colours[0] ?? []);
-    if (partners.length === 0) return [];
-    return cloths
-      .filter((cloth) => there.every((colour) => differenceOf(cloth.hex, colour.hex) >= NEW_COLOUR))
-      .map((cloth) => judged(partners, lonely, cloth, as));
-  });
-  const chosen: PaletteAddition[] = [];
-  for (const addition of [...all].sort((a, b) => worth(b) - worth(a))) {
-    const known = chosen.some(({ family, as }) => family === addition.family && as === addition.as);
-    if (!known && addition.goesWith.length > 0) chosen.push(addition);
-    if (chosen.length === MOST_SUGGESTIONS) break;
-  }
-  return chosen;
+  const inMood = cloths.filter((cloth) =>
+    mood.some((colour) => hueFamily(colour) === hueFamily(cloth) && differenceOf(colour.hex, cloth.hex) < IN_MOOD),
+  );
+  return (['top', 'bottom'] as const)
+    .flatMap((as) => {
+      const partners = worn(pieces, as === 'top' ? 'bottom' : 'top');
+      const there = worn(pieces, as).flatMap(({ colours }) => colours[0] ?? []);
+      if (partners.length === 0) return [];
+      const judge = (from: readonly NamedColour[]): readonly PaletteAddition[] =>
+        bestOf(
+          from
+            .filter((cloth) => there.every((colour) => differenceOf(cloth.hex, colour.hex) >= NEW_COLOUR))
+            .map((cloth) => judged(partners, lonely, cloth, as)),
+        );
+      const kept = judge(inMood);
+      return kept.length > 0 ? kept : judge(cloths);
+    })
+    .sort((a, b) => worth(b) - worth(a));
 };

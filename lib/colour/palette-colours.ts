@@ -55,11 +55,12 @@ const gather = (pieces: readonly Piece[]): Gathered[] => {
 };
 
 /** A record without the share of the piece it was found in. */
-const plain = ({ name, hex, oklch, neutral }: NamedColour): NamedColour => ({
+const plain = ({ name, hex, oklch, neutral, metal }: NamedColour): NamedColour => ({
   name,
   hex,
   oklch,
   ...(neutral === undefined ? {} : { neutral }),
+  ...(metal === undefined ? {} : { metal }),
 });
 
 /**

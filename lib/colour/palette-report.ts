@@ -87,21 +87,39 @@ const cohesionOf = (colours: readonly PaletteColour[], relations: readonly Palet
 const COHESION_ENDS = { close: 0.74, good: 0.66, loose: 0.55 } as const;
 
 const summaryOf = (report: Omit<PaletteReport, 'summary'>, pieces: readonly Piece[]): readonly Phrase[] => {
-  const names = (role: PaletteColour['role']): string[] =>
-    report.colours.filter((swatch) => swatch.role === role && !swatch.metal).map(({ colour }) => colour.name);
-  const [base, support, accent] = [names('base'), names('support'), names('accent')];
-  const said: Phrase[] = [];
-  if (base.length > 0) said.push(phrase('colour', 'palette base', { colours: base }));
-  if (support.length > 0) said.push(phrase('colour', 'palette support', { colours: support }));
-  if (accent.length > 0) said.push(phrase('colour', 'palette accent', { colours: accent }));
+  const names = (wanted: (swatch: PaletteColour) => boolean): string[] => [
+    ...new Set(report.colours.filter(wanted).map(({ colour }) => colour.name)),
+  ];
+  const cloth = (role: PaletteColour['role'], neutral?: boolean): string[] =>
+    names((swatch) => swatch.role === role && !swatch.metal && (neutral ?? swatch.neutral) === swatch.neutral);
+  const parts = [
+    ['palette base', cloth('base')],
+    ['palette support', cloth('support', false)],
+    ['palette neutrals', cloth('support', true)],
+    ['palette accent', cloth('accent')],
+    ['palette metal', names(({ metal }) => metal)],
+  ] as const;
+  const said: Phrase[] = parts.flatMap(([key, colours]) =>
+    colours.length === 0 ? [] : [phrase('colour', key, { colours })],
+  );
   if (report.pairs.length > 0) {
     said.push(phrase('colour', 'palette pairs', { going: report.pairsGoing, of: report.pairs.length }));
   }
   if (report.colours.length > 1) said.push(phrase('colour', cohesionWord(report.cohesion), {}));
-  said.push(phrase('colour', 'template', { type: report.template.type }));
+  said.push(sayTemplate(report.template));
   const lonely = pieces.filter(({ id }) => report.lonely.includes(id)).map(({ name }) => name);
   if (lonely.length > 0) said.push(phrase('colour', 'palette lonely', { pieces: lonely }));
   return said;
+};
+
+/** Where the colours that are no neutrals lie on the wheel, by name; those that stray from it are named too. */
+const sayTemplate = ({ type, groups, outside }: HueTemplateFit): Phrase => {
+  const namesOf = (colours: readonly NamedColour[] = []): string[] => [...new Set(colours.map(({ name }) => name))];
+  const [first, second] = [namesOf(groups[0]), namesOf(groups[1])];
+  const [only = ''] = first;
+  return first.length + second.length + outside.length === 1
+    ? phrase('colour', 'template one', { colour: only })
+    : phrase('colour', 'template', { type, first, second, outside: namesOf(outside) });
 };
 
 const cohesionWord = (cohesion: number): 'cohesion close' | 'cohesion good' | 'cohesion loose' | 'cohesion apart' => {
@@ -110,8 +128,11 @@ const cohesionWord = (cohesion: number): 'cohesion close' | 'cohesion good' | 'c
   return cohesion >= COHESION_ENDS.loose ? 'cohesion loose' : 'cohesion apart';
 };
 
-/** The palette of a capsule: swatches with roles and relations, which pairs go, who stands alone, what would help. */
-export const paletteReport = (pieces: readonly Piece[]): PaletteReport => {
+/**
+ * The palette of a capsule: swatches with roles and relations, which pairs go, who stands alone, what would help. What is
+ * suggested keeps to the colours of the mood where there are any.
+ */
+export const paletteReport = (pieces: readonly Piece[], mood: readonly NamedColour[] = []): PaletteReport => {
   const colours = paletteColours(pieces);
   const relations = paletteRelations(colours);
   const pairs = palettePairs(pieces);
@@ -126,7 +147,7 @@ export const paletteReport = (pieces: readonly Piece[]): PaletteReport => {
     tooAlike: tooAlike(pieces),
     template: fitHueTemplate(colours),
     cohesion: cohesionOf(colours, relations),
-    additions: paletteAdditions(pieces),
+    additions: paletteAdditions(pieces, mood),
     hardToTell: hardToTellApart(pieces),
   };
   return { ...report, summary: summaryOf(report, pieces) };

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { onSurface } from '../colour/index.ts';
 import type { Measure, Piece, PieceColour, Problem } from '../model/index.ts';
 import {
   dressIndex,
@@ -81,7 +82,7 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     kind: written.kind,
     places: written.places ?? kind.places,
     ...(kind.site === undefined ? {} : { site: kind.site }),
-    colours: shareOut(written.colours),
+    colours: shareOut(written.colours).map((colour) => onSurface(colour, FABRICS[fabric].surface)),
     pattern: written.pattern ?? { type: 'plain', scale: 'medium' },
     cut: written.cut ?? kind.cut,
     length: written.length ?? kind.length,

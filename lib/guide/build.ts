@@ -150,7 +150,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     byId,
   );
   const shown = looks.map(({ look }) => look);
-  const palette = paletteReport(pieces);
+  const palette = paletteReport(pieces, capsule.mood.palette);
   const toPack = { brief, pieces, plan, stock: question.sundries, solver: question.solver };
   const packed = await packInFull(toPack);
   const report = await bagReport(toPack, packed, engine);

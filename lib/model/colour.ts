@@ -8,6 +8,8 @@ export interface NamedColour {
   readonly oklch: { readonly l: number; readonly c: number; readonly h: number };
   /** The stylist's word on whether it counts as a neutral; undefined lets the computation decide. */
   readonly neutral?: boolean;
+  /** False on cloth that is only called after a metal, such as copper silk; undefined lets the name decide. */
+  readonly metal?: boolean;
 }
 
 /** A colour of a piece with its share of the surface; the shares of a piece add up to 1. */

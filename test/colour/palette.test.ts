@@ -10,6 +10,7 @@ import {
   fitHueTemplate,
   hardToTellApart,
   isNeutral,
+  onSurface,
   PALETTE_SCHEMES,
   PAPER_DARK,
   PAPER_LIGHT,
@@ -20,6 +21,7 @@ import {
   suggestPalettesFrom,
   whatColourDoes,
 } from '../../lib/colour/index.ts';
+import { FABRICS } from '../../lib/vocabulary/index.ts';
 import { createFormats, english, say } from '../../lib/words/index.ts';
 import { colour, piece } from './pieces.ts';
 
@@ -82,6 +84,28 @@ describe('the palette of a capsule', () => {
         ({ colours }) => colours[0]?.hex ?? '',
       );
       for (const hex of there) expect(differenceOf(hex, addition.colour.hex)).toBeGreaterThan(10);
+    }
+  });
+
+  test('every swatch is named once in the summary, metal as metal and cloth as cloth', () => {
+    const pieces = [
+      ...CAPSULE,
+      piece('copper-silk', 'one-piece', ['copper'], 'plain', { fabric: 'satin' }),
+      piece('gold-cuff', 'jewellery', ['gold'], 'plain', { fabric: 'metal' }),
+    ].map((each) => ({ ...each, colours: each.colours.map((one) => onSurface(one, FABRICS[each.fabric].surface)) }));
+    const found = paletteReport(pieces);
+    const parts = found.summary.filter(({ key }) => /^palette (base|support|neutrals|accent|metal)$/.test(key));
+    const named = parts.flatMap(({ values }) => values.colours as readonly string[]);
+    expect([...named].sort()).toEqual(found.colours.map(({ colour: { name } }) => name).sort());
+    expect(parts.find(({ key }) => key === 'palette metal')?.values.colours).toEqual(['gold']);
+  });
+
+  test('what is suggested keeps to the mood', () => {
+    const mood = [colour('rust'), colour('teal'), colour('cream')];
+    const { additions } = paletteReport(CAPSULE, mood);
+    expect(additions.length).toBeGreaterThan(0);
+    for (const { colour: added } of additions) {
+      expect(Math.min(...mood.map(({ hex }) => differenceOf(hex, added.hex))), added.name).toBeLessThan(14);
     }
   });
 
@@ -172,10 +196,10 @@ describe('findings', () => {
   });
 });
 
-describe('hue templates', () => {
-  const fitted = (...names: string[]) =>
-    fitHueTemplate(names.map((name) => ({ colour: colour(name), share: 1 / names.length })));
+const fitted = (...names: string[]) =>
+  fitHueTemplate(names.map((name) => ({ colour: colour(name), share: 1 / names.length })));
 
+describe('hue templates', () => {
   test.each([
     [['navy', 'cream', 'camel'], 'N'],
     [['rust', 'navy'], 'i'],
@@ -184,6 +208,34 @@ describe('hue templates', () => {
   ])('%s is %s', (names, type) => {
     expect(fitted(...names).type).toBe(type);
     expect(fitted(...names).outside).toEqual([]);
+  });
+});
+
+describe('how hue templates are said', () => {
+  test('every colour that is no neutral is in one group or outside', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(anyName, { minLength: 1, maxLength: 7 }), (names) => {
+        const swatches = names.map((name) => ({ colour: colour(name), share: 1 / names.length }));
+        const { groups, outside, type } = fitHueTemplate(swatches);
+        const coloured = names.filter((name) => !isNeutral(colour(name)));
+        expect([...groups.flat(), ...outside].map(({ name }) => name).sort()).toEqual([...coloured].sort());
+        if (groups.length === 2) for (const group of groups) expect(group.length, type).toBeGreaterThan(0);
+      }),
+      { numRuns: 200, seed: 4 },
+    );
+  });
+
+  test('colours that stand a third of the wheel apart are not called close', () => {
+    const { type } = fitted('terracotta', 'sage');
+    expect(relate(colour('terracotta'), colour('sage')).relation).toBe('triad');
+    expect(type).not.toBe('i');
+  });
+
+  test('one colour among neutrals is said so', () => {
+    const one = paletteReport([piece('navy', 'bottom', ['navy']), piece('rose', 'top', ['dusty rose'])]);
+    expect(one.summary.map((sentence) => say(english, formats, sentence))).toContain(
+      'Dusty rose is the one colour among neutrals.',
+    );
   });
 });
 

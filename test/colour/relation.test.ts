@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { COLOUR_NAMES, hueFamily, isNeutral, RELATIONS, relate, relatePieces } from '../../lib/colour/index.ts';
+import {
+  COLOUR_NAMES,
+  hueFamily,
+  isMetal,
+  isNeutral,
+  onSurface,
+  RELATIONS,
+  relate,
+  relatePieces,
+} from '../../lib/colour/index.ts';
 import { createFormats, english, say } from '../../lib/words/index.ts';
 import { colour, piece } from './pieces.ts';
 
@@ -76,6 +85,18 @@ describe('neutrals', () => {
 });
 
 // Pairs a stylist would say so of. common practice, no source; opposites by Itten's wheel, from memory
+describe('words for metal', () => {
+  test.each([
+    ['copper', 'satin', false],
+    ['gold', 'fine knit', false],
+    ['gold', 'leather', true],
+    ['silver', 'metal', true],
+    ['silver', 'sequin', true],
+  ] as const)('%s on %s is metal: %s', (name, surface, metal) => {
+    expect(isMetal(onSurface(colour(name), surface))).toBe(metal);
+  });
+});
+
 describe('relations', () => {
   test.each([
     ['navy', 'rust', 'neutral', true],

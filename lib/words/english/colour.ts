@@ -32,9 +32,11 @@ const others = ({ as }: Addition): { one: string; other: string } =>
 
 const goesWith = (v: Addition, f: Formats): string => {
   const whole = f.plural(v.of, others(v));
-  return v.count === v.of
-    ? `${article(`${v.colour} ${v.as}`)} would go with all of ${whole}`
-    : `${article(`${v.colour} ${v.as}`)} would go with ${f.count(v.count)} of ${whole}`;
+  const would = `${article(`${v.colour} ${v.as}`)} would go with`;
+  if (v.count < v.of) return `${would} ${f.count(v.count)} of ${whole}`;
+  const other = v.as === 'top' ? 'bottom' : 'top';
+  if (v.of <= 2) return v.of === 1 ? `${would} the only ${other}` : `${would} both ${other}s`;
+  return `${would} all ${whole}`;
 };
 
 const VISIONS: Readonly<Record<string, string>> = {
@@ -43,16 +45,24 @@ const VISIONS: Readonly<Record<string, string>> = {
   tritanopia: 'no blue cones (tritanopia)',
 };
 
-const TEMPLATES: Readonly<Record<string, string>> = {
-  N: 'The palette is all neutrals.',
-  i: 'All its colours lie in one hue.',
-  I: 'Its colours lie in one hue and the one opposite.',
-  V: 'Its colours lie side by side on the colour wheel.',
-  L: 'Its colours gather round one hue, with a second a quarter of the wheel away.',
-  'L mirrored': 'Its colours gather round one hue, with a second a quarter of the wheel away.',
-  Y: 'Its colours lie side by side, with one opposite as a counterpoint.',
-  T: 'Its colours keep to one half of the colour wheel.',
-  X: 'Its colours lie in two groups that face each other on the colour wheel.',
+interface Template {
+  readonly type: string;
+  readonly first: readonly string[];
+  readonly second: readonly string[];
+  readonly outside: readonly string[];
+}
+
+/** How the colours lie on the wheel, by hue template; the groups come as lists that were said already. */
+const TEMPLATES: Readonly<Record<string, (first: string, second: string, many: boolean) => string>> = {
+  i: (first, _, many) => (many ? `${first} lie close together on the colour wheel` : `${first} keeps one hue`),
+  I: (first, second) => `${first} and, opposite on the colour wheel, ${second} keep to two hues`,
+  V: (first, _, many) => `${first} ${many ? 'keep' : 'keeps'} to a third of the colour wheel`,
+  L: (first, second) => `${first} and, farther round the colour wheel, ${second} make two groups`,
+  'L mirrored': (first, second) => `${first} and, farther round the colour wheel, ${second} make two groups`,
+  Y: (first, second, many) =>
+    `${first} ${many ? 'keep' : 'keeps'} to one side of the colour wheel, with ${second} as the counterpoint opposite`,
+  T: (first) => `${first} keep to one half of the colour wheel`,
+  X: (first, second, many) => `${first} ${many ? 'face' : 'faces'} ${second} across the colour wheel`,
 };
 
 const SCHEMES: Readonly<Record<string, string>> = {
@@ -110,6 +120,10 @@ export const colour = {
   'palette base': (v: { colours: readonly string[] }, f: Formats) => `The base is ${f.list(v.colours)}.`,
   'palette support': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
+  'palette neutrals': (v: { colours: readonly string[] }, f: Formats) =>
+    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is a smaller neutral' : 'are smaller neutrals'}.`),
+  'palette metal': (v: { colours: readonly string[] }, f: Formats) =>
+    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the metal' : 'are the metals'}.`),
   'palette accent': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
   'palette pairs': (v: { going: number; of: number }, f: Formats) =>
@@ -122,7 +136,14 @@ export const colour = {
   'cohesion good': () => 'The palette holds together.',
   'cohesion loose': () => 'The palette holds together loosely.',
   'cohesion apart': () => 'The palette pulls apart.',
-  template: (v: { type: string }) => TEMPLATES[v.type] ?? '',
+  template: (v: Template, f: Formats) => {
+    const stray = `${f.list(v.outside)} ${v.outside.length === 1 ? 'strays' : 'stray'} from the rest of the palette`;
+    const kept = TEMPLATES[v.type]?.(f.list(v.first), f.list(v.second), v.first.length > 1);
+    if (kept === undefined) return 'The palette is all neutrals.';
+    if (v.first.length === 0) return sentence(`${stray}.`);
+    return sentence(`beside the neutrals, ${kept}${v.outside.length === 0 ? '' : `; ${stray}`}.`);
+  },
+  'template one': (v: { colour: string }) => sentence(`${v.colour} is the one colour among neutrals.`),
   'addition goes': (v: Addition, f: Formats) => sentence(`${goesWith(v, f)}.`),
   'addition ties': (v: AdditionOfPieces, f: Formats) =>
     sentence(`${goesWith(v, f)} and pick up the colours of ${f.list(v.pieces)}.`),

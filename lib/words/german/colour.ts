@@ -29,7 +29,8 @@ const added = ({ colour, as }: Pick<Addition, 'colour' | 'as'>): string => `ein 
 const goesWith = (v: Addition, f: Formats): string => {
   const [one, other] = v.as === 'top' ? ['Unterteil', 'Unterteilen'] : ['Oberteil', 'Oberteilen'];
   const whole = f.plural(v.of, { one: `# ${one}`, other: `# ${other}` });
-  if (v.count === v.of) return v.of === 1 ? `passt zum einzigen ${one}` : `passt zu allen ${whole}`;
+  if (v.count === v.of && v.of <= 2) return v.of === 1 ? `passt zum einzigen ${one}` : `passt zu beiden ${other}`;
+  if (v.count === v.of) return `passt zu allen ${whole}`;
   return `passt zu ${f.count(v.count)} von ${whole}`;
 };
 
@@ -48,18 +49,17 @@ const VISIONS: Readonly<Record<string, string>> = {
 };
 const vision = (word: string): string => VISIONS[word] ?? word;
 
-const ONE_HUE_AND_QUARTER = 'Die Farben sammeln sich um einen Ton, ein zweiter liegt eine Vierteldrehung weiter.';
-
-const TEMPLATES: Readonly<Record<string, string>> = {
-  N: 'Die Palette ist ganz neutral.',
-  i: 'Alle Farben liegen in einem Ton.',
-  I: 'Die Farben liegen in einem Ton und in dem gegenüber.',
-  V: 'Die Farben liegen im Farbkreis nebeneinander.',
-  L: ONE_HUE_AND_QUARTER,
-  'L mirrored': ONE_HUE_AND_QUARTER,
-  Y: 'Die Farben liegen nebeneinander, eine gegenüber setzt den Gegenpunkt.',
-  T: 'Die Farben bleiben in einer Hälfte des Farbkreises.',
-  X: 'Die Farben liegen in zwei Gruppen, die sich im Farbkreis gegenüberstehen.',
+/** How the colours lie on the wheel, by hue template; the groups come as lists that were said already. */
+const TEMPLATES: Readonly<Record<string, (first: string, second: string, many: boolean) => string>> = {
+  i: (first, _, many) => (many ? `${first} liegen im Farbkreis dicht beisammen` : `${first} bleibt bei einem Ton`),
+  I: (first, second) => `${first} und gegenüber im Farbkreis ${second} bleiben bei zwei Tönen`,
+  V: (first, _, many) => `${first} ${many ? 'bleiben' : 'bleibt'} in einem Drittel des Farbkreises`,
+  L: (first, second) => `${first} und weiter herum im Farbkreis ${second} bilden zwei Gruppen`,
+  'L mirrored': (first, second) => `${first} und weiter herum im Farbkreis ${second} bilden zwei Gruppen`,
+  Y: (first, second, many) =>
+    `${first} ${many ? 'bleiben' : 'bleibt'} auf einer Seite des Farbkreises, gegenüber setzt ${second} den Gegenpunkt`,
+  T: (first) => `${first} bleiben in einer Hälfte des Farbkreises`,
+  X: (first, second, many) => `${first} ${many ? 'liegen' : 'liegt'} im Farbkreis gegenüber von ${second}`,
 };
 
 const SCHEMES: Readonly<Record<string, string>> = {
@@ -125,6 +125,9 @@ export const colour = {
   'palette base': (v, f) => `Die Basis: ${f.list(colourWords(v.colours))}.`,
   'palette support': (v, f) =>
     sentence(`${f.list(colourWords(v.colours))} ${v.colours.length === 1 ? 'begleitet' : 'begleiten'} sie`),
+  'palette neutrals': (v, f) => `Kleinere Neutrale: ${f.list(colourWords(v.colours))}.`,
+  'palette metal': (v, f) =>
+    `${v.colours.length === 1 ? 'Das Metall' : 'Die Metalle'}: ${f.list(colourWords(v.colours))}.`,
   'palette accent': (v, f) =>
     `${v.colours.length === 1 ? 'Der Akzent' : 'Die Akzente'}: ${f.list(colourWords(v.colours))}.`,
   'palette pairs': (v, f) =>
@@ -137,7 +140,14 @@ export const colour = {
   'cohesion good': () => 'Die Palette hält gut zusammen.',
   'cohesion loose': () => 'Die Palette hält locker zusammen.',
   'cohesion apart': () => 'Die Palette fällt auseinander.',
-  template: (v) => TEMPLATES[v.type] ?? '',
+  template: (v, f) => {
+    const stray = `${f.list(colourWords(v.outside))} ${v.outside.length === 1 ? 'fällt' : 'fallen'} aus der Palette heraus`;
+    const kept = TEMPLATES[v.type]?.(f.list(colourWords(v.first)), f.list(colourWords(v.second)), v.first.length > 1);
+    if (kept === undefined) return 'Die Palette ist ganz neutral.';
+    if (v.first.length === 0) return sentence(stray);
+    return sentence(`${kept}; ${v.outside.length === 0 ? 'alles Übrige ist neutral' : stray}`);
+  },
+  'template one': (v) => `Die einzige Farbe unter Neutralen: ${colourWord(v.colour)}.`,
   'addition goes': (v, f) => sentence(`${added(v)} ${goesWith(v, f)}`),
   'addition ties': (v, f) =>
     sentence(`${added(v)} ${goesWith(v, f)} und greift die Farben auf von: ${f.list(v.pieces)}`),

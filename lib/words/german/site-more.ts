@@ -15,6 +15,7 @@ export const siteMore = {
   'role base': () => 'Basis',
   'role support': () => 'Begleiter',
   'role accent': () => 'Akzent',
+  'role metal': () => 'Metall',
   'palette in full': () => 'Die ganze Farbpalette',
   'palette heading': () => 'Farbpalette',
   'palette table': () => 'Die Farben der Palette',
