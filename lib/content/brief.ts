@@ -3,13 +3,14 @@ import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
 import { FABRIC_WORDS, isFabricWord } from '../vocabulary/index.ts';
+import { checkHours, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
+import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { writeInstead } from './nearest.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
 import { fieldsOf } from './schema/fields.ts';
-import { isDate } from './schema/parts.ts';
 
 const PART_ORDER: Readonly<Record<DayPart, string>> = {
   morning: '08:00',
@@ -101,79 +102,6 @@ const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag =>
   };
 };
 
-type Say = (path: readonly (string | number)[], wrong: string, mend: string) => void;
-
-const checkDates = (written: WrittenBrief, say: Say): void => {
-  const { from, to } = written;
-  if (to < from) say(['to'], `the trip ends (${to}) before it begins (${from})`, 'swap the two dates or mend one');
-  const inTrip = (date: string): boolean => date >= from && date <= to;
-  const span = `between ${from} and ${to}`;
-  for (const [index, place] of written.places.entries()) {
-    if (place.to < place.from)
-      say(['places', index, 'to'], `the stay in ${place.name} ends before it begins`, 'swap the two dates or mend one');
-    if (!inTrip(place.from) || !inTrip(place.to))
-      say(['places', index], `the stay in ${place.name} leaves the trip`, `write dates ${span}`);
-    for (const date of Object.keys(place.days)) {
-      if (!isDate(date))
-        say(['places', index, 'days', date], `there is no ${date} in the calendar`, 'write a date that exists');
-    }
-  }
-  for (const [index, occasion] of written.occasions.entries()) {
-    if (!inTrip(occasion.on))
-      say(
-        ['occasions', index, 'on'],
-        `"${occasion.what}" is on ${occasion.on}, outside the trip`,
-        `write a date ${span}`,
-      );
-  }
-  for (const [index, date] of written['wash days'].entries()) {
-    if (!inTrip(date)) say(['wash days', index], `the wash day ${date} is outside the trip`, `write a date ${span}`);
-  }
-};
-
-const checkPlaces = (written: WrittenBrief, say: Say): void => {
-  for (const [index, { low, high }] of written.places.map(({ weather }) => weather ?? { low: 0, high: 0 }).entries()) {
-    if (low > high)
-      say(['places', index, 'weather', 'low'], `the low (${low} °C) is above the high (${high} °C)`, 'swap the two');
-  }
-};
-
-const checkPeople = (written: WrittenBrief, say: Say): void => {
-  const names = written.travellers.map(({ name }) => name);
-  const twice = names.find((name, index) => names.indexOf(name) !== index);
-  if (twice !== undefined) say(['travellers'], `two travellers are called ${twice}`, 'give each a name of their own');
-  for (const [index, occasion] of written.occasions.entries()) {
-    const stranger = occasion.travellers.find((name) => !names.includes(name));
-    if (stranger !== undefined) {
-      say(
-        ['occasions', index, 'travellers'],
-        `"${stranger}" does not travel`,
-        `write ${names.map((name) => `"${name}"`).join(' or ')}`,
-      );
-    }
-  }
-};
-
-const checkHours = (written: WrittenBrief, say: Say): void => {
-  const names = written.travellers.map(({ name }) => name);
-  const taken = new Map<string, string>();
-  for (const [index, { on, at, what, travellers }] of written.occasions.entries()) {
-    for (const traveller of travellers.length > 0 ? travellers : names) {
-      const hour = `${on} ${at.at ?? at.part} ${traveller}`;
-      const other = taken.get(hour);
-      if (other !== undefined && at.at !== undefined) {
-        say(
-          ['occasions', index],
-          `"${what}" is at the same time as "${other}" for ${traveller}`,
-          'give one of them another time, or name its travellers',
-        );
-        break;
-      }
-      taken.set(hour, what);
-    }
-  }
-};
-
 /** Reads a brief. Every date, place and person in it is checked against the trip. */
 export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   const parsed = v.safeParse(briefSchema, matter.data);
@@ -181,7 +109,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   const written = parsed.output;
   const problems: Problem[] = [];
   const say: Say = (path, wrong, mend) => problems.push({ file: matter.file, line: matter.lineOf(path), wrong, mend });
-  checkDates(written, say);
+  checkDates(written, say, (path) => matter.lineOf(path));
   checkPlaces(written, say);
   checkPeople(written, say);
   checkHours(written, say);

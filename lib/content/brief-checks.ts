@@ -1,0 +1,53 @@
+import type { WrittenBrief } from './schema/brief.ts';
+
+/** Reports a problem at a field of the brief. */
+export type Say = (path: readonly (string | number)[], wrong: string, mend: string) => void;
+
+/** Weather that is colder at its warmest than at its coldest. */
+export const checkPlaces = (written: WrittenBrief, say: Say): void => {
+  for (const [index, { weather, days }] of written.places.entries()) {
+    const check = (path: readonly (string | number)[], { low, high }: { low: number; high: number }): void => {
+      if (low > high) say([...path, 'low'], `the low (${low} °C) is above the high (${high} °C)`, 'swap the two');
+    };
+    if (weather !== undefined) check(['places', index, 'weather'], weather);
+    for (const [date, known] of Object.entries(days)) check(['places', index, 'days', date], known);
+  }
+};
+
+/** Names that occur twice, and occasions of people who do not travel. */
+export const checkPeople = (written: WrittenBrief, say: Say): void => {
+  const names = written.travellers.map(({ name }) => name);
+  const twice = names.find((name, index) => names.indexOf(name) !== index);
+  if (twice !== undefined) say(['travellers'], `two travellers are called ${twice}`, 'give each a name of their own');
+  for (const [index, occasion] of written.occasions.entries()) {
+    const stranger = occasion.travellers.find((name) => !names.includes(name));
+    if (stranger !== undefined) {
+      say(
+        ['occasions', index, 'travellers'],
+        `"${stranger}" does not travel`,
+        `write ${names.map((name) => `"${name}"`).join(' or ')}`,
+      );
+    }
+  }
+};
+
+/** Two things at one clock time for one person. */
+export const checkHours = (written: WrittenBrief, say: Say): void => {
+  const names = written.travellers.map(({ name }) => name);
+  const taken = new Map<string, string>();
+  for (const [index, { on, at, what, travellers }] of written.occasions.entries()) {
+    for (const traveller of travellers.length > 0 ? travellers : names) {
+      const hour = `${on} ${at.at ?? at.part} ${traveller}`;
+      const other = taken.get(hour);
+      if (other !== undefined && at.at !== undefined) {
+        say(
+          ['occasions', index],
+          `"${what}" is at the same time as "${other}" for ${traveller}`,
+          'give one of them another time, or name its travellers',
+        );
+        break;
+      }
+      taken.set(hour, what);
+    }
+  }
+};
