@@ -3,6 +3,7 @@ import type { Piece } from '../model/piece.ts';
 import { SLOTS, type Slot } from '../vocabulary/places.ts';
 import { type Seat, seatsOf } from './grammar/seats.ts';
 import { pairPoints, seatPoints } from './judge/score.ts';
+import { loneLayers } from './lone-layers.ts';
 import { type Companion, createRulebook, type Rulebook, type WardrobeRules } from './rules/rulebook.ts';
 
 /** A cap over seats: `members[seat]` is 1 for a seat that counts. */
@@ -67,14 +68,18 @@ const judgePairs = (seats: readonly Seat[], rulebook: Rulebook, goes: Uint8Array
   }
 };
 
-const judgeEmpties = (seats: readonly Seat[], rulebook: Rulebook): Ground['empty'] => {
-  const empty = new Map<Slot, { forbids: Uint8Array; points: Int32Array }>();
+type Empties = Map<Slot, { readonly forbids: Uint8Array; readonly points: Int32Array }>;
+
+const emptyAt = (empty: Empties, slot: Slot, seats: number) => {
+  const entry = empty.get(slot) ?? { forbids: new Uint8Array(seats), points: new Int32Array(seats) };
+  empty.set(slot, entry);
+  return entry;
+};
+
+const judgeEmpties = (seats: readonly Seat[], rulebook: Rulebook): Empties => {
+  const empty: Empties = new Map();
   for (const { rule, severity, threshold } of rulebook.empties) {
-    const entry = empty.get(rule.slot) ?? {
-      forbids: new Uint8Array(seats.length),
-      points: new Int32Array(seats.length),
-    };
-    empty.set(rule.slot, entry);
+    const entry = emptyAt(empty, rule.slot, seats.length);
     for (const seat of seats) {
       if (rule.without(seat, threshold) === undefined) continue;
       if (severity === HARD) entry.forbids[seat.index] = 1;
@@ -129,6 +134,12 @@ export const createGround = ({ pieces, rules, never, always }: WardrobeRules): G
       .filter(({ members }) => members.some((member) => member === 1));
   const hardCaps = capsOf(true);
   foldSmallCaps(hardCaps, goes, allowed);
+  const empty = judgeEmpties(seats, rulebook);
+  for (const [slot, lone] of loneLayers({ seats, goes, allowed, empty, hardCaps })) {
+    if (lone.length === 0) continue;
+    const { forbids } = emptyAt(empty, slot, n);
+    for (const { index } of lone) forbids[index] = 1;
+  }
   const marking = rulebook.marks[0];
   const clo = (removable: boolean): Int32Array =>
     Int32Array.from(seats, ({ piece, slot }) =>
@@ -144,7 +155,7 @@ export const createGround = ({ pieces, rules, never, always }: WardrobeRules): G
     points,
     own: Int32Array.from(seats, (seat) => seatPoints(seat, seat.choice)),
     allowed,
-    empty: judgeEmpties(seats, rulebook),
+    empty,
     hardCaps: hardCaps.filter(({ most }) => most > 1),
     softCaps: capsOf(false),
     marks: marksOf(seats, rulebook),

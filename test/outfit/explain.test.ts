@@ -24,7 +24,8 @@ const pieces = [
     colours: [{ name: 'denim', hex: '#5d7fa0', oklch: { l: 0.58, c: 0.07, h: 250 }, share: 1 }],
   }),
   pieceOf('long-cardigan', 'long cardigan', 'grey'),
-  pieceOf('dress-shirt', 'dress shirt', 'white'),
+  pieceOf('dress-shirt', 'dress shirt', 'white', { dress: { low: 2, high: 4 } }),
+  pieceOf('short-blazer', 'blazer', 'grey'),
   pieceOf('camisole', 'camisole', 'black', { dress: { low: 0, high: 3 } }),
   pieceOf('sweatshirt', 'sweatshirt', 'grey'),
   pieceOf('shorts', 'shorts', 'black'),
@@ -58,6 +59,10 @@ describe('explain', () => {
     [['camisole', 'sweatshirt'], 'Camisole and Sweatshirt: satin and fleece do not sit well together.'],
     [['tights', 'sandals'], 'Sandals are worn with bare feet, not with Tights.'],
     [['jeans', 'shorts'], 'Jeans and Shorts are both worn as bottom: choose one.'],
+    [
+      ['long-cardigan', 'denim-jacket', 'short-blazer', 'jeans'],
+      'Long cardigan, Denim jacket and Short blazer share 2 places of a look (mid layer and outer layer): leave one out.',
+    ],
   ])('%j: %s', (ids, sentence) => {
     expect(engine.explain(ids).goes).toBe(false);
     expect(reasons(...ids)).toContain(sentence);

@@ -181,6 +181,15 @@ const serves = (worn: readonly Seat[], form: string, asked: Restriction): boolea
   return true;
 };
 
+/** The same pieces with a lone layer moved to the place it is made for: the same outfit to anyone who sees it. */
+const withLayerAtHome = (worn: readonly Seat[]): readonly Seat[] => {
+  const layers = worn.filter(({ slot }) => slot === 'mid layer' || slot === 'outer layer');
+  const [lone] = layers;
+  if (lone === undefined || layers.length > 1) return worn;
+  const home = lone.piece.places.find((place) => place === 'mid layer' || place === 'outer layer') ?? lone.slot;
+  return worn.map((seat) => (seat === lone ? { piece: lone.piece, slot: home } : seat));
+};
+
 /** Look ids in the documented order. */
 export const oracleLooks = (wardrobe: WardrobeRules, level: Level, asked: Restriction): readonly string[] => {
   const { pieces } = wardrobe;
@@ -200,8 +209,10 @@ export const oracleLooks = (wardrobe: WardrobeRules, level: Level, asked: Restri
     const listed = level === 'core' ? core : level === 'layered' ? ordered([...core, ...layers]) : whole;
     const slots = occasion ? whole : listed;
     const must = [...core, ...mustRest];
+    const isLook = (worn: readonly Seat[]): boolean =>
+      obeys(wardrobe, worn, slots, asked, whole) && serves(worn, form, asked);
     const looks = [...combinations(pieces, slots, must)].filter(
-      (worn) => obeys(wardrobe, worn, slots, asked, whole) && serves(worn, form, asked),
+      (worn) => isLook(worn) && (written(withLayerAtHome(worn)) === written(worn) || !isLook(withLayerAtHome(worn))),
     );
     return [...new Set(looks.map((worn) => written(worn.filter(({ slot }) => listed.includes(slot)))))];
   });

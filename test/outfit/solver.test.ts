@@ -73,6 +73,14 @@ const looksBySolver = async (
       });
     }
   }
+  // a lone layer counts once, in the first of its two places
+  const layers = ['mid layer', 'outer layer'];
+  seats.forEach(({ piece, slot }, column) => {
+    const home = piece.places.find((place) => layers.includes(place));
+    if (!layers.includes(slot) || home === undefined || home === slot) return;
+    const atHome = columns((seat) => seat.slot === home).map(([one]): [number, number] => [one, -1]);
+    rows.push({ terms: [[column, 1], ...atHome], low: Number.NEGATIVE_INFINITY, high: 0 });
+  });
   // underthings 0.04 clo; half of the last digit, as comfort rounds to thousandths
   const amounts = (test: (slot: string) => boolean): [number, number][] =>
     seats.flatMap(({ piece, slot }, column): [number, number][] => (test(slot) ? [[column, piece.clo.value]] : []));

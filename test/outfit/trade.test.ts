@@ -52,6 +52,18 @@ describe('facts of the trade', () => {
     expect(Math.abs(Number(layered) - quoted) / quoted).toBeLessThanOrEqual(0.25);
   });
 
+  it('a blazer worn without another layer is one look, wherever it may be worn: common practice, no source', () => {
+    const lone = engineOf([...many('a', 't-shirt', 2), pieceOf('jeans', 'jeans'), pieceOf('blazer', 'blazer')]);
+    expect(lone.count().layered).toBe(2n * 2n);
+    const withCoat = engineOf([
+      ...many('a', 't-shirt', 2),
+      pieceOf('jeans', 'jeans'),
+      pieceOf('blazer', 'blazer'),
+      pieceOf('coat', 'wool coat'),
+    ]);
+    expect(withCoat.count().layered).toBe(2n * 2n * 2n);
+  });
+
   it('finished with two pairs of shoes, three accessories and a watch, each worn or not: 48 × 2 × 2⁴', () => {
     expect(engine.count(dressed).complete).toBe(48n * 2n * 16n);
   });

@@ -1,5 +1,5 @@
 import type { Look } from '../../model/look.ts';
-import type { Slot } from '../../vocabulary/places.ts';
+import { SLOTS, type Slot } from '../../vocabulary/places.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import { type Seating, seatingsOf } from '../grammar/seating.ts';
@@ -51,10 +51,19 @@ const unseatable = (pieces: readonly SeatedPiece[]): readonly Reason[] => {
     }),
   );
   if (pairs.length > 0) return pairs;
+  // the fewest of them that still have no places together
+  const few = pieces.reduce((left, piece) => {
+    const fewer = left.filter(({ id }) => id !== piece.id);
+    return seatingsOf(fewer).length === 0 ? fewer : left;
+  }, pieces);
+  const names = few.map(({ name }) => name);
+  const places = [...new Set(few.flatMap(slotsOfPiece))].toSorted((a, b) => SLOTS.indexOf(a) - SLOTS.indexOf(b));
   return [
     grammar(
-      phrase('outfit', 'too many pieces', { pieces: pieces.map(({ name }) => name) }),
-      pieces.map(({ id }) => id),
+      places.length < few.length
+        ? phrase('outfit', 'too many pieces', { pieces: names, places })
+        : phrase('outfit', 'no form for all', { pieces: names }),
+      few.map(({ id }) => id),
     ),
   ];
 };

@@ -3,7 +3,7 @@ import { createDescent, type Descent } from './descent.ts';
 import { createMemo } from './memo.ts';
 import type { LookSpace } from './space.ts';
 
-/** Entries of the table of known counts, as powers of two; more does not pay. Measured: see ALGORITHMS. */
+/** Entries of the table of known counts, as powers of two; more did not pay when measured. */
 const LEAST_MEMO_BITS = 8;
 const MOST_MEMO_BITS = 17;
 /** Entries of the table of counts too large for a double. */

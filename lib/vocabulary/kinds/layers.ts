@@ -220,7 +220,7 @@ export const COATS = kinds(
       fabric: 'technical shell',
       length: 'hip',
       clo: [0.3, 'iso: smock'],
-      dress: ['casual', 'casual'],
+      dress: ['casual', 'smart casual'],
       dryHours: 6,
       suits: ['rain'],
       covers: ['torso', 'shoulders', 'upper arms', 'forearms', 'head'],

@@ -101,7 +101,7 @@ export const TOPS = kinds(
       fabric: 'cotton poplin',
       cut: 'slim',
       clo: [0.25, 'ashrae: long-sleeve dress shirt'],
-      dress: ['business', 'formal'],
+      dress: ['smart casual', 'formal'],
       wears: [1, 'own'],
       covers: ['torso', 'shoulders', 'upper arms', 'forearms'],
     },

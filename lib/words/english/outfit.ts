@@ -99,8 +99,10 @@ export const outfit = {
 
   'same place': (v: Two & { place: string }) => `${v.one} and ${v.two} are both worn as ${v.place}: choose one.`,
   'no common form': (v: Two) => `${v.one} and ${v.two} have no place in one look.`,
-  'too many pieces': (v: { pieces: readonly string[] }, f: Formats) =>
-    `${f.list(v.pieces)} need more places than one look has.`,
+  'too many pieces': (v: { pieces: readonly string[]; places: readonly string[] }, f: Formats) =>
+    `${f.list(v.pieces)} share ${f.plural(v.places.length, { one: 'one place', other: '# places' })} of a look (${f.list(v.places)}): leave ${f.plural(v.pieces.length - v.places.length, { one: 'one', other: '#' })} out.`,
+  'no form for all': (v: { pieces: readonly string[] }, f: Formats) =>
+    `${f.list(v.pieces)} have no place in one look together.`,
   'missing piece': (v: { places: readonly string[] }, f: Formats) =>
     `To be a whole look it needs ${f.either(v.places)}.`,
   'not in wardrobe': (v: { piece: string }) => `There is no piece "${v.piece}" here.`,

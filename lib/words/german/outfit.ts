@@ -98,7 +98,9 @@ export const outfit = {
 
   'same place': (v) => `${v.one} und ${v.two} haben denselben Platz (${place(v.place)}): eines wählen.`,
   'no common form': (v) => `${v.one} und ${v.two} haben in einem Look nicht zusammen Platz.`,
-  'too many pieces': (v, f) => `${f.list(v.pieces)} brauchen mehr Plätze, als ein Look hat.`,
+  'too many pieces': (v, f) =>
+    `${f.list(v.pieces)} teilen sich ${f.plural(v.places.length, { one: 'einen Platz', other: '# Plätze' })} eines Looks (${f.list(v.places.map(place))}): ${f.plural(v.pieces.length - v.places.length, { one: 'eines', other: '#' })} weglassen.`,
+  'no form for all': (v, f) => `${f.list(v.pieces)} haben in einem Look nicht zusammen Platz.`,
   'missing piece': (v, f) => `Zum ganzen Look fehlt noch: ${f.either(v.places.map(place))}.`,
   'not in wardrobe': (v) => `Ein Teil namens ${quoted(v.piece)} gibt es hier nicht.`,
 
