@@ -4,7 +4,7 @@ export { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
 export { BAG_GUIDELINES, BATTERIES, type BagGuideline, GUIDELINES_READ, LIQUIDS } from './guidelines.ts';
 export type { Item } from './items.ts';
 export { isFlight, type Journey, journeysOf } from './journeys.ts';
-export { type LeaveOut, leaveOutUntilFits, type Overrun, type PieceWorth } from './leave-out.ts';
+export { type LeaveOut, leaveOutForLightness, leaveOutUntilFits, type Overrun, type PieceWorth } from './leave-out.ts';
 export { exactly, givenShare, sumOf, times } from './measures.ts';
 export { createUnserved, type Unserved } from './occasions.ts';
 export { type Load, type PackedTrip, type PackQuestion, packInFull, packTrip } from './pack.ts';

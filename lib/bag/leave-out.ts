@@ -51,11 +51,57 @@ export interface Overrun {
 
 export const isOver = ({ grams, litres }: Overrun): boolean => grams > 0 || litres > 0;
 
+/** What stays and what is gone after some steps. */
+interface Left {
+  readonly out: readonly string[];
+  readonly left: readonly Piece[];
+  readonly looks: number;
+}
+
 /**
- * What to leave out, one piece after the other, until the bags hold the rest: first whatever costs no occasion its last
- * look, and of these the piece that loses the smallest share of the looks for what it frees. `overWithout` packs again
- * after each step. Ends when it fits, or when no piece helps any more.
+ * The next piece to leave at home: whatever costs the fewest occasions their last look, and of these the piece that loses
+ * the smallest share of the looks for what it frees, then the one that frees most. Undefined when no piece frees anything.
  */
+const nextStep = (
+  { out, left, looks }: Left,
+  engine: WardrobeEngine,
+  unserved: Unserved,
+  over: Overrun,
+): LeaveOut | undefined =>
+  left
+    .map((piece) => ({ piece, frees: relief(piece, over) }))
+    .filter(({ frees }) => frees > 0)
+    .map(({ piece: { id, grams, litres }, frees }) => {
+      const without = [...out, id];
+      const looksLeft = Number(engine.count({ without }).layered);
+      return {
+        step: { piece: id, grams: grams.value, litres: litres.value, looksLeft, unserved: unserved(without) },
+        price: (looks - looksLeft) / Math.max(1, looks) / frees,
+        frees,
+      };
+    })
+    .toSorted(
+      (a, b) =>
+        a.step.unserved.length - b.step.unserved.length ||
+        a.price - b.price ||
+        b.frees - a.frees ||
+        a.step.grams - b.step.grams ||
+        (a.step.piece < b.step.piece ? -1 : 1),
+    )[0]?.step;
+
+const after = ({ out, left }: Left, { piece, looksLeft }: LeaveOut): Left => ({
+  out: [...out, piece],
+  left: left.filter(({ id }) => id !== piece),
+  looks: looksLeft,
+});
+
+const nothingLeftOut = (pieces: readonly Piece[], engine: WardrobeEngine): Left => ({
+  out: [],
+  left: pieces,
+  looks: Number(engine.count().layered),
+});
+
+/** What to leave out, one piece after the other, until the bags hold the rest or no piece helps any more. `overWithout` packs again after each step. */
 export const leaveOutUntilFits = async (
   pieces: readonly Piece[],
   engine: WardrobeEngine,
@@ -63,36 +109,37 @@ export const leaveOutUntilFits = async (
   overWithout: (without: readonly string[]) => Promise<Overrun>,
 ): Promise<{ readonly steps: readonly LeaveOut[]; readonly fits: boolean }> => {
   const steps: LeaveOut[] = [];
-  const out: string[] = [];
-  let over = await overWithout(out);
-  let left = pieces;
-  let looks = Number(engine.count().layered);
-  let missing: readonly string[] = [];
+  let state = nothingLeftOut(pieces, engine);
+  let over = await overWithout(state.out);
   while (isOver(over)) {
-    const options = left
-      .map((piece) => ({ piece, frees: relief(piece, over) }))
-      .filter(({ frees }) => frees > 0)
-      .map(({ piece, frees }) => {
-        const without = [...out, piece.id];
-        const looksLeft = Number(engine.count({ without }).layered);
-        const gone = unserved(without);
-        return { piece, looksLeft, gone, price: (looks - looksLeft) / Math.max(1, looks) / frees };
-      })
-      .toSorted((a, b) => a.gone.length - b.gone.length || a.price - b.price || (a.piece.id < b.piece.id ? -1 : 1));
-    const best = options[0];
-    if (best === undefined) break;
-    out.push(best.piece.id);
-    left = left.filter(({ id }) => id !== best.piece.id);
-    looks = best.looksLeft;
-    missing = best.gone;
-    steps.push({
-      piece: best.piece.id,
-      grams: best.piece.grams.value,
-      litres: best.piece.litres.value,
-      looksLeft: looks,
-      unserved: missing,
-    });
-    over = await overWithout(out);
+    const step = nextStep(state, engine, unserved, over);
+    if (step === undefined) break;
+    steps.push(step);
+    state = after(state, step);
+    over = await overWithout(state.out);
   }
   return { steps, fits: !isOver(over) };
+};
+
+/** Lighter pieces are not worth leaving for the weight. Own choice. */
+const WORTH_LEAVING_GRAMS = 100;
+
+/** The first pieces to leave at home when the bags could simply be lighter, at most so many; trifles stay. */
+export const leaveOutForLightness = (
+  pieces: readonly Piece[],
+  engine: WardrobeEngine,
+  unserved: Unserved,
+  most: number,
+): readonly LeaveOut[] => {
+  const steps: LeaveOut[] = [];
+  const worth = pieces.filter(({ grams }) => grams.value >= WORTH_LEAVING_GRAMS);
+  let state = nothingLeftOut(worth, engine);
+  while (steps.length < most) {
+    const grams = state.left.reduce((sum, piece) => sum + piece.grams.value, 0);
+    const step = nextStep(state, engine, unserved, { grams, litres: 0 });
+    if (step === undefined) break;
+    steps.push(step);
+    state = after(state, step);
+  }
+  return steps;
 };

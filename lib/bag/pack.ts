@@ -1,5 +1,6 @@
 import type {
   Brief,
+  Capsule,
   Measure,
   PackedBag,
   PackedPiece,
@@ -26,6 +27,8 @@ export interface PackQuestion {
   readonly brief: Brief;
   readonly pieces: readonly Piece[];
   readonly plan: Plan;
+  /** Its looks that are fixed to occasions. */
+  readonly capsule: Pick<Capsule, 'fixed'>;
   /** The studio's stock of things that are not worn in a look. */
   readonly stock: readonly StockLine[];
   readonly solver: Solver;

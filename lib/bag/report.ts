@@ -3,7 +3,15 @@ import type { WardrobeEngine } from '../outfit/index.ts';
 import { roomOf } from './assign.ts';
 import { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
 import { sundryLitres } from './items.ts';
-import { isOver, type LeaveOut, leaveOutUntilFits, type Overrun, type PieceWorth, worthOf } from './leave-out.ts';
+import {
+  isOver,
+  type LeaveOut,
+  leaveOutForLightness,
+  leaveOutUntilFits,
+  type Overrun,
+  type PieceWorth,
+  worthOf,
+} from './leave-out.ts';
 import { givenShare, sumOf } from './measures.ts';
 import { createUnserved } from './occasions.ts';
 import { type Load, type PackedTrip, type PackQuestion, packInFull } from './pack.ts';
@@ -38,11 +46,17 @@ export interface BagReport {
   readonly measuredShare: number;
   readonly loads: readonly ReportedLoad[];
   readonly worth: readonly PieceWorth[];
+  /** What to leave at home until the bags hold the rest; no steps when they hold everything. */
   readonly leaveOut: { readonly steps: readonly LeaveOut[]; readonly fits: boolean };
+  /** What to leave at home first to carry less, whether or not anything is over a limit. */
+  readonly lighter: readonly LeaveOut[];
   /** Looks against grams; each choice with the occasions that then have no look. */
   readonly front: ReportedFront;
   readonly transit: readonly TransitSaving[];
 }
+
+/** Pieces named when the bags could be lighter; further ones would be another capsule. */
+const LIGHTER_STEPS = 4;
 
 /** How far a load is over its bag's limits. Rounding in the sums is no overrun. */
 export const overrunOf = (load: Load, { brief }: Pick<PackQuestion, 'brief'>): Overrun => {
@@ -77,8 +91,8 @@ export const bagReport = async (
   packed: PackedTrip,
   engine: WardrobeEngine,
 ): Promise<BagReport> => {
-  const { brief, pieces, plan } = question;
-  const unserved = createUnserved(brief, plan.traveller, engine);
+  const { brief, pieces, plan, capsule } = question;
+  const unserved = createUnserved(brief, plan.traveller, engine, pieces, capsule);
   const overWithout = async (without: readonly string[]): Promise<Overrun> =>
     overrunOfTrip(
       without.length === 0
@@ -105,6 +119,7 @@ export const bagReport = async (
     })),
     worth: worthOf(pieces, engine, unserved),
     leaveOut,
+    lighter: leaveOutForLightness(pieces, engine, unserved, LIGHTER_STEPS),
     front: { ...front, points: front.points.map((point) => ({ ...point, unserved: unserved(point.without) })) },
     transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),
   };

@@ -151,7 +151,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   );
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces, capsule.mood.palette);
-  const toPack = { brief, pieces, plan, stock: question.sundries, solver: question.solver };
+  const toPack = { brief, capsule, pieces, plan, stock: question.sundries, solver: question.solver };
   const packed = await packInFull(toPack);
   const report = await bagReport(toPack, packed, engine);
   return {

@@ -147,7 +147,7 @@ const fixedCandidate = (source: LookSource, moment: Moment, pieces: readonly str
 };
 
 /** The pieces the stylist fixed to an occasion, named by its id or by its words. */
-export const fixedFor = (capsule: Capsule, moment: Moment): readonly string[] | undefined =>
+export const fixedFor = (capsule: Pick<Capsule, 'fixed'>, moment: Moment): readonly string[] | undefined =>
   capsule.fixed.find(({ occasion }) => occasion === moment.occasion.id || occasion === moment.occasion.what)?.pieces;
 
 /** Every occasion's pool. A fixed look is its occasion's only one. */

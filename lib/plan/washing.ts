@@ -15,9 +15,11 @@ export const wearsOf = (piece: Piece): number => Math.max(1, Math.floor(piece.we
 /** Whether the piece can be washed on the way and not only at home or at a cleaner's. */
 export const isWashable = (piece: Piece): boolean => piece.care.wash !== 'dry clean' && piece.care.wash !== 'wipe';
 
+/** Hours after which a piece is surely dry: an estimate is taken at its long end, since damp cloth cannot be worn. */
+const hoursToDry = ({ care }: Piece): number => care.dryHours.high;
+
 /** The hour at which a piece washed on a day is dry again. */
-export const dryAt = (piece: Piece, washDay: number): number =>
-  washDay * 24 + WASHED_AT_HOUR + piece.care.dryHours.value;
+export const dryAt = (piece: Piece, washDay: number): number => washDay * 24 + WASHED_AT_HOUR + hoursToDry(piece);
 
 /** Socks and tights are rinsed overnight or packed by the day, so no look fails for them. common practice, no source */
 const isLegwear = (piece: Piece): boolean => piece.places.every((place) => place === 'legwear');
@@ -66,4 +68,4 @@ const longestStretch = (days: readonly number[], washes: readonly number[]): num
 
 /** True when swimwear worn until one hour is not yet dry at another. */
 export const stillWet = (swimwear: Piece, wornUntil: number, wornFrom: number): boolean =>
-  wornFrom < wornUntil + swimwear.care.dryHours.value;
+  wornFrom < wornUntil + hoursToDry(swimwear);

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { createUnserved, leaveOutUntilFits, looksAgainstGrams, transitSavings } from '../../lib/bag/index.ts';
+import {
+  createUnserved,
+  leaveOutForLightness,
+  leaveOutUntilFits,
+  looksAgainstGrams,
+  transitSavings,
+  type Unserved,
+} from '../../lib/bag/index.ts';
 import type { Piece } from '../../lib/model/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import { momentsOf } from '../../lib/plan/index.ts';
@@ -21,6 +28,8 @@ const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] }
 const gramsOf = (ids: readonly string[]): number =>
   pieces.filter(({ id }) => ids.includes(id)).reduce((sum, { grams }) => sum + grams.value, 0);
 const all = gramsOf(pieces.map(({ id }) => id));
+
+const pieceGrams = { basis: 'given', source: 'test' } as const;
 
 const subsets = (ids: readonly string[]): readonly (readonly string[])[] =>
   Array.from({ length: 2 ** ids.length }, (_, set) => ids.filter((_id, index) => (set & (1 << index)) !== 0));
@@ -80,7 +89,7 @@ const trip = brief({
 });
 
 describe('leaving out', () => {
-  const unserved = createUnserved(trip, 'Ada', engine);
+  const unserved = createUnserved(trip, 'Ada', engine, pieces, { fixed: [] });
 
   it('finds the occasions that lose their last look as asking for each does', () => {
     for (const without of subsets(['chinos', 'jeans', 'skirt', 'trench', 'boots'])) {
@@ -103,6 +112,26 @@ describe('leaving out', () => {
     expect(steps.at(-1)?.looksLeft).toBe(Number(engine.count({ without: out }).layered));
   });
 
+  it('leaves the fewest pieces: one heavy one that no look needs, before trifles', async () => {
+    const bag = piece('bag', 'tote', { grams: { ...pieceGrams, value: 400, low: 400, high: 400 } });
+    const hoops = piece('hoops', 'hoop earrings', { grams: { ...pieceGrams, value: 9, low: 9, high: 9 } });
+    const more = [hoops, bag, ...pieces];
+    const all = createWardrobeEngine({ pieces: more, rules: {}, never: [], always: [] });
+    const lost = createUnserved(trip, 'Ada', all, more, { fixed: [] });
+    const over = async (without: readonly string[]) => ({ grams: without.includes('bag') ? 0 : 300, litres: 0 });
+    expect((await leaveOutUntilFits(more, all, lost, over)).steps.map((step) => step.piece)).toEqual(['bag']);
+    expect(leaveOutForLightness(more, all, lost, 2).map((step) => step.piece)).toEqual(['boots', 'bag']);
+    expect(leaveOutForLightness(more, all, lost, 99).map((step) => step.piece)).not.toContain('hoops');
+  });
+
+  it('counts an occasion as lost with any piece of the look that was fixed to it', () => {
+    const fixed = createUnserved(trip, 'Ada', engine, pieces, {
+      fixed: [{ occasion: 'Market', title: 'At the stalls', pieces: ['tee', 'jeans', 'boots'] }],
+    });
+    expect(fixed(['boots'])).toEqual(['2027-10-03-market']);
+    expect(fixed(['shirt'])).toEqual([]);
+  });
+
   it('ends and says that it does not fit when nothing helps', async () => {
     const { steps, fits } = await leaveOutUntilFits(pieces, engine, unserved, async () => ({
       grams: 99_999,
@@ -110,6 +139,34 @@ describe('leaving out', () => {
     }));
     expect(fits).toBe(false);
     expect(steps).toHaveLength(pieces.length);
+  });
+});
+
+describe('leaving swimwear at home', () => {
+  // Dry by eight o'clock as the estimate has it, and perhaps not: the long end counts.
+  const dryHours = { value: 12, low: 8, high: 16, basis: 'estimated', source: 'own' } as const;
+  const suits = ['red', 'blue'].map((id) => piece(id, 'swimsuit', { care: { wash: 30, dryHours } }));
+  const swims = (second: string): Unserved => {
+    const week = brief({
+      occasions: [
+        occasion('2027-10-02', 'Baths', { needs: ['swim'], setting: { where: 'indoors', airC: 29 }, at: '16:00' }),
+        occasion(second, 'Swim', { needs: ['swim'], setting: { where: 'indoors', airC: 29 }, at: '08:00' }),
+      ],
+    });
+    const both = createWardrobeEngine({ pieces: suits, rules: {}, never: [], always: [] });
+    return createUnserved(week, 'Ada', both, suits, { fixed: [] });
+  };
+
+  // A wet swimsuit is not put on again before it is dry, so two are packed: common practice, no source
+  it('loses the next morning, when the only one left is still wet', () => {
+    expect(swims('2027-10-03')(['red'])).toEqual(['2027-10-03-swim']);
+    expect(swims('2027-10-03')(['blue'])).toEqual(['2027-10-03-swim']);
+    expect(swims('2027-10-03')([])).toEqual([]);
+  });
+
+  it('loses nothing when there is time to dry, and both when none is left', () => {
+    expect(swims('2027-10-05')(['red'])).toEqual([]);
+    expect(swims('2027-10-05')(['red', 'blue'])).toEqual(['2027-10-02-baths', '2027-10-05-swim']);
   });
 });
 

@@ -107,6 +107,7 @@ const line = (name: string, change: Partial<StockLine> = {}): StockLine => ({
 
 const question = (asked: Brief, stock: readonly StockLine[] = [], packed = pieces): PackQuestion => ({
   brief: asked,
+  capsule: { fixed: [] },
   pieces: packed,
   plan: planOf(asked),
   stock,

@@ -52,7 +52,7 @@ export const wearable = (brief: Brief, piece: Piece, worn: readonly Occasion[]):
     return worn.every((later, index) =>
       worn
         .slice(0, index)
-        .every((earlier) => hours(brief, later)[0] >= hours(brief, earlier)[1] + piece.care.dryHours.value),
+        .every((earlier) => hours(brief, later)[0] >= hours(brief, earlier)[1] + piece.care.dryHours.high),
     );
   }
   if (piece.places.every((place) => place === 'legwear')) return true;
@@ -71,7 +71,7 @@ export const wearable = (brief: Brief, piece: Piece, worn: readonly Occasion[]):
       }
       if (washes.includes(day)) {
         left = Math.max(1, Math.floor(piece.wears.value));
-        dry = day * 24 + WASH_HOUR + piece.care.dryHours.value;
+        dry = day * 24 + WASH_HOUR + piece.care.dryHours.high;
       }
     }
     return true;

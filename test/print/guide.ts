@@ -503,6 +503,7 @@ export const makeGuide = (changes: GuideChanges = {}): Guide => {
       worth: [],
       leaveOut: { steps: [], fits: true },
       front: { points: [], proven: true },
+      lighter: [],
       transit: [],
     },
     findings: [],

@@ -8,6 +8,8 @@ export interface LighterView {
   readonly heading: string;
   readonly lead: string;
   readonly found: string | undefined;
+  /** What the rows are: the way to fit, or only to be lighter. */
+  readonly order: string;
   readonly said: string;
   readonly plot: FrontPlot;
   readonly heads: { readonly leave: string; readonly saves: string; readonly looks: string; readonly unserved: string };
@@ -28,33 +30,11 @@ export interface LighterView {
   }[];
 }
 
-const ROWS = 5;
-
-type Point = Guide['bagReport']['front']['points'][number];
-
-/** One point for each number of pieces left out: first those that leave every occasion a look, then the most looks. */
-const fewOf = (points: readonly Point[]): readonly Point[] => {
-  const best = new Map<number, Point>();
-  const better = (one: Point, other: Point): boolean =>
-    one.unserved.length === other.unserved.length
-      ? one.looks > other.looks
-      : one.unserved.length < other.unserved.length;
-  for (const point of points) {
-    const before = best.get(point.without.length);
-    if (point.without.length > 0 && (before === undefined || better(point, before))) {
-      best.set(point.without.length, point);
-    }
-  }
-  return [...best]
-    .toSorted(([a], [b]) => a - b)
-    .slice(0, ROWS)
-    .map(([, point]) => point);
-};
-
 /** Undefined when the capsule makes no looks, or too few choices for a picture. */
 export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoice): LighterView | undefined => {
   const { formats } = voice;
-  const { front, worth } = bagReport;
+  const { front, worth, leaveOut, lighter, fits } = bagReport;
+  const steps = fits ? lighter : leaveOut.steps;
   const whole = front.points.at(-1);
   if (whole === undefined || front.points.length < 3) return undefined;
   const say = (said: Phrase): string => voice.say(said);
@@ -76,10 +56,11 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
       looks: say(phrase('bag', 'head looks left', {})),
       unserved: say(phrase('bag', 'head unserved', {})),
     },
-    rows: fewOf(front.points).map(({ grams, looks, without, unserved }) => ({
-      leave: formats.list(without.map(nameOf)),
-      saves: formats.grams(whole.grams - grams),
-      looks: formats.count(looks),
+    order: say(phrase('bag', fits ? 'order lead' : leaveOut.fits ? 'order until it fits' : 'order in vain', {})),
+    rows: (fits || leaveOut.fits ? steps : []).map(({ piece, looksLeft, unserved }, index) => ({
+      leave: nameOf(piece),
+      saves: formats.grams(steps.slice(0, index + 1).reduce((sum, { grams }) => sum + grams, 0)),
+      looks: formats.count(looksLeft),
       unserved: formats.list(unserved.map(occasionOf)),
     })),
     worthHeading: say(phrase('bag', 'worth heading', {})),

@@ -79,7 +79,11 @@ export const bag = {
   // The page and the command line
   'lighter heading': () => 'If it must be lighter',
   'lighter lead': ({ looks, grams }: { looks: number; grams: number }, f: Formats) =>
-    `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight. Shoes and accessories stay; washing and drying are not counted, so keep two of what must dry.`,
+    `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight; shoes and accessories stay.`,
+  'order lead': () =>
+    'Leave at home in this order: first what costs no occasion its last look, then the fewest looks. Wears and wash days are not counted.',
+  'order until it fits': () => 'The bags are too heavy or too full. Leave at home, in this order, until they are not:',
+  'order in vain': () => 'The bags are too heavy or too full, and leaving clothes at home does not mend it.',
   'lighter found': () => 'Found by leaving out one piece after the other; other choices may do better.',
   'front picture': ({ points, looks }: { points: number; looks: number }, f: Formats) =>
     `Looks against weight: ${f.plural(points, { one: '# choice', other: '# choices' })}, up to ${looksLeft(looks, f)}`,

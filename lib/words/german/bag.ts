@@ -63,7 +63,12 @@ export const bag = {
   'millilitres missing mend': () => 'Schreiben Sie ml: …, damit die Regel für Flüssigkeiten geprüft werden kann.',
   'lighter heading': () => 'Wenn es leichter sein muss',
   'lighter lead': ({ looks, grams }, f) =>
-    `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht. Schuhe und Accessoires bleiben; Waschen und Trocknen zählen nicht mit, behalten Sie also zwei von allem, was trocknen muss.`,
+    `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht; Schuhe und Accessoires bleiben.`,
+  'order lead': () =>
+    'Lassen Sie in dieser Reihenfolge zu Hause: zuerst, was keinem Anlass den letzten Look nimmt, dann, was die wenigsten Looks kostet. Tragen und Waschtage zählen nicht mit.',
+  'order until it fits': () =>
+    'Das Gepäck ist zu schwer oder zu voll. Lassen Sie in dieser Reihenfolge zu Hause, bis es passt:',
+  'order in vain': () => 'Das Gepäck ist zu schwer oder zu voll, und Kleidung zu Hause zu lassen hilft nicht ab.',
   'lighter found': () => 'Gefunden, indem ein Teil nach dem anderen weggelassen wurde; anderes mag besser sein.',
   'front picture': ({ points, looks }, f) =>
     `Looks gegen Gewicht: ${f.plural(points, { one: '# Auswahl', other: '# Auswahlen' })}, bis zu ${outfits(looks, f)}`,
