@@ -5,7 +5,7 @@ import { differenceOf } from './difference.ts';
 import { isNeutral } from './neutral.ts';
 import { type PaletteReport, paletteReport } from './palette-report.ts';
 import { seenColours } from './piece-relation.ts';
-import { hardToTellApart } from './vision.ts';
+import type { HardToTell } from './vision.ts';
 
 /** Share of top × bottom pairs below which a capsule is called thin, and below which it is worth a word. Own choice. */
 const THIN = 0.5;
@@ -160,15 +160,32 @@ export const colourFindings = (
   ];
 };
 
+/** A look with a number and the pieces of it that two-cone vision can hardly tell apart. */
+export interface LookToName {
+  readonly number: number;
+  readonly hardToTell: readonly HardToTell[];
+}
+
 /**
- * The pieces of one look that are hard to tell apart with two-cone vision, as advice: pictures of it need their words.
+ * The pieces that are hard to tell apart with two-cone vision, with the looks that show them together, as advice: pictures
+ * of those looks carry the names in words.
  */
-export const lookVisionFindings = (pieces: readonly Piece[]): readonly Finding[] => {
+export const lookVisionFindings = (pieces: readonly Piece[], looks: readonly LookToName[]): readonly Finding[] => {
   const pieceOf = lookUp(pieces);
-  return hardToTellApart(pieces).map(({ one, two, visions }) => ({
+  const pairs = new Map<string, HardToTell & { readonly looks: number[] }>();
+  for (const { number, hardToTell } of looks) {
+    for (const pair of hardToTell) {
+      const key = [pair.one, pair.two].sort().join(' ');
+      const known = pairs.get(key);
+      if (known === undefined) pairs.set(key, { ...pair, looks: [number] });
+      else known.looks.push(number);
+    }
+  }
+  return [...pairs.values()].map(({ one, two, visions, looks: shownIn }) => ({
     level: 'advice',
     rule: 'colour-hard-to-tell',
     message: phrase('colour', 'hard to tell', { one: nameIn(pieceOf, one), two: nameIn(pieceOf, two), visions }),
+    reason: phrase('colour', 'hard to tell in', { looks: shownIn.map(String) }),
     mend: phrase('colour', 'hard to tell mend', {}),
     about: [one, two],
   }));

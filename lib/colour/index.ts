@@ -12,7 +12,7 @@ export {
   NEARLY_THE_SAME,
   SAME_TO_THE_EYE,
 } from './difference.ts';
-export { type ColourWishes, colourFindings, lookVisionFindings } from './findings.ts';
+export { type ColourWishes, colourFindings, type LookToName, lookVisionFindings } from './findings.ts';
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueFamily, wheelAngle } from './hue.ts';
 export { nameOf, nearestCloth } from './name-of.ts';

@@ -17,6 +17,8 @@ export interface PaletteColour {
   /** Ids of the pieces that show it, those that show most of it first. */
   readonly pieces: readonly string[];
   readonly family: HueFamily;
+  /** True when a piece has it as its ground; a colour of prints alone is a motif. */
+  readonly ground: boolean;
   readonly neutral: boolean;
   readonly metal: boolean;
 }
@@ -24,6 +26,7 @@ export interface PaletteColour {
 interface Gathered {
   colour: NamedColour;
   amount: number;
+  ground: boolean;
   readonly pieces: Map<string, number>;
 }
 
@@ -35,20 +38,26 @@ const SUPPORT_SHARE = 0.1;
 const gather = (pieces: readonly Piece[]): Gathered[] => {
   const shown = pieces
     .flatMap((piece) =>
-      seenColours(piece).map((colour) => ({ piece, colour, amount: colour.share * shownArea(piece) })),
+      seenColours(piece).map((colour, index) => ({
+        piece,
+        colour,
+        amount: colour.share * shownArea(piece),
+        ground: index === 0,
+      })),
     )
     .sort((a, b) => b.amount - a.amount || (a.colour.hex < b.colour.hex ? -1 : a.colour.hex > b.colour.hex ? 1 : 0));
   const gathered: Gathered[] = [];
-  for (const { piece, colour, amount } of shown) {
+  for (const { piece, colour, amount, ground } of shown) {
     const found = gathered.find(
       (other) =>
         isMetal(other.colour) === isMetal(colour) &&
         isNeutral(other.colour) === isNeutral(colour) &&
         differenceOf(other.colour.hex, colour.hex) < NEARLY_THE_SAME,
     );
-    const into = found ?? { colour, amount: 0, pieces: new Map<string, number>() };
+    const into = found ?? { colour, amount: 0, ground: false, pieces: new Map<string, number>() };
     if (found === undefined) gathered.push(into);
     into.amount += amount;
+    into.ground ||= ground;
     into.pieces.set(piece.id, (into.pieces.get(piece.id) ?? 0) + amount);
   }
   return gathered;
@@ -81,7 +90,7 @@ export const paletteColours = (pieces: readonly Piece[]): readonly PaletteColour
   const gathered = gather(pieces).sort((a, b) => b.amount - a.amount);
   const whole = gathered.reduce((sum, { amount }) => sum + amount, 0);
   const anyNeutral = gathered.some(({ colour }) => isNeutral(colour) && !isMetal(colour));
-  return gathered.map(({ colour, amount, pieces: from }, index) => {
+  return gathered.map(({ colour, amount, ground, pieces: from }, index) => {
     const neutral = isNeutral(colour);
     const share = whole === 0 ? 0 : amount / whole;
     return {
@@ -90,6 +99,7 @@ export const paletteColours = (pieces: readonly Piece[]): readonly PaletteColour
       share,
       pieces: [...from].sort((a, b) => b[1] - a[1]).map(([id]) => id),
       family: hueFamily(colour),
+      ground,
       neutral,
       metal: isMetal(colour),
     };

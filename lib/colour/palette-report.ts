@@ -4,6 +4,7 @@ import { type DifferenceWord, differenceDirection, differenceOf, differenceWord 
 import { type PaletteAddition, paletteAdditions } from './palette-additions.ts';
 import { type PaletteColour, paletteColours } from './palette-colours.ts';
 import { type Companions, companions, type PalettePair, palettePairs } from './palette-pairs.ts';
+import { relateMotif } from './piece-relation.ts';
 import { type ColourRelation, relate } from './relation.ts';
 import { fitHueTemplate, type HueTemplateFit } from './templates.ts';
 import { type TooAlike, tooAlike } from './too-alike.ts';
@@ -56,13 +57,13 @@ export const sayDifference = (one: NamedColour, two: NamedColour): Phrase => {
 };
 
 const paletteRelations = (colours: readonly PaletteColour[]): readonly PaletteRelation[] =>
-  colours.flatMap(({ colour: one }, index) =>
-    colours.slice(index + 1).map(({ colour: two }) => {
+  colours.flatMap(({ colour: one, ground }, index) =>
+    colours.slice(index + 1).map(({ colour: two, ground: groundToo }) => {
       const difference = differenceOf(one.hex, two.hex);
       return {
         one,
         two,
-        relation: relate(one, two),
+        relation: ground && groundToo ? relate(one, two) : relateMotif(one, two),
         difference: Number(difference.toFixed(2)),
         word: differenceWord(difference),
         said: sayDifference(one, two),

@@ -1,4 +1,4 @@
-import type { Piece, PieceColour } from '../model/index.ts';
+import type { NamedColour, Piece, PieceColour } from '../model/index.ts';
 import { QUIET_PATTERNS } from '../vocabulary/patterns.ts';
 import { phrase } from '../words/phrase.ts';
 import { differenceOf } from './difference.ts';
@@ -71,17 +71,26 @@ export const relatePieces = (a: ColouredPiece, b: ColouredPiece): ColourRelation
   if (coloursA.length === 1 && coloursB.length === 1) return worst;
   const shared = sharedColour(coloursA, coloursB);
   if (shared === undefined || !worst.goes) return worst;
-  const { one, two } = shared;
-  return {
-    relation: 'shared colour',
-    goes: true,
-    score: Math.max(worst.score, sharedScore(one, two)),
-    reason: phrase('colour', 'shared colour', { one: one.name, two: two.name }),
-  };
+  return sharedBy(shared.one, shared.two, worst.score);
+};
+
+const sharedBy = (one: NamedColour, two: NamedColour, worst: number): ColourRelation => ({
+  relation: 'shared colour',
+  goes: true,
+  score: Math.max(worst, sharedScore(one, two)),
+  reason: phrase('colour', 'shared colour', { one: one.name, two: two.name }),
+});
+
+/** How a motif colour of a print stands to another colour: nearly matching it, the print picks it up. */
+export const relateMotif = (motif: NamedColour, other: NamedColour): ColourRelation => {
+  const found = relate(motif, other);
+  return found.relation === 'near miss' && differenceOf(motif.hex, other.hex) < PICKS_UP
+    ? sharedBy(motif, other, found.score)
+    : found;
 };
 
 /** A shared colour ties more than a shared neutral, which every wardrobe has. Own choice. */
-const sharedScore = (one: PieceColour, two: PieceColour): number => (isNeutral(one) && isNeutral(two) ? 0.85 : 0.95);
+const sharedScore = (one: NamedColour, two: NamedColour): number => (isNeutral(one) && isNeutral(two) ? 0.85 : 0.95);
 
 /** Colours of a piece of metal count as metal whatever the stylist calls them. */
 const metalAware = (piece: ColouredPiece): readonly PieceColour[] => {

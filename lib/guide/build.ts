@@ -1,5 +1,5 @@
 import { bagReport, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
-import { accentOf, colourFindings, paletteReport } from '../colour/index.ts';
+import { accentOf, colourFindings, lookVisionFindings, paletteReport } from '../colour/index.ts';
 import type {
   Brief,
   Capsule,
@@ -176,6 +176,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...findingsOfBag(toPack, packed, report),
       ...findingsOfStock(question.sundries),
       ...colourFindings(pieces, { avoid: brief.avoid.colours, mood: capsule.mood.palette }, palette),
+      ...lookVisionFindings(pieces, looks),
     ],
   };
 };

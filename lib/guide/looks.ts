@@ -1,3 +1,4 @@
+import { hardToTellApart } from '../colour/index.ts';
 import { lookComfort } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
@@ -92,6 +93,7 @@ export const describeLooks = (
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
       wearIt: wearIt(names, dress, outdoors, indoors),
       note: note ?? '',
+      hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: neighbours[index] ?? [],
     };
   });

@@ -1,5 +1,5 @@
 import type { BagReport } from '../bag/index.ts';
-import type { PaletteReport } from '../colour/index.ts';
+import type { HardToTell, PaletteReport } from '../colour/index.ts';
 import type {
   Brief,
   Capsule,
@@ -33,6 +33,8 @@ export interface GuideLook {
   readonly wearIt: readonly Phrase[];
   /** The stylist's note and the notes of its pieces, Markdown. */
   readonly note: string;
+  /** Its pieces that a person with two-cone vision can hardly tell apart: its pictures need their names in words. */
+  readonly hardToTell: readonly HardToTell[];
   /** Other shown looks that differ by one piece: which goes out, which comes in. */
   readonly neighbours: readonly { readonly number: number; readonly out: string; readonly in: string }[];
 }

@@ -444,6 +444,7 @@ const guideLooks = (pieces: readonly Piece[], count: number): readonly GuideLook
         index % 3 === 0
           ? 'Sleeves turned **once**, the front half tucked. Shoes first in the case, heels to the corners.'
           : '',
+      hardToTell: [],
       neighbours: [],
     };
   });

@@ -1,3 +1,4 @@
+import { piecesToName } from '../../guide/piece-names.ts';
 import type { NamedColour } from '../../model/index.ts';
 import type { Job } from '../job.ts';
 import type { Area, Size } from '../paper.ts';
@@ -70,9 +71,15 @@ export const coverPage = (job: Job, size: Size, bleed: number, fold: boolean): B
     head.paint(surface, area);
     const hero = guide.looks.find(({ favourite }) => favourite) ?? guide.looks[0];
     const top = area.y + head.height(area.width) + COVER_GAP;
-    const frame = { width: area.width, height: size.height - BAND - COVER_GAP - top };
+    const names = hero === undefined ? [] : job.names(piecesToName(hero));
+    const caption = stack(
+      names.length === 0 ? [] : [space(1), tagged('P', text(setter, job.formats.list(names), types.key)), space(1)],
+    );
+    const below = caption.height(area.width);
+    const frame = { width: area.width, height: size.height - BAND - COVER_GAP - top - below };
     if (hero !== undefined && frame.height > LEAST_HERO) {
       layPicture(job, hero, frame).paint(surface, { ...area, y: top, height: frame.height });
+      caption.paint(surface, { ...area, y: top + frame.height, height: below });
     }
     const left = fold ? 0 : bleed;
     paletteBand(job, surface, {

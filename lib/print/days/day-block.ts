@@ -1,4 +1,5 @@
-import type { Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import { piecesToName } from '../../guide/piece-names.ts';
+import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
 import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
 import { journeyWord } from '../packing/lines.ts';
@@ -63,6 +64,13 @@ const journeyMark = (job: Job): Block =>
 const when = (job: Job, { part, at, dress }: Occasion): string =>
   [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), job.say('dress code', { dress })].join(', ');
 
+/** The names of what hangs on the rail, where its colours alone do not tell it apart for everyone. */
+const namesOf = (job: Job, look: Look): readonly string[] => {
+  const shown = job.guide.looks.find((candidate) => candidate.look.id === look.id);
+  const names = shown === undefined ? [] : job.names(piecesToName(shown));
+  return names.length === 0 ? [] : [job.formats.list(names)];
+};
+
 const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Block => {
   const { setter } = job.press;
   const { types, inks, guide } = job;
@@ -76,6 +84,7 @@ const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Bloc
     );
   } else if (planned.change === 'goes on') said.push(line(job.say('goes on')));
   else if (planned.change === 'layers only') said.push(line(job.say('add or drop')));
+  else said.push(...namesOf(job, planned.look).map((names) => line(names, types.key)));
   if (planned.layersOn.length > 0) said.push(line(job.say('layers on', { pieces: job.names(planned.layersOn) })));
   if (planned.layersCarried.length > 0)
     said.push(line(job.say('layers carried', { pieces: job.names(planned.layersCarried) })));

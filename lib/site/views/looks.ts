@@ -4,7 +4,7 @@ import type { PictureIndex } from '../pictures.ts';
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type ImageView, imageOf, lookImage } from './pictures.ts';
+import { type ImageView, imageOf, lookImage, namedPieces } from './pictures.ts';
 
 export interface LookTile {
   readonly number: number;
@@ -13,6 +13,8 @@ export interface LookTile {
   readonly image: ImageView | undefined;
   readonly degrees: string;
   readonly dress: string;
+  /** Names to stand beside the picture, where its colours alone do not tell the pieces apart for everyone. */
+  readonly named: string;
 }
 
 /** A look as a tile of a gallery; addresses are below the guide's root. */
@@ -32,6 +34,7 @@ export const tileOf = (
     low: DRESS_CODES[look.dress.low] ?? '',
     high: DRESS_CODES[look.dress.high] ?? '',
   }),
+  named: namedPieces(guide, look, voice),
 });
 
 export interface Choice {

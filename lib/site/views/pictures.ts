@@ -1,4 +1,4 @@
-import type { Guide, GuideLook } from '../../guide/index.ts';
+import { type Guide, type GuideLook, piecesToName } from '../../guide/index.ts';
 import type { Picture, PictureIndex, PictureSet } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 
@@ -48,3 +48,10 @@ export const lookImage = (
     ? undefined
     : imageOf(set, voice.word('look picture', { number: look.number, pieces: names }), atMost);
 };
+
+/**
+ * The pieces of a look that some people cannot tell apart by colour, in words, to stand beside its picture; empty when
+ * everyone can.
+ */
+export const namedPieces = (guide: Guide, look: GuideLook, { formats }: SiteVoice): string =>
+  formats.list(piecesToName(look).map((piece) => guide.pieces.find(({ id }) => id === piece)?.name ?? piece));

@@ -177,7 +177,9 @@ export const colour = {
     `Keep to ${f.list(v.mood)}, or add the colour to the mood.`,
   'hard to tell': (v: { one: string; two: string; visions: readonly string[] }, f: Formats) =>
     `${v.one} and ${v.two} look alike to people with ${f.either(v.visions.map((vision) => VISIONS[vision] ?? vision))}.`,
-  'hard to tell mend': () => 'Keep their names beside the picture.',
+  'hard to tell in': (v: { looks: readonly string[] }, f: Formats) =>
+    `They are worn together in ${v.looks.length === 1 ? 'look' : 'looks'} ${f.list(v.looks)}.`,
+  'hard to tell mend': () => 'Their names stand under every picture of it; name them too wherever else you show it.',
 
   'role name': (v: { role: string }) => sentence(v.role),
   'relation name': (v: { relation: string }) => v.relation,
