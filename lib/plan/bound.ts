@@ -56,7 +56,7 @@ export const leastUnserved = async (
     const restriction = problem.moments[moment]?.restriction;
     if (known !== undefined || restriction === undefined || pools[moment]?.candidates[0]?.fixed === true) return known;
     questions += 1;
-    const fresh = candidatesFor(source, withoutPieces(restriction, pieces), [], 1).candidates[0];
+    const fresh = candidatesFor(source, withoutPieces(restriction, pieces), [], { asked: 1 }).candidates[0];
     if (fresh !== undefined) found[moment]?.push(fresh);
     return fresh;
   };

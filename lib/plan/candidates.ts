@@ -1,7 +1,7 @@
 import type { Capsule, Look, Piece } from '../model/index.ts';
 import type { Slot } from '../vocabulary/index.ts';
 import type { Phrase } from '../words/index.ts';
-import type { LookRestriction, LookSource } from './look-source.ts';
+import type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
 /** A look that could serve an occasion. */
@@ -25,7 +25,7 @@ export interface Pool {
   readonly complete: boolean;
 }
 
-const CORE: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom', 'swim']);
+export const coreSlots: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom', 'swim']);
 /** Slots that dress a look up; left out of the planning and put on last, since they seldom decide whether it serves. */
 const FINISHING: ReadonlySet<string> = new Set([
   'bag',
@@ -39,7 +39,7 @@ const FINISHING: ReadonlySet<string> = new Set([
 ]);
 
 /** Looks asked of the source for one question, and kept of them. */
-const ASKED = 240;
+export const ASKED = 240;
 const KEPT = 72;
 /** Kept with the same core, so that the pool has many cores rather than one in many shoes. */
 const KEPT_A_CORE = 4;
@@ -52,13 +52,15 @@ const joined = (look: Look, belongs: (slot: Slot) => boolean): string =>
     .map(({ piece }) => piece)
     .join('+');
 
-export const coreOf = (look: Look): string => joined(look, (slot) => CORE.has(slot));
+export const coreOf = (look: Look): string => joined(look, (slot) => coreSlots.has(slot));
 
 /** What may not be worn on two days; empty when the look is for swimming. */
 export const identityOf = (look: Look): string =>
-  look.worn.some(({ slot }) => slot === 'swim') ? '' : joined(look, (slot) => CORE.has(slot) || slot === 'mid layer');
+  look.worn.some(({ slot }) => slot === 'swim')
+    ? ''
+    : joined(look, (slot) => coreSlots.has(slot) || slot === 'mid layer');
 
-const candidateOf = (
+export const candidateOf = (
   look: Look,
   quality: number,
   reasons: readonly Phrase[],
@@ -121,26 +123,42 @@ const varied = (candidates: readonly Candidate[]): readonly Candidate[] => {
   return candidates.filter((candidate) => chosen.has(candidate));
 };
 
-/** Candidates for one question in ranking order. */
+/** Scores between which a look is judged from worst to best. */
+export interface Scale {
+  readonly worst: number;
+  readonly best: number;
+}
+
+export const scaleOf = (ranked: readonly RankedLook[]): Scale => {
+  const scores = ranked.map(({ score }) => score);
+  return { worst: Math.min(...scores), best: Math.max(...scores) };
+};
+
+const qualityOn = ({ worst, best }: Scale, score: number): number =>
+  best > worst ? Math.min(1, Math.max(0, (score - worst) / (best - worst))) : 1;
+
+/** Candidates for one question in ranking order; judged among each other unless a scale is given. */
 export const candidatesFor = (
   source: LookSource,
   restriction: LookRestriction,
   favourites: readonly (readonly string[])[],
-  asked = ASKED,
+  { asked = ASKED, scale }: { readonly asked?: number; readonly scale?: Scale } = {},
 ): Pool => {
   const ranked = source.rank(asked, restriction);
-  const scores = ranked.map(({ score }) => score);
-  const best = Math.max(...scores);
-  const spread = best - Math.min(...scores);
+  const judged = scale ?? scaleOf(ranked);
   const all = ranked.map(({ look, score, reasons }) =>
-    candidateOf(look, spread > 0 ? 1 - (best - score) / spread : 1, reasons, favourites),
+    candidateOf(look, qualityOn(judged, score), reasons, favourites),
   );
   const kept = varied(all);
   return { candidates: kept, complete: ranked.length < asked && kept.length === all.length };
 };
 
 /** The look the stylist fixed to an occasion, when its pieces make one at all. */
-const fixedCandidate = (source: LookSource, moment: Moment, pieces: readonly string[]): Candidate | undefined => {
+export const fixedCandidate = (
+  source: LookSource,
+  moment: Moment,
+  pieces: readonly string[],
+): Candidate | undefined => {
   const told = source.explain(pieces, moment.restriction);
   const look = told.look ?? source.explain(pieces).look;
   return look === undefined ? undefined : { ...candidateOf(look, 1, told.goes ? [] : told.reasons, []), fixed: true };
@@ -149,35 +167,6 @@ const fixedCandidate = (source: LookSource, moment: Moment, pieces: readonly str
 /** The pieces the stylist fixed to an occasion, named by its id or by its words. */
 export const fixedFor = (capsule: Pick<Capsule, 'fixed'>, moment: Moment): readonly string[] | undefined =>
   capsule.fixed.find(({ occasion }) => occasion === moment.occasion.id || occasion === moment.occasion.what)?.pieces;
-
-/** Every occasion's pool. A fixed look is its occasion's only one. */
-export const poolsFor = (
-  source: LookSource,
-  moments: readonly Moment[],
-  pieces: readonly Piece[],
-  capsule: Capsule,
-): readonly Pool[] => {
-  const favourites = capsule.favourites.map(({ pieces: worn }) => worn);
-  return moments.map((moment) => {
-    const fixed = fixedFor(capsule, moment);
-    if (fixed !== undefined) {
-      const candidate = fixedCandidate(source, moment, fixed);
-      return { candidates: candidate === undefined ? [] : [candidate], complete: true };
-    }
-    const later = leftForLater(moment, pieces);
-    const bare = candidatesFor(source, withoutPieces(moment.restriction, later), favourites);
-    const pool =
-      bare.candidates.length > 0 || later.length === 0 ? bare : candidatesFor(source, moment.restriction, favourites);
-    const wished = capsule.favourites
-      .map(({ pieces: worn }) => source.explain(worn, moment.restriction))
-      .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, [], favourites)] : []))
-      .filter(({ look }) => !pool.candidates.some((candidate) => candidate.look.id === look.id));
-    return {
-      candidates: [...wished, ...pool.candidates],
-      complete: pool.complete && (pool !== bare || later.length === 0),
-    };
-  });
-};
 
 export const withoutPieces = (restriction: LookRestriction, pieces: readonly string[]): LookRestriction =>
   pieces.length === 0

@@ -3,6 +3,9 @@ import { type Candidate, isFinishing } from './candidates.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
+/** Ways of finishing a look for a journey of which the heaviest is worn: a bag on the shoulder is not in the case. */
+const TRIED_IN_TRANSIT = 24;
+
 /**
  * Puts the finishing pieces on a planned look: bag, jewellery, belt and the like, as the ranking likes them best. The
  * clothes stay what they are; a look that cannot be finished is worn as it is. Fixed looks are left alone.
@@ -11,11 +14,14 @@ export const dressUp = (source: LookSource, moment: Moment, candidate: Candidate
   if (candidate.fixed || candidate.favourite) return candidate.look;
   const worn = new Set(candidate.pieces);
   const others = pieces.filter((piece) => !isFinishing(piece) && !worn.has(piece.id)).map(({ id }) => id);
-  const finished = source.rank(1, {
+  const ranked = source.rank(moment.occasion.transit ? TRIED_IN_TRANSIT : 1, {
     ...moment.restriction,
     pieces: [...candidate.pieces],
     ...(others.length === 0 ? {} : { without: others }),
-  })[0]?.look;
+  });
+  const grams = new Map(pieces.map((piece) => [piece.id, piece.grams.value]));
+  const weightOf = (look: Look): number => look.worn.reduce((sum, { piece }) => sum + (grams.get(piece) ?? 0), 0);
+  const [finished] = ranked.map(({ look }) => look).toSorted((a, b) => weightOf(b) - weightOf(a));
   if (finished === undefined) return candidate.look;
   const slots = new Map(finished.worn.map(({ piece, slot }) => [piece, slot]));
   return candidate.look.worn.every(({ piece, slot }) => slots.get(piece) === slot) ? finished : candidate.look;

@@ -61,7 +61,7 @@ export interface MendQuestion {
 }
 
 const looks = (source: LookSource, restriction: LookRestriction): readonly Candidate[] =>
-  candidatesFor(source, restriction, [], LOOKS_A_CHANGE).candidates;
+  candidatesFor(source, restriction, [], { asked: LOOKS_A_CHANGE }).candidates;
 
 const looserDress = (code: DressCode): readonly DressCode[] =>
   [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);

@@ -1,12 +1,13 @@
 import type { Brief, Capsule, Piece, Plan, UnservedOccasion } from '../model/index.ts';
 import { leastUnserved } from './bound.ts';
-import { fixedFor, type Pool, poolsFor, rememberRanks } from './candidates.ts';
+import { fixedFor, type Pool, rememberRanks } from './candidates.ts';
 import { serveByDisplacing } from './displace.ts';
 import { dressUp } from './dress-up.ts';
 import { improve, serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
 import { findMends, type WardrobeBehind } from './mends.ts';
 import { momentsOf } from './moments.ts';
+import { poolsFor } from './pools.ts';
 import { type Assignment, type PlanProblem, problemOf } from './problem.ts';
 import type { Solver } from './programme.ts';
 import { daysOf, wearsByPiece } from './record.ts';

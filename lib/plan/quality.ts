@@ -23,6 +23,8 @@ const COST = {
   /** A piece that has to be packed, and each kilogram of it. */
   piece: 0.6,
   kilogram: 1.5,
+  /** Each kilogram worn on a journey instead of carried in a bag: half of one outweighs the ranking. */
+  kilogramInTransit: -12,
   /** Nothing warm for the way to an indoor occasion when it is cold outside. */
   coldWay: 2,
   /** No piece for rain when rain is likely. */
@@ -74,6 +76,9 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
     outside.rainPercent >= LIKELY_RAIN_PERCENT
   ) {
     if (!pieces.some(({ piece, slot }) => slot === 'outer layer' && piece.suits.includes('rain'))) cost += COST.wet;
+  }
+  if (moment.occasion.transit) {
+    cost += (COST.kilogramInTransit * pieces.reduce((sum, { piece }) => sum + piece.grams.value, 0)) / 1000;
   }
   return cost;
 };

@@ -66,7 +66,7 @@ const looksInstead = (
   restriction = moment.restriction,
 ): readonly Candidate[] => {
   const ask = (away: readonly string[]): readonly Candidate[] =>
-    candidatesFor(source, withoutPieces(restriction, away), [], LOOKS_INSTEAD).candidates;
+    candidatesFor(source, withoutPieces(restriction, away), [], { asked: LOOKS_INSTEAD }).candidates;
   const plain = ask([...leftForLater(moment, pieces), ...without]);
   return plain.length > 0 ? plain : ask(without);
 };

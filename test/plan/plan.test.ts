@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Brief, Occasion, Piece, Plan } from '../../lib/model/index.ts';
-import { findingsOfPlan, planTrip, type Solver, type TripQuestion } from '../../lib/plan/index.ts';
+import { findingsOfPlan, momentsOf, planTrip, type Solver, type TripQuestion } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
 import { allLooks, bruteForce } from './look-source.ts';
@@ -348,5 +348,43 @@ describe('against exhaustive search', () => {
       }),
       { numRuns: 120, seed: 7 },
     );
+  });
+});
+
+describe('a journey', () => {
+  // Wear the heaviest things to travel, pack the light ones: common practice, no source
+  it('is made in the look that suits it and takes most out of the bags', async () => {
+    const pieces = [
+      ...BASICS,
+      piece('boots', 'ankle boots'),
+      piece('trench', 'trench coat'),
+      piece('jumper', 'crew-neck jumper'),
+    ];
+    const train = occasion('2027-10-03', 'Train', { transit: true, activity: 'travelling' });
+    const trip = brief({ occasions: [museum('2027-10-02'), train] });
+    const grams = new Map(pieces.map((one) => [one.id, one.grams.value]));
+    const weightOf = (worn: readonly { readonly piece: string }[]): number =>
+      worn.reduce((sum, { piece: id }) => sum + (grams.get(id) ?? 0), 0);
+    const moment = momentsOf(trip, 'Ada').find(({ occasion: { id } }) => id === train.id);
+    const weights = bruteForce(pieces)
+      .rank(Number.MAX_SAFE_INTEGER, moment?.restriction)
+      .map(({ look }) => weightOf(look.worn));
+    const planned = await plan(trip, pieces);
+    const look = planned.days.flatMap(({ occasions }) => occasions).find(({ occasion: id }) => id === train.id)?.look;
+    expect(new Set(weights).size).toBeGreaterThan(5);
+    expect(weightOf(look?.worn ?? [])).toBe(Math.max(...weights));
+    expect(brokenPlan(planned, trip, pieces)).toEqual([]);
+  });
+
+  it('is not made in heavy shoes that the client refuses', async () => {
+    const heels = piece('heels', 'knee boots', { heelCm: 9 });
+    const train = occasion('2027-10-03', 'Train', { transit: true, activity: 'travelling' });
+    const wornUnder = async (heelCmOver: number): Promise<readonly string[]> => {
+      const trip = brief({ avoid: { colours: [], fabrics: [], heelCmOver }, occasions: [train] });
+      const planned = await plan(trip, [...BASICS, heels]);
+      return planned.days[1]?.occasions[0]?.look?.worn.map(({ piece: id }) => id) ?? [];
+    };
+    expect(await wornUnder(10)).toContain('heels');
+    expect(await wornUnder(6)).toContain('loafers');
   });
 });

@@ -1,0 +1,56 @@
+import type { Capsule, Piece } from '../model/index.ts';
+import {
+  ASKED,
+  type Candidate,
+  candidateOf,
+  candidatesFor,
+  fixedCandidate,
+  fixedFor,
+  leftForLater,
+  type Pool,
+  scaleOf,
+  withoutPieces,
+} from './candidates.ts';
+import { heavyLooks } from './heavy.ts';
+import type { LookSource } from './look-source.ts';
+import type { Moment } from './moments.ts';
+
+/** Each look once, where it first stands. One set of pieces may be worn in several ways. */
+const onceEach = (candidates: readonly Candidate[]): readonly Candidate[] => {
+  const seen = new Set<string>();
+  return candidates.filter(({ look }) => {
+    const way = look.worn.map(({ piece, slot }) => `${slot} ${piece}`).join('+');
+    return seen.size < seen.add(way).size;
+  });
+};
+
+/** Every occasion's pool. A fixed look is its occasion's only one. */
+export const poolsFor = (
+  source: LookSource,
+  moments: readonly Moment[],
+  pieces: readonly Piece[],
+  capsule: Capsule,
+): readonly Pool[] => {
+  const favourites = capsule.favourites.map(({ pieces: worn }) => worn);
+  return moments.map((moment) => {
+    const fixed = fixedFor(capsule, moment);
+    if (fixed !== undefined) {
+      const candidate = fixedCandidate(source, moment, fixed);
+      return { candidates: candidate === undefined ? [] : [candidate], complete: true };
+    }
+    const later = leftForLater(moment, pieces);
+    const bareRestriction = withoutPieces(moment.restriction, later);
+    const bare = candidatesFor(source, bareRestriction, favourites);
+    const isBare = bare.candidates.length > 0 || later.length === 0;
+    const pool = isBare ? bare : candidatesFor(source, moment.restriction, favourites);
+    const scale = scaleOf(source.rank(ASKED, isBare ? bareRestriction : moment.restriction));
+    const wished = capsule.favourites
+      .map(({ pieces: worn }) => source.explain(worn, moment.restriction))
+      .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, [], favourites)] : []));
+    const heavy = heavyLooks(source, moment, pieces, favourites, scale);
+    return {
+      candidates: onceEach([...wished, ...pool.candidates, ...heavy]),
+      complete: pool.complete && (pool !== bare || later.length === 0),
+    };
+  });
+};
