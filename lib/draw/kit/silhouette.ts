@@ -74,16 +74,22 @@ const trace = (mask: Uint8Array, width: number, start: number): Point[] => {
 const SOFT = Array.from({ length: 13 }, (_, k) => Math.exp(-((k - 6) ** 2) / 14));
 const SOFT_SUM = SOFT.reduce((sum, weight) => sum + weight, 0);
 
-const soften = (ring: readonly Point[]): Point[] =>
-  ring.map((_, i) => {
+const soften = (ring: readonly Point[]): Point[] => {
+  const count = ring.length;
+  const half = SOFT.length >> 1;
+  const result: Point[] = [];
+  for (let i = 0; i < count; i++) {
     let [x, y] = [0, 0];
-    SOFT.forEach((weight, k) => {
-      const [px, py] = ring[(i + k - 6 + 6 * ring.length) % ring.length] as Point;
-      x += px * weight;
-      y += py * weight;
-    });
-    return [x / SOFT_SUM, y / SOFT_SUM];
-  });
+    for (let k = 0; k < SOFT.length; k++) {
+      const weight = SOFT[k] ?? 0;
+      const point = ring[(i + k - half + half * count) % count] as Point;
+      x += point[0] * weight;
+      y += point[1] * weight;
+    }
+    result.push([x / SOFT_SUM, y / SOFT_SUM]);
+  }
+  return result;
+};
 
 /** Ramer, Douglas and Peucker: drops points that lie within `stray` of the line through their neighbours. */
 export const thin = (line: readonly Point[], stray: number): Point[] => {

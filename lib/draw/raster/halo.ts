@@ -87,27 +87,37 @@ export interface Halo extends Veil {
   readonly margin: number;
 }
 
+/** A cell this much covered has four opaque pixels. */
+const COVERED = 0.9995;
+/** Shares below this are not seen. */
+const UNSEEN = 0.002;
+
 /** The field at full size, each pixel from the four nearest cells; nothing where the layer hides it. */
-const haloOf = (layer: Layer, { values, width: across, height: down }: Field, margin: number): Halo => {
+const haloOf = (layer: Layer, covered: Field, { values, width: across, height: down }: Field, margin: number): Halo => {
   const width = layer.width + 2 * margin;
   const height = layer.height + 2 * margin;
   const alpha = new Uint8Array(width * height);
-  for (let y = 0; y < height; y++) {
-    const near = Math.min(down - 1, y >> 1) * across;
-    const far = Math.min(down - 1, Math.max(0, (y >> 1) + (y % 2 === 0 ? -1 : 1))) * across;
-    const inside = y >= margin && y < margin + layer.height;
-    for (let x = 0; x < width; x++) {
-      const here = Math.min(across - 1, x >> 1);
-      const beside = Math.min(across - 1, Math.max(0, (x >> 1) + (x % 2 === 0 ? -1 : 1)));
-      const share =
-        0.5625 * (values[near + here] ?? 0) +
-        0.1875 * ((values[near + beside] ?? 0) + (values[far + here] ?? 0)) +
-        0.0625 * (values[far + beside] ?? 0);
-      if (share < 0.002) continue;
-      if (inside && x >= margin && x < margin + layer.width) {
-        if (layer.data[((y - margin) * layer.width + x - margin) * 4 + 3] === 255) continue;
+  const hidden = (x: number, y: number): boolean => {
+    const [column, row] = [x - margin, y - margin];
+    if (column < 0 || row < 0 || column >= layer.width || row >= layer.height) return false;
+    return layer.data[(row * layer.width + column) * 4 + 3] === 255;
+  };
+  for (let row = 0; row < down; row++) {
+    const near = row * across;
+    for (let column = 0; column < across; column++) {
+      if ((covered.values[near + column] ?? 0) > COVERED) continue;
+      const here = values[near + column] ?? 0;
+      for (let y = 2 * row; y < Math.min(height, 2 * row + 2); y++) {
+        const far = Math.min(down - 1, Math.max(0, row + (y % 2 === 0 ? -1 : 1))) * across;
+        const beyond = values[far + column] ?? 0;
+        for (let x = 2 * column; x < Math.min(width, 2 * column + 2); x++) {
+          const beside = Math.min(across - 1, Math.max(0, column + (x % 2 === 0 ? -1 : 1)));
+          const share =
+            0.5625 * here + 0.1875 * ((values[near + beside] ?? 0) + beyond) + 0.0625 * (values[far + beside] ?? 0);
+          if (share < UNSEEN || hidden(x, y)) continue;
+          alpha[y * width + x] = Math.round(share * 255);
+        }
       }
-      alpha[y * width + x] = Math.round(share * 255);
     }
   }
   return { alpha, width, height, margin };
@@ -133,13 +143,14 @@ export const shadeOf = (layer: Layer, unit: number): Halo => {
       strength,
     );
   }
-  return haloOf(layer, sum, margin);
+  return haloOf(layer, field, sum, margin);
 };
 
 /** A thin bright edge around a layer, so that dark cloth stands off a dark page. */
 export const rimOf = (layer: Layer): Halo => {
   const margin = 6;
-  const soft = softened(coverage(layer, margin), 1, 1);
+  const field = coverage(layer, margin);
+  const soft = softened(field, 1, 1);
   for (let at = 0; at < soft.values.length; at++) soft.values[at] = Math.min(1, (soft.values[at] ?? 0) * 3.2) * 0.8;
-  return haloOf(layer, soft, margin);
+  return haloOf(layer, field, soft, margin);
 };

@@ -4,7 +4,9 @@ import { RIM, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
 import { emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
+import { indexed } from './palette.ts';
 import { type LaidPicture, type PictureGround, UNDER } from './picture.ts';
+import { pngOf } from './png.ts';
 import { createSprites } from './sprites.ts';
 
 export interface RasterOptions {
@@ -35,16 +37,11 @@ export interface Rasteriser {
   laid(picture: LaidPicture, options: LaidOptions): Promise<Pixels>;
   /** The same picture at another width. */
   narrower(pixels: Pixels, width: number): Promise<Pixels>;
-  /** PNG to download: a palette of at most 256 colours, under 700 kB for a card. */
+  /** PNG to download, of an opaque picture: a palette of at most 256 colours, under 700 kB for a card. */
   png(pixels: Pixels): Promise<Buffer>;
   /** WebP for pages; keeps transparency. */
   webp(pixels: Pixels): Promise<Buffer>;
 }
-
-/** Largest PNG to download, bytes, with some room below 700 kB. */
-const PNG_BYTES = 690_000;
-/** No dither: spread errors pile up into stains on pale paper, and the grain does its work. Palette qualities, tried in turn until the file is small enough: below 94 a pale cloth may lose its own colour in places. */
-const PNG_QUALITIES = [100, 94, 88, 76] as const;
 
 /** Holds every card and picture of a guide. */
 const USUAL_SHEET = { width: 1200, height: 1350 };
@@ -58,19 +55,15 @@ const bytesOf = (hex: string): [number, number, number] => [
 const SHADE_RGB = bytesOf(SHADE);
 const RIM_RGB = bytesOf(RIM);
 
-/** Undoes premultiplied alpha in place; says whether every pixel is opaque. */
-const straighten = (data: Uint8Array): boolean => {
-  let opaque = true;
+/** Undoes premultiplied alpha in place. */
+const straighten = (data: Uint8Array): void => {
   for (let at = 3; at < data.length; at += 4) {
     const alpha = data[at] ?? 255;
-    if (alpha === 255) continue;
-    opaque = false;
-    if (alpha === 0) continue;
+    if (alpha === 255 || alpha === 0) continue;
     for (let channel = at - 3; channel < at; channel++) {
       data[channel] = Math.min(255, Math.round(((data[channel] ?? 0) * 255) / alpha));
     }
   }
-  return opaque;
 };
 
 /**
@@ -95,7 +88,6 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
     return sheet;
   };
   const withGrain = (layer: Layer): Pixels => {
-    straighten(layer.data);
     table ??= softLightTable();
     const { grain, width } = grainSheet(layer.width, layer.height);
     layGrain(layer, grain, width, table);
@@ -117,23 +109,29 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
           ...(width === undefined ? {} : { fitTo: { mode: 'width' as const, value: width } }),
         });
         const layer = { data: image.pixels, width: image.width, height: image.height };
-        if (grain) return withGrain(layer);
         straighten(layer.data);
-        return layer;
+        return grain ? withGrain(layer) : layer;
       }),
     laid: async ({ lay, width, height }, { ground, sheet, zoom = 1 }) => {
+      const rim = UNDER[ground] === 'rim';
       const [base, ...laid] = await Promise.all([
         sheet === undefined ? emptyLayer(Math.round(width * zoom), Math.round(height * zoom)) : rasterise(sheet),
-        ...lay.placed.map((placed) => sprites.spriteOf(placed, lay.scale, zoom)),
+        ...lay.placed.map(async (placed) => {
+          const sprite = await sprites.spriteOf(placed, lay.scale, zoom);
+          // softened here, while the others are still being painted
+          return { sprite, halo: rim ? sprite.rim() : sprite.shade() };
+        }),
       ]);
       lay.placed.forEach(({ extent }, index) => {
-        const sprite = laid[index];
-        if (sprite === undefined) return;
+        const each = laid[index];
+        if (each === undefined) return;
+        const { sprite, halo } = each;
         const [x, y] = [Math.round(extent.x * zoom) - sprite.pad, Math.round(extent.y * zoom) - sprite.pad];
-        const halo = UNDER[ground] === 'rim' ? sprite.rim() : sprite.shade();
-        paintVeil(base, halo, UNDER[ground] === 'rim' ? RIM_RGB : SHADE_RGB, x - halo.margin, y - halo.margin);
+        paintVeil(base, halo, rim ? RIM_RGB : SHADE_RGB, x - halo.margin, y - halo.margin);
         paintOver(base, sprite, x, y);
       });
+      // a sheet is opaque: nothing to straighten
+      if (sheet === undefined) straighten(base.data);
       return withGrain(base);
     },
     narrower: async (pixels, width) => {
@@ -143,16 +141,7 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
         .toBuffer({ resolveWithObject: true });
       return { data, width: info.width, height: info.height };
     },
-    png: async (pixels) => {
-      let file: Buffer | undefined;
-      for (const quality of PNG_QUALITIES) {
-        file = await sharp(pixels.data, raw(pixels))
-          .png({ palette: true, quality, dither: 0, effort: 1, compressionLevel: 5 })
-          .toBuffer();
-        if (file.length <= PNG_BYTES) break;
-      }
-      return file ?? Buffer.alloc(0);
-    },
+    png: (pixels) => pngOf(indexed(pixels), pixels.width, pixels.height),
     webp: (pixels) => sharp(pixels.data, raw(pixels)).webp({ quality: 82, alphaQuality: 90, effort: 2 }).toBuffer(),
   };
 };

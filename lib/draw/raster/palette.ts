@@ -1,0 +1,210 @@
+import type { Pixels } from './rasteriser.ts';
+
+/** A picture in at most 256 colours: each pixel's place in the list of colours. */
+export interface Indexed {
+  /** A row starts with a byte 0, the filter PNG asks for, then a byte a pixel. */
+  readonly rows: Uint8Array;
+  /** Red, green and blue of each colour. */
+  readonly colours: Uint8Array;
+}
+
+const MOST_COLOURS = 256;
+/** Bits kept of each channel while colours are counted. */
+const BITS = 6;
+const CELLS = 1 << (3 * BITS);
+/** How much a channel counts: the eye tells greens best, blues least. */
+const SENSE = [0.75, 1, 0.65] as const;
+/** Below 1, so that a small piece keeps colours of its own beside much paper. */
+const CROWD = 0.7;
+/** Rounds in which each colour moves to the middle of the cells that are nearest to it. */
+const ROUNDS = 2;
+
+/** Colours that occur, one a cell of the colour cube, in the eye's measure. */
+interface Cells {
+  /** Of each pixel. */
+  readonly keys: Uint32Array;
+  /** Keys that occur. */
+  readonly used: readonly number[];
+  /** Mean colour of each used cell, a list a channel. */
+  readonly channels: readonly [Float32Array, Float32Array, Float32Array];
+  readonly weights: Float32Array;
+}
+
+const cellsOf = ({ data, width, height }: Pixels): Cells => {
+  const keys = new Uint32Array(width * height);
+  const counts = new Uint32Array(CELLS);
+  const sums = [new Uint32Array(CELLS), new Uint32Array(CELLS), new Uint32Array(CELLS)] as const;
+  const [reds, greens, blues] = sums;
+  const drop = 8 - BITS;
+  for (let pixel = 0, at = 0; pixel < keys.length; pixel++, at += 4) {
+    const red = data[at] ?? 0;
+    const green = data[at + 1] ?? 0;
+    const blue = data[at + 2] ?? 0;
+    const key = ((red >> drop) << (2 * BITS)) | ((green >> drop) << BITS) | (blue >> drop);
+    keys[pixel] = key;
+    counts[key] = (counts[key] ?? 0) + 1;
+    reds[key] = (reds[key] ?? 0) + red;
+    greens[key] = (greens[key] ?? 0) + green;
+    blues[key] = (blues[key] ?? 0) + blue;
+  }
+  const used: number[] = [];
+  counts.forEach((count, key) => {
+    if (count > 0) used.push(key);
+  });
+  const meanOf = (channel: 0 | 1 | 2): Float32Array =>
+    Float32Array.from(used, (key) => ((sums[channel][key] ?? 0) / (counts[key] ?? 1)) * SENSE[channel]);
+  return {
+    keys,
+    used,
+    channels: [meanOf(0), meanOf(1), meanOf(2)],
+    weights: Float32Array.from(used, (key) => (counts[key] ?? 0) ** CROWD),
+  };
+};
+
+/** Some cells, from one place in the order up to another, and along which channel they spread most. */
+interface Group {
+  readonly from: number;
+  readonly to: number;
+  readonly mean: readonly number[];
+  readonly widest: number;
+  /** Sum of squared distances from the mean. */
+  readonly spread: number;
+}
+
+const groupOf = ({ channels, weights }: Cells, order: Uint32Array, from: number, to: number): Group => {
+  let weight = 0;
+  for (let at = from; at < to; at++) weight += weights[order[at] ?? 0] ?? 0;
+  const spreads = channels.map((values) => {
+    let [sum, squares] = [0, 0];
+    for (let at = from; at < to; at++) {
+      const cell = order[at] ?? 0;
+      const value = values[cell] ?? 0;
+      const share = value * (weights[cell] ?? 0);
+      sum += share;
+      squares += share * value;
+    }
+    return { mean: sum / weight, spread: squares - (sum * sum) / weight };
+  });
+  const widest = spreads.reduce((best, { spread }, index) => (spread > (spreads[best]?.spread ?? 0) ? index : best), 0);
+  const spread = spreads.reduce((sum, each) => sum + each.spread, 0);
+  return { from, to, mean: spreads.map(({ mean }) => mean), widest, spread: to - from < 2 ? 0 : spread };
+};
+
+/** Brings the cells below the mean of the widest channel to the front; says where the others start. */
+const part = ({ channels }: Cells, order: Uint32Array, { from, to, mean, widest }: Group): number => {
+  const values = channels[widest] ?? channels[1];
+  const middle = mean[widest] ?? 0;
+  let [low, high] = [from, to - 1];
+  while (low <= high) {
+    const cell = order[low] ?? 0;
+    if ((values[cell] ?? 0) <= middle) {
+      low++;
+    } else {
+      order[low] = order[high] ?? 0;
+      order[high--] = cell;
+    }
+  }
+  return low;
+};
+
+/** First colours: the group that spreads most is parted at its mean, again and again. */
+const cut = (cells: Cells): readonly (readonly number[])[] => {
+  const order = Uint32Array.from(cells.used, (_, index) => index);
+  const groups = [groupOf(cells, order, 0, order.length)];
+  while (groups.length < MOST_COLOURS) {
+    const most = groups.reduce((best, { spread }, at) => (spread > (groups[best]?.spread ?? 0) ? at : best), 0);
+    const group = groups[most];
+    if (group === undefined || group.spread <= 0) break;
+    const middle = part(cells, order, group);
+    if (middle === group.from || middle === group.to) {
+      groups[most] = { ...group, spread: 0 };
+      continue;
+    }
+    groups[most] = groupOf(cells, order, group.from, middle);
+    groups.push(groupOf(cells, order, middle, group.to));
+  }
+  return groups.map(({ mean }) => mean);
+};
+
+type Colours = readonly [Float32Array, Float32Array, Float32Array];
+
+/** Colours in the order of their greens, in which a search can stop early. */
+const ordered = (means: readonly (readonly number[])[]): Colours => {
+  const sorted = [...means].sort((one, other) => (one[1] ?? 0) - (other[1] ?? 0));
+  const channel = (index: number): Float32Array => Float32Array.from(sorted, (mean) => mean[index] ?? 0);
+  return [channel(0), channel(1), channel(2)];
+};
+
+/** For every cell the colour nearest to it. */
+const nearest = ({ channels: [reds, greens, blues], used }: Cells, [red, green, blue]: Colours): Uint8Array =>
+  Uint8Array.from(used, (_, cell) => {
+    const [r, g, b] = [reds[cell] ?? 0, greens[cell] ?? 0, blues[cell] ?? 0];
+    let [low, high] = [0, green.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((green[middle] ?? 0) < g) low = middle + 1;
+      else high = middle;
+    }
+    let best = Math.min(low, green.length - 1);
+    let least = Number.POSITIVE_INFINITY;
+    const closer = (colour: number): boolean => {
+      const away = ((green[colour] ?? 0) - g) ** 2;
+      if (away >= least) return false;
+      const all = away + ((red[colour] ?? 0) - r) ** 2 + ((blue[colour] ?? 0) - b) ** 2;
+      if (all < least) {
+        least = all;
+        best = colour;
+      }
+      return true;
+    };
+    for (let colour = low; colour < green.length && closer(colour); colour++);
+    for (let colour = low - 1; colour >= 0 && closer(colour); colour--);
+    return best;
+  });
+
+/** Each colour in the middle of the cells that take it. */
+const settled = ({ channels, weights }: Cells, colours: Colours, taken: Uint8Array): readonly (readonly number[])[] => {
+  const count = colours[0].length;
+  const sums = [0, 1, 2].map(() => new Float64Array(count));
+  const totals = new Float64Array(count);
+  taken.forEach((colour, cell) => {
+    const weight = weights[cell] ?? 0;
+    totals[colour] = (totals[colour] ?? 0) + weight;
+    sums.forEach((sum, index) => {
+      sum[colour] = (sum[colour] ?? 0) + (channels[index]?.[cell] ?? 0) * weight;
+    });
+  });
+  return Array.from({ length: count }, (_, colour) =>
+    sums.map((sum, index) => {
+      const total = totals[colour] ?? 0;
+      return total > 0 ? (sum[colour] ?? 0) / total : (colours[index]?.[colour] ?? 0);
+    }),
+  );
+};
+
+/**
+ * An opaque picture in the 256 colours that suit it best: cells of the colour cube are parted at their means, then each
+ * colour settles in the middle of its cells (k-means). Without dither: spread errors pile up into stains on pale paper,
+ * and the grain does its work.
+ */
+export const indexed = (pixels: Pixels): Indexed => {
+  const cells = cellsOf(pixels);
+  let colours = ordered(cut(cells));
+  for (let round = 0; round < ROUNDS; round++) colours = ordered(settled(cells, colours, nearest(cells, colours)));
+  const taken = nearest(cells, colours);
+  const byKey = new Uint8Array(CELLS);
+  cells.used.forEach((key, cell) => {
+    byKey[key] = taken[cell] ?? 0;
+  });
+  const { width, height } = pixels;
+  const rows = new Uint8Array((width + 1) * height);
+  for (let y = 0, pixel = 0, put = 0; y < height; y++) {
+    put++;
+    for (let x = 0; x < width; x++) rows[put++] = byKey[cells.keys[pixel++] ?? 0] ?? 0;
+  }
+  const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
+    const channel = (at % 3) as 0 | 1 | 2;
+    return Math.round((colours[channel][Math.floor(at / 3)] ?? 0) / SENSE[channel]);
+  });
+  return { rows, colours: list };
+};
