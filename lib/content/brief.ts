@@ -2,11 +2,11 @@ import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
-import { FABRIC_WORDS, isFabricWord } from '../vocabulary/index.ts';
+import { isFabricWord } from '../vocabulary/index.ts';
 import { checkHours, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
 import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
-import { writeInstead } from './nearest.ts';
+import { fabricInstead } from './nearest.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
@@ -115,11 +115,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkHours(written, say);
   for (const [index, word] of (written.avoid.fabrics ?? []).entries()) {
     if (!isFabricWord(word)) {
-      say(
-        ['avoid', 'fabrics', index],
-        `"${word}" names no fibre or cloth that Wayfold knows`,
-        writeInstead(word, FABRIC_WORDS),
-      );
+      say(['avoid', 'fabrics', index], `"${word}" names no fibre or cloth that Wayfold knows`, fabricInstead(word));
     }
   }
   if (written.bag !== undefined && written.bags !== undefined) {

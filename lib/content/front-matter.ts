@@ -2,6 +2,7 @@ import matter from 'gray-matter';
 import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
 import type { Problem } from '../model/index.ts';
 import type { ContentFile } from './files.ts';
+import type { Read } from './result.ts';
 
 /** The front matter of a file as plain data, with the means to find the line of any field. */
 export interface FrontMatter {
@@ -110,4 +111,10 @@ export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult 
     ok: true,
     matter: { file: path, data, body: body.trim(), lineOf: (steps) => lineIn(found, counter, steps) },
   };
+};
+
+/** Reads a file by its front matter; the problems are those of the one or the other. */
+export const parse = <T>(file: ContentFile, read: (matter: FrontMatter) => Read<T>): Read<T> => {
+  const front = readFrontMatter(file);
+  return front.ok ? read(front.matter) : { problems: front.problems };
 };

@@ -1,5 +1,6 @@
 export { slug } from './brief.ts';
 export { insideFolder } from './files.ts';
 export { nearestWords, writeInstead } from './nearest.ts';
-export { type Content, type ContentResult, readContent, type Trip } from './read.ts';
+export { type Content, type ContentResult, readContent } from './read.ts';
 export { occasionsNamed } from './references.ts';
+export type { Trip } from './trips.ts';

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { onSurface } from '../colour/index.ts';
-import type { Measure, Piece, PieceColour, Problem } from '../model/index.ts';
+import type { Measure, Piece, PieceColour } from '../model/index.ts';
 import {
   dressIndex,
   estimateClo,
@@ -8,7 +8,6 @@ import {
   estimateGrams,
   estimateLitres,
   estimateWears,
-  FABRIC_WORDS,
   FABRICS,
   type FabricId,
   fabricNamed,
@@ -17,7 +16,6 @@ import {
   type Kind,
 } from '../vocabulary/index.ts';
 import type { FrontMatter } from './front-matter.ts';
-import { writeInstead } from './nearest.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { fieldsOf } from './schema/fields.ts';
@@ -122,25 +120,7 @@ export const readPiece = (id: string, wardrobe: string, matter: FrontMatter): Re
   const parsed = v.safeParse(pieceSchema, matter.data);
   if (!parsed.success) return { problems: toProblems(matter, parsed.issues, fieldsOf(pieceSchema)) };
   const written = parsed.output;
-  const problems: Problem[] = [];
-  const fabric = written.fabric === undefined ? KINDS[written.kind].fabric : fabricNamed(written.fabric);
-  if (fabric === undefined) {
-    problems.push({
-      file: matter.file,
-      line: matter.lineOf(['fabric']),
-      wrong: `"fabric" names no cloth that Wayfold knows: "${written.fabric ?? ''}"`,
-      mend: writeInstead(written.fabric?.split(' ').at(-1) ?? '', FABRIC_WORDS),
-    });
-  }
-  const sum = written.colours.reduce((total, { share }) => total + (share ?? 0), 0);
-  if (sum > 1.001) {
-    problems.push({
-      file: matter.file,
-      line: matter.lineOf(['colours']),
-      wrong: `the shares of the colours add up to ${Math.round(sum * 100)} %`,
-      mend: 'write shares that add up to 1 or less',
-    });
-  }
-  if (fabric === undefined || problems.length > 0) return { problems };
+  // the schema has checked that the description names a cloth
+  const fabric = fabricNamed(written.fabric ?? '') ?? KINDS[written.kind].fabric;
   return { value: resolve(id, wardrobe, written, matter, fabric), problems: [] };
 };

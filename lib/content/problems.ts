@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
 import type { Problem } from '../model/index.ts';
 import type { FrontMatter } from './front-matter.ts';
-import { writeInstead } from './nearest.ts';
+import { nearestWords, writeInstead } from './nearest.ts';
 
 /** Message of a check that knows both what is wrong and what would be right. */
 export const wrongAndMend = (wrong: string, mend: string): string => `${wrong}\n${mend}`;
@@ -37,7 +37,7 @@ const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: stri
   const path = pathOf(issue);
   const name = field(path);
   const last = String(path.at(-1) ?? '');
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
+  if (isStranger(issue)) {
     return {
       wrong: `there is no field ${shown(last)}${path.length > 1 ? ` in ${field(path.slice(0, -1))}` : ''}`,
       mend: writeInstead(last, fields(path.slice(0, -1))),
@@ -77,10 +77,29 @@ const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: stri
   return { wrong: `${name} cannot be ${shown(issue.input)}`, mend: wrong };
 };
 
+const isStranger = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
+const isMissing = (issue: Issue): boolean => issue.received === 'undefined' && !isStranger(issue);
+
+/** True for a field that is missing only because its name is misspelt beside it: one slip is one problem. */
+const isMisspeltBeside = (missing: Issue, issues: readonly Issue[], fields: FieldNames): boolean => {
+  const path = pathOf(missing);
+  const group = path.slice(0, -1);
+  return issues.some((issue) => {
+    const typed = pathOf(issue);
+    return (
+      isStranger(issue) &&
+      typed.slice(0, -1).join() === group.join() &&
+      nearestWords(String(typed.at(-1)), fields(group), 1)[0] === path.at(-1)
+    );
+  });
+};
+
 /** Turns the issues of a schema into problems with file, line, what is wrong and what would be right. */
 export const toProblems = (
   matter: Pick<FrontMatter, 'file' | 'lineOf'>,
   issues: readonly Issue[],
   fields: FieldNames,
 ): readonly Problem[] =>
-  issues.map((issue) => ({ file: matter.file, line: matter.lineOf(pathOf(issue)), ...describe(issue, fields) }));
+  issues
+    .filter((issue) => !(isMissing(issue) && isMisspeltBeside(issue, issues, fields)))
+    .map((issue) => ({ file: matter.file, line: matter.lineOf(pathOf(issue)), ...describe(issue, fields) }));

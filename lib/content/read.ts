@@ -1,30 +1,16 @@
 import { type Normals, parseNormals } from '../comfort/index.ts';
-import type {
-  Brief,
-  Capsule,
-  HouseRuleSettings,
-  PackingListPlan,
-  Piece,
-  Problem,
-  StockLine,
-  Studio,
-} from '../model/index.ts';
-import { checkRuleSettings, checkRuleThresholds } from '../outfit/index.ts';
+import type { HouseRuleSettings, PackingListPlan, Piece, Problem, StockLine, Studio } from '../model/index.ts';
 import { openPhoto } from '../photo/index.ts';
-import { readBrief, withNormals } from './brief.ts';
-import { readCapsule, readHouseRules, readList, readStudio } from './capsule.ts';
+import { withNormals } from './brief.ts';
+import { readHouseRules, readList, readStudio } from './capsule.ts';
 import { type ContentFile, readContentFiles } from './files.ts';
-import { type FrontMatter, readFrontMatter } from './front-matter.ts';
-import { writeInstead } from './nearest.ts';
+import { parse } from './front-matter.ts';
 import { readPiece } from './piece.ts';
-import { checkCapsule } from './references.ts';
-import type { Read } from './result.ts';
+import { checkRules } from './references.ts';
+import type { Take } from './result.ts';
+import { nameOf, sortFiles } from './sort.ts';
 import { readSundries } from './sundries.ts';
-
-export interface Trip {
-  readonly brief: Brief;
-  readonly capsules: readonly Capsule[];
-}
+import { readTrips, type Trip } from './trips.ts';
 
 /** Everything a content folder says, validated and with defaults filled in. */
 export interface Content {
@@ -42,58 +28,6 @@ export interface ContentResult {
   readonly content?: Content;
   readonly problems: readonly Problem[];
 }
-
-const ROOMS = ['wardrobes', 'lists', 'trips'] as const;
-const ROOT_FILES = ['studio.md', 'house-rules.md', 'sundries.md', 'normals.csv'];
-
-const nameOf = (path: string): string => (path.split('/').at(-1) ?? path).replace(/\.md$/, '');
-
-interface Sorted {
-  studio?: ContentFile;
-  houseRules?: ContentFile;
-  normals?: ContentFile;
-  sundries?: ContentFile;
-  readonly pieces: ContentFile[];
-  readonly lists: ContentFile[];
-  readonly briefs: ContentFile[];
-  readonly capsules: ContentFile[];
-}
-
-const misplaced = (file: string): Problem => {
-  const [room = ''] = file.split('/');
-  if (!file.includes('/')) {
-    return { file, wrong: 'Wayfold reads no such file here', mend: writeInstead(file, ROOT_FILES) };
-  }
-  if (!(ROOMS as readonly string[]).includes(room)) {
-    return { file, wrong: `there is no folder "${room}" in a content folder`, mend: writeInstead(room, ROOMS) };
-  }
-  const where = {
-    wardrobes: 'put a piece into wardrobes/<wardrobe>/<piece>.md',
-    lists: 'put a list into lists/<list>.md',
-    trips: 'put it into trips/<trip>/brief.md or trips/<trip>/<capsule>.md',
-  }[room as (typeof ROOMS)[number]];
-  return { file, wrong: 'the file lies where Wayfold does not look', mend: where };
-};
-
-const sortFiles = (files: readonly ContentFile[], problems: Problem[]): Sorted => {
-  const sorted: Sorted = { pieces: [], lists: [], briefs: [], capsules: [] };
-  for (const file of files) {
-    const steps = file.path.split('/');
-    const [room] = steps;
-    if (file.path === 'studio.md') sorted.studio = file;
-    else if (file.path === 'house-rules.md') sorted.houseRules = file;
-    else if (file.path === 'sundries.md') sorted.sundries = file;
-    else if (file.path === 'normals.csv') sorted.normals = file;
-    else if (file.path === 'README.md') continue;
-    else if (!file.path.endsWith('.md')) problems.push(misplaced(file.path));
-    else if (room === 'wardrobes' && steps.length >= 3) sorted.pieces.push(file);
-    else if (room === 'lists' && steps.length === 2) sorted.lists.push(file);
-    else if (room === 'trips' && steps.length === 3) {
-      (steps[2] === 'brief.md' ? sorted.briefs : sorted.capsules).push(file);
-    } else problems.push(misplaced(file.path));
-  }
-  return sorted;
-};
 
 const readWardrobes = (files: readonly ContentFile[], take: Take): ReadonlyMap<string, readonly Piece[]> => {
   const wardrobes = new Map<string, Piece[]>();
@@ -122,109 +56,6 @@ const readWardrobes = (files: readonly ContentFile[], take: Take): ReadonlyMap<s
     if (piece !== undefined) pieces.push(piece);
   }
   return wardrobes;
-};
-
-type Take = <T>(read: Read<T>) => T | undefined;
-
-const parse = <T>(file: ContentFile, read: (matter: FrontMatter) => Read<T>): Read<T> => {
-  const front = readFrontMatter(file);
-  return front.ok ? read(front.matter) : { problems: front.problems };
-};
-
-const checkRules = (settings: HouseRuleSettings, matter: FrontMatter): readonly Problem[] => {
-  const at = (id: string) => ({ file: matter.file, line: matter.lineOf(['rules', id]) });
-  return [
-    ...checkRuleSettings(settings).map(({ id, nearest }) => ({
-      ...at(id),
-      wrong: `there is no house rule "${id}"`,
-      mend:
-        nearest.length > 0
-          ? `write ${nearest.map((word) => `"${word}"`).join(' or ')}`
-          : 'README.md lists the house rules',
-    })),
-    ...checkRuleThresholds(settings).map(({ id, threshold, low, high }) => ({
-      ...at(id),
-      wrong: `${threshold} is no threshold of the house rule "${id}"`,
-      mend:
-        low === undefined || high === undefined
-          ? 'this rule has none: write off, "rules out" or "lowers the score"'
-          : `write a number from ${low} to ${high}`,
-    })),
-  ];
-};
-
-const idsByWardrobe = (files: readonly ContentFile[]): ReadonlyMap<string, readonly string[]> => {
-  const ids = new Map<string, string[]>();
-  for (const { path } of files) {
-    const wardrobe = path.split('/')[1] ?? '';
-    ids.set(wardrobe, [...(ids.get(wardrobe) ?? []), nameOf(path)]);
-  }
-  return ids;
-};
-
-const readTrips = (
-  sorted: Sorted,
-  known: Omit<Content, 'trips' | 'studio' | 'houseRules' | 'sundries'>,
-  take: Take,
-): readonly Trip[] => {
-  const listIds = known.lists.map(({ id }) => id);
-  const folders = new Set([...sorted.briefs, ...sorted.capsules].map(({ path }) => path.split('/')[1] ?? ''));
-  return [...folders].flatMap((folder): Trip[] => {
-    const inFolder = (file: ContentFile): boolean => file.path.split('/')[1] === folder;
-    const briefFile = sorted.briefs.find(inFolder);
-    if (briefFile === undefined) {
-      take({
-        problems: [{ file: `trips/${folder}`, wrong: 'the trip has no brief', mend: `write trips/${folder}/brief.md` }],
-      });
-      return [];
-    }
-    const brief = take(
-      parse(briefFile, (matter) => {
-        const read = readBrief(folder, matter);
-        const strangers = (read.value?.travellers ?? []).flatMap(({ name, wardrobe }, index): Problem[] =>
-          known.wardrobes.has(wardrobe)
-            ? []
-            : [
-                {
-                  file: matter.file,
-                  line: matter.lineOf(['travellers', index]),
-                  wrong: `${name}'s wardrobe "${wardrobe}" does not exist`,
-                  mend: writeInstead(wardrobe, [...known.wardrobes.keys()]),
-                },
-              ],
-        );
-        return { ...read, problems: [...read.problems, ...strangers] };
-      }),
-    );
-    if (brief === undefined) return [];
-    const capsules = sorted.capsules.filter(inFolder).flatMap((file): Capsule[] => {
-      const capsule = take(
-        parse(file, (matter) => {
-          const read = readCapsule(nameOf(file.path), brief, listIds, matter);
-          if (read.value === undefined) return read;
-          const problems = [
-            ...read.problems,
-            ...checkCapsule(read.value, brief, { wardrobes: idsByWardrobe(sorted.pieces), lists: listIds }, matter),
-            ...checkRules(read.value.rules, matter),
-          ];
-          return { value: read.value, problems };
-        }),
-      );
-      return capsule === undefined ? [] : [capsule];
-    });
-    if (capsules.length === 0 && !sorted.capsules.some(inFolder)) {
-      take({
-        problems: [
-          {
-            file: briefFile.path,
-            wrong: 'the trip has no capsule',
-            mend: `write trips/${folder}/<capsule>.md beside the brief`,
-          },
-        ],
-      });
-    }
-    return [{ brief, capsules }];
-  });
 };
 
 /** A piece whose photo is missing, broken or outside the folder is a problem; a photo on a busy ground is not. */
@@ -283,7 +114,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
   );
   const sundries = sorted.sundries === undefined ? [] : (take(parse(sorted.sundries, readSundries)) ?? []);
   const normals = readNormals(sorted.normals, problems);
-  const trips = readTrips(sorted, { wardrobes, lists }, take).map(({ brief, capsules }) => ({
+  const trips = readTrips(sorted, take).map(({ brief, capsules }) => ({
     brief: withNormals(brief, normals),
     capsules,
   }));

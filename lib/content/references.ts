@@ -1,4 +1,5 @@
-import type { Brief, Capsule, Problem } from '../model/index.ts';
+import type { Brief, Capsule, HouseRuleSettings, Problem } from '../model/index.ts';
+import { checkRuleSettings, checkRuleThresholds } from '../outfit/index.ts';
 import { slug } from './brief.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { writeInstead } from './nearest.ts';
@@ -33,14 +34,19 @@ const pieceReferences = (capsule: Capsule): { path: Path; id: string }[] => {
   ];
 };
 
-/** Checks every name a capsule uses against the wardrobe, the lists and the brief. */
-export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matter: FrontMatter): readonly Problem[] => {
+/** Checks every name a capsule uses against the wardrobe, the lists and the brief, as far as the brief can be read. */
+export const checkCapsule = (
+  capsule: Capsule,
+  brief: Brief | undefined,
+  known: Known,
+  matter: FrontMatter,
+): readonly Problem[] => {
   const problems: Problem[] = [];
   const say = (path: Path, wrong: string, mend: string): void => {
     problems.push({ file: matter.file, line: matter.lineOf(path), wrong, mend });
   };
-  const names = brief.travellers.map(({ name }) => name);
-  if (!names.includes(capsule.traveller)) {
+  const names = brief?.travellers.map(({ name }) => name);
+  if (names !== undefined && !names.includes(capsule.traveller)) {
     say(['traveller'], `nobody called "${capsule.traveller}" travels`, writeInstead(capsule.traveller, names));
   }
   if (!known.lists.includes(capsule.list)) {
@@ -50,14 +56,17 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
       known.lists.length > 0 ? writeInstead(capsule.list, known.lists) : 'add a file to the folder lists',
     );
   }
-  const ids = known.wardrobes.get(capsule.wardrobe);
-  if (ids === undefined && capsule.wardrobe === '') return problems;
+  // without a brief nobody says whose wardrobe it is, unless there is only one
+  const [only, another] = known.wardrobes.keys();
+  const wardrobe = capsule.wardrobe === '' && another === undefined ? (only ?? '') : capsule.wardrobe;
+  const ids = known.wardrobes.get(wardrobe);
+  if (ids === undefined && wardrobe === '') return problems;
   if (ids === undefined) {
     const all = [...known.wardrobes.keys()];
     say(
       ['wardrobe'],
-      `there is no wardrobe "${capsule.wardrobe}"`,
-      all.length > 0 ? writeInstead(capsule.wardrobe, all) : 'add a folder to wardrobes',
+      `there is no wardrobe "${wardrobe}"`,
+      all.length > 0 ? writeInstead(wardrobe, all) : 'add a folder to wardrobes',
     );
     return problems;
   }
@@ -66,8 +75,8 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
     if (!owned.has(id)) {
       say(
         path,
-        `the wardrobe "${capsule.wardrobe}" has no piece "${id}"`,
-        writeInstead(id, ids, `name a file of wardrobes/${capsule.wardrobe}`),
+        `the wardrobe "${wardrobe}" has no piece "${id}"`,
+        writeInstead(id, ids, `name a file of wardrobes/${wardrobe}`),
       );
     }
   }
@@ -83,6 +92,7 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
       'list some under pieces:, or ask Wayfold to choose them with choose: {}',
     );
   }
+  if (brief === undefined) return problems;
   for (const [index, { occasion }] of capsule.fixed.entries()) {
     const options = brief.occasions.map(({ what }) => what);
     if (occasionsNamed(brief, occasion).length === 0) {
@@ -94,4 +104,27 @@ export const checkCapsule = (capsule: Capsule, brief: Brief, known: Known, matte
     }
   }
   return problems;
+};
+
+/** Checks the names and thresholds of house rules. */
+export const checkRules = (settings: HouseRuleSettings, matter: FrontMatter): readonly Problem[] => {
+  const at = (id: string) => ({ file: matter.file, line: matter.lineOf(['rules', id]) });
+  return [
+    ...checkRuleSettings(settings).map(({ id, nearest }) => ({
+      ...at(id),
+      wrong: `there is no house rule "${id}"`,
+      mend:
+        nearest.length > 0
+          ? `write ${nearest.map((word) => `"${word}"`).join(' or ')}`
+          : '"wayfold words" lists the house rules',
+    })),
+    ...checkRuleThresholds(settings).map(({ id, threshold, low, high }) => ({
+      ...at(id),
+      wrong: `${threshold} is no threshold of the house rule "${id}"`,
+      mend:
+        low === undefined || high === undefined
+          ? 'this rule has none: write off, "rules out" or "lowers the score"'
+          : `write a number from ${low} to ${high}`,
+    })),
+  ];
 };

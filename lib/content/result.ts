@@ -5,3 +5,6 @@ export interface Read<T> {
   readonly value?: T;
   readonly problems: readonly Problem[];
 }
+
+/** Gives what was read and keeps its problems. */
+export type Take = <T>(read: Read<T>) => T | undefined;

@@ -1,6 +1,5 @@
 import * as v from 'valibot';
-import { KIND_IDS } from '../../vocabulary/index.ts';
-import { colour, nameText, noteText, numberBetween, pieceIds, read } from './parts.ts';
+import { colour, kind, nameText, noteText, numberBetween, pieceIds, read } from './parts.ts';
 
 const SEVERITIES = ['rules out', 'lowers the score', 'off'] as const;
 
@@ -60,7 +59,7 @@ export const listSchema = v.strictObject({
       v.strictObject({
         what: nameText,
         count: v.pipe(numberBetween(1, 99), v.integer()),
-        kinds: v.pipe(v.array(v.picklist(KIND_IDS)), v.minLength(1)),
+        kinds: v.pipe(v.array(kind), v.minLength(1)),
       }),
     ),
     v.minLength(1),

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { COLOUR_NAMES, nearestColourNames, parseColour } from '../../colour/index.ts';
 import type { IsoDate, NamedColour } from '../../model/index.ts';
-import { DRESS_CODES, dressIndex } from '../../vocabulary/index.ts';
-import { nearestWords, writeInstead } from '../nearest.ts';
+import { DRESS_CODES, dressIndex, fabricNamed, KIND_IDS, type KindId } from '../../vocabulary/index.ts';
+import { fabricInstead, kindInstead, nearestWords, writeInstead } from '../nearest.ts';
 import { wrongAndMend } from '../problems.ts';
 
 const NAME_LENGTH = 300;
@@ -66,6 +66,9 @@ const asColour = (text: string): { value: NamedColour } | { wrong: string; mend:
 export interface WrittenColour extends NamedColour {
   readonly share?: number;
 }
+
+const shareSum = (colours: readonly WrittenColour[]): number =>
+  colours.reduce((sum, { share }) => sum + (share ?? 0), 0);
 
 const COLOUR_FIELDS = ['name', 'value', 'share', 'neutral'];
 
@@ -134,6 +137,41 @@ export const price = read<{ amount: number; currency: string }>((input) => {
   }
   return { value: { amount: Number(match[1]), currency: match[2] } };
 });
+
+/** A description of a cloth in which a known fibre or cloth is named. */
+export const cloth = read<string>((input) => {
+  const text = String(input).trim();
+  return fabricNamed(text) !== undefined && text.length <= NAME_LENGTH
+    ? { value: text }
+    : {
+        wrong: `it names no cloth that Wayfold knows: "${text.slice(0, 60)}"`,
+        mend: fabricInstead(text.split(' ').at(-1) ?? ''),
+      };
+});
+
+const PERCENT = 100;
+
+/** The colours of a piece; written shares add up to 1 at most. */
+export const colours = v.pipe(
+  v.array(colour),
+  v.minLength(1),
+  v.maxLength(8),
+  v.check(
+    (written) => shareSum(written) <= 1.001,
+    ({ input }) =>
+      wrongAndMend(
+        `the shares add up to ${Math.round(shareSum(input) * PERCENT)} %`,
+        'write shares that add up to 1 or less',
+      ),
+  ),
+);
+
+/** A kind of the vocabulary. */
+export const kind = read<KindId>((input) =>
+  (KIND_IDS as readonly unknown[]).includes(input)
+    ? { value: input as KindId }
+    : { wrong: `there is no kind "${String(input)}"`, mend: kindInstead(String(input)) },
+);
 
 /** A piece's id, as a capsule names it. */
 export const pieceId = v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(NAME_LENGTH));

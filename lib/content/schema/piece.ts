@@ -3,7 +3,6 @@ import {
   COVERAGE,
   CUTS,
   type Cut,
-  KIND_IDS,
   LENGTHS,
   NEEDS,
   PATTERN_SCALES,
@@ -13,7 +12,7 @@ import {
   PLACES,
 } from '../../vocabulary/index.ts';
 import { writeInstead } from '../nearest.ts';
-import { colour, dressInterval, nameText, noteText, numberBetween, price, read } from './parts.ts';
+import { cloth, colours, dressInterval, kind, nameText, noteText, numberBetween, price, read } from './parts.ts';
 
 const CUT_NAMES = Object.keys(CUTS) as Cut[];
 
@@ -54,15 +53,15 @@ const wash = read<number | 'hand' | 'dry clean' | 'wipe'>((input) => {
 /** The front matter of a piece. Three fields are needed; the rest come from the kind. */
 export const pieceSchema = v.strictObject({
   name: nameText,
-  kind: v.picklist(KIND_IDS),
-  colours: v.pipe(v.array(colour), v.minLength(1), v.maxLength(8)),
+  kind: kind,
+  colours,
   pattern: v.optional(pattern),
   places: v.optional(v.pipe(v.array(v.picklist(PLACES)), v.minLength(1))),
   cut: v.optional(v.picklist(CUT_NAMES)),
   length: v.optional(v.picklist(LENGTHS)),
   'length cm': v.optional(numberBetween(1, 250)),
   'heel cm': v.optional(numberBetween(0, 20)),
-  fabric: v.optional(nameText),
+  fabric: v.optional(cloth),
   size: v.optional(read<string>((input) => ({ value: String(input) }))),
   grams: v.optional(numberBetween(1, 20_000)),
   litres: v.optional(numberBetween(0.005, 60)),
