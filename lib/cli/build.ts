@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { PublishResult } from '../publish/index.ts';
 import { printProblems } from './content.ts';
 import { CONTENT_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
+import { findingText, voiceOf } from './voice.ts';
 
 export const EDITIONS = ['client', 'stylist'] as const;
 
@@ -58,7 +59,20 @@ export const buildVerb: Verb = {
       return 1;
     }
     const { guides, pages, cards, sheets, seconds } = result.made;
-    world.out(`${guides} guides: ${pages} pages, ${cards} cards, ${sheets} sheets in ${seconds.toFixed(1)} s`);
+    const voice = voiceOf(result.studio);
+    for (const { guide, findings } of result.told) {
+      const errors = findings.filter(({ level }) => level === 'error');
+      if (errors.length > 0)
+        world.out([`${guide}:`, ...errors.map((error) => findingText(error, voice)), ''].join('\n'));
+    }
+    const counted = [
+      [guides, { one: '# guide', other: '# guides' }],
+      [pages, { one: '# page', other: '# pages' }],
+      [cards, { one: '# card', other: '# cards' }],
+      [sheets, { one: '# sheet', other: '# sheets' }],
+    ] as const;
+    const made = counted.map(([count, forms]) => voice.formats.plural(count, forms)).join(', ');
+    world.out(`${made} in ${seconds.toFixed(1)} s`);
     world.out(path.relative(world.folder, result.out) || '.');
     return 0;
   },

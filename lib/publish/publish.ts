@@ -4,7 +4,7 @@ import { readContent } from '../content/index.ts';
 import { drawingFindings } from '../draw/index.ts';
 import { createRasteriser } from '../draw/raster/index.ts';
 import { buildGuides, type Guide } from '../guide/index.ts';
-import type { Problem } from '../model/index.ts';
+import type { Finding, Problem, Studio } from '../model/index.ts';
 import { renderSite, siteModel, writeAssets } from '../site/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { loadFonts } from '../type/index.ts';
@@ -39,7 +39,14 @@ export interface Made {
 }
 
 export type PublishResult =
-  | { readonly ok: true; readonly made: Made; readonly out: string }
+  | {
+      readonly ok: true;
+      readonly made: Made;
+      readonly out: string;
+      readonly studio: Studio;
+      /** What each guide has against itself. */
+      readonly told: readonly { readonly guide: string; readonly findings: readonly Finding[] }[];
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const isEmpty = async (folder: string): Promise<boolean> => (await readdir(folder).catch(() => ['?'])).length === 0;
@@ -117,6 +124,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
   toDraw = easelWork.reduce((sum, { artwork }) => sum + artwork.count, 0);
   let pages = 0;
   let sheets = 0;
+  const told: { guide: string; findings: readonly Finding[] }[] = [];
   await swapIn(out, async (folder) => {
     const parts = [];
     for (const { guide, artwork } of easelWork) {
@@ -128,8 +136,10 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
         onSheet: (what) => progress.step(`printing ${guide.id}/${what}`),
       });
       sheets += downloads.length;
+      const all = [...guide.findings, ...findings];
+      told.push({ guide: guide.id, findings: all });
       parts.push({
-        guide: { ...guide, findings: [...guide.findings, ...findings] },
+        guide: { ...guide, findings: all },
         pictures: artwork.index,
         downloads,
       });
@@ -144,6 +154,8 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
   return {
     ok: true,
     out,
+    studio: content.studio,
+    told,
     made: { guides: guides.length, pages, cards, sheets, seconds: (performance.now() - started) / 1000 },
   };
 };

@@ -6,6 +6,7 @@ declare module '@11ty/eleventy' {
       output: string,
       options: { quietMode?: boolean; configPath?: string; config?: (eleventyConfig: never) => void },
     );
+    disableLogger(): void;
     write(): Promise<unknown>;
   }
 }

@@ -17,6 +17,8 @@ export const renderSite = async (model: SiteModel, out: string): Promise<{ reado
       eleventyConfig.addGlobalData('site', () => model);
     },
   });
+  // its own lines are for its own command line; what fails is thrown
+  eleventy.disableLogger();
   const [, templates] = (await eleventy.write()) as [unknown, readonly unknown[] | undefined];
   for (const { permalink } of model.manifests) await writeWorker(out, path.dirname(permalink).slice(1));
   return { pages: templates?.length ?? 0 };

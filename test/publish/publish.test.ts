@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { publish } from '../../lib/publish/index.ts';
+import { run } from '../cli/run.ts';
 
 const SMALL = path.join(import.meta.dirname, '..', 'content', 'cases', 'valid', 'content');
 
@@ -50,6 +51,19 @@ describe('a build', () => {
     expect(files).toContain(path.join('graz', 'plain', 'cards', 'look-01.png'));
     expect(files).toContain(path.join('graz', 'plain', 'print', 'packing-list-a4.pdf'));
     expect(files).toContain(path.join('graz', 'plain', 'print', 'packing-list-letter.pdf'));
+  });
+
+  it('builds a guide with an occasion nobody can dress for, and says so', async () => {
+    const undressed = path.join(folder, 'undressed');
+    await cp(SMALL, path.join(undressed, 'content'), { recursive: true });
+    const brief = path.join(undressed, 'content', 'trips', 'graz', 'brief.md');
+    await writeFile(brief, (await readFile(brief, 'utf8')).replace('dress: smart casual', 'dress: formal'));
+    const { code, out } = await run(['build'], undressed);
+    expect(code).toBe(0);
+    expect(out).toContain('graz/plain:\nerror [');
+    expect(out).toContain('Dinner');
+    expect(out).toMatch(/^1 guide, \d+ pages, 1 card, \d+ sheets in /m);
+    expect(out).not.toContain('11ty');
   });
 
   it('gives the same bytes for the same content, with and without the cache', async () => {
