@@ -30,9 +30,13 @@ export interface Easel {
 const LOOK = { width: 960, height: 1120 } as const;
 const LOOK_WIDTHS = [960, 480, 240] as const;
 const SMALL_LOOK = 240;
-/** A piece fills this box in pixels; the small one is drawn for small size. */
+/** A piece fills this box in pixels. */
 const PIECE = { width: 480, height: 640 } as const;
-const SMALL_PIECE = 160;
+/** The small one is drawn for small size, and to scale as pages show pieces beside each other: pixels a centimetre, and the least width. */
+const SMALL_PIECE = { pxPerCm: 3, width: 68 } as const;
+/** Pages show some twenty of the small pictures together: coarser than a picture that is looked at alone. */
+const SMALL_WEBP = { quality: 72, alphaQuality: 60, effort: 4 } as const;
+/** A swatch is shown a quarter as wide. */
 const CLOTH = { width: 96, height: 72 } as const;
 const GROUNDS = ['clear', 'night'] as const;
 /** Pictures under way at once: the rasteriser holds three, the rest encode. */
@@ -101,9 +105,10 @@ const pieceJob = (
   const [widthCm, heightCm] = [box.width + 2 * margin, box.height + 2 * margin];
   const pxPerCm = Math.min(PIECE.width / widthCm, PIECE.height / heightCm);
   const sizes = (['large', 'small'] as const).map((size) => {
-    const share = size === 'small' ? SMALL_PIECE / Math.max(PIECE.width, PIECE.height) : 1;
-    const width = Math.max(8, Math.round(widthCm * pxPerCm * share));
     const detail: Detail = size === 'small' ? 'small' : 'full';
+    const large = Math.round(widthCm * pxPerCm);
+    const small = Math.max(Math.round(widthCm * SMALL_PIECE.pxPerCm), SMALL_PIECE.width);
+    const width = size === 'small' ? Math.min(large, small) : large;
     return { size, detail, width, height: Math.round((width * heightCm) / widthCm) };
   });
   const addressOf = (ground: string, size: string): string => `pictures/pieces/${piece.id}-${ground}-${size}.webp`;
@@ -121,7 +126,7 @@ const pieceJob = (
         Promise.all(
           each.map(async ({ ground, detail, width, height }) => {
             const picture = piecePicture(motifs.item(piece.id, slot, detail), { width, height });
-            return rasteriser.webp(await rasteriser.laid(picture, { ground }));
+            return rasteriser.webp(await rasteriser.laid(picture, { ground }), detail === 'small' ? SMALL_WEBP : {});
           }),
         ),
     },
@@ -132,7 +137,7 @@ const clothJob = (piece: Piece, motifs: Motifs, { rasteriser }: Easel): { cloth:
   const file = `pictures/cloth/${piece.id}.webp`;
   const make = async (): Promise<readonly Uint8Array[]> => {
     const svg = clothSvg(piece, motifs.item(piece.id, slotOf(piece), 'full'), CLOTH);
-    return [await rasteriser.webp(await rasteriser.pixels(svg, { width: CLOTH.width * 2 }))];
+    return [await rasteriser.webp(await rasteriser.pixels(svg, { width: CLOTH.width }), SMALL_WEBP)];
   };
   return {
     cloth: { address: file, ...CLOTH },

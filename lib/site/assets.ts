@@ -34,11 +34,10 @@ const sans = (weight: string): FontFile[] =>
     style: 'normal',
     subset,
   }));
+/** One weight of the serif, upright and italic: a page loads what it shows, and more would be felt on a phone. */
 const FONTS: readonly FontFile[] = [
   ...serif('300', 'normal'),
-  ...serif('400', 'normal'),
   ...serif('300', 'italic'),
-  ...serif('400', 'italic'),
   ...sans('400'),
   ...sans('500'),
 ];

@@ -91,7 +91,14 @@ export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => 
     numbers: parts.map(({ guide }) => numbersView(guide, voice)),
     moods: parts.flatMap(({ guide }) => moodsView(guide, familyOf(guide), voice) ?? []),
     findings: edition === 'stylist' ? parts.map(({ guide }) => findingsView(guide, voice)) : [],
-    looks: parts.map(({ guide, pictures }) => looksView(guide, pictures, voice)),
+    looks: parts.map(({ guide, pictures }) =>
+      looksView(
+        guide,
+        familyOf(guide).map((part) => part.guide),
+        pictures,
+        voice,
+      ),
+    ),
     lookPages: parts.flatMap(({ guide, pictures }) =>
       guide.looks.map((look) => lookView(guide, look, pictures, voice)),
     ),

@@ -7,6 +7,9 @@ import { build } from 'esbuild';
 const KEPT =
   /(\.html|\.css|\.js|\.webmanifest|-480\.webp|-small\.webp|pictures\/cloth\/[^/]+\.webp|icon\.svg|-latin(-ext)?-[^/]+\.woff2)$/;
 
+/** Never keeps itself: the browser asks for it anew to learn of a new build. */
+const WORKER = 'sw.js';
+
 const filesBelow = async (folder: string): Promise<readonly string[]> =>
   (await readdir(folder, { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile())
@@ -24,9 +27,9 @@ const addressFrom = (folder: string, file: string): string =>
 /** Writes a guide's service worker: its list of files, and a cache named by a hash of all they hold. */
 export const writeWorker = async (out: string, guide: string): Promise<void> => {
   const folder = path.join(out, guide);
-  const files = [...(await filesBelow(folder)), ...(await filesBelow(path.join(out, 'assets')))].filter((file) =>
-    KEPT.test(file.split(path.sep).join('/')),
-  );
+  const files = [...(await filesBelow(folder)), ...(await filesBelow(path.join(out, 'assets')))]
+    .filter((file) => KEPT.test(file.split(path.sep).join('/')))
+    .filter((file) => path.basename(file) !== WORKER);
   const hash = createHash('sha256');
   for (const file of files) hash.update(path.relative(out, file)).update(await readFile(file));
   const { outputFiles } = await build({
@@ -42,5 +45,5 @@ export const writeWorker = async (out: string, guide: string): Promise<void> => 
       FILES: JSON.stringify(files.map((file) => addressFrom(folder, file))),
     },
   });
-  await writeFile(path.join(folder, 'sw.js'), outputFiles[0]?.contents ?? '');
+  await writeFile(path.join(folder, WORKER), outputFiles[0]?.contents ?? '');
 };

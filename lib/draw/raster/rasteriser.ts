@@ -40,8 +40,17 @@ export interface Rasteriser {
   /** PNG to download, of an opaque picture: a palette of at most 256 colours, under 700 kB for a card. */
   png(pixels: Pixels): Promise<Buffer>;
   /** WebP for pages; keeps transparency. */
-  webp(pixels: Pixels): Promise<Buffer>;
+  webp(pixels: Pixels, options?: Partial<WebpOptions>): Promise<Buffer>;
 }
+
+/** Qualities from 1 to 100, effort from 0 to 6. */
+export interface WebpOptions {
+  readonly quality: number;
+  readonly alphaQuality: number;
+  readonly effort: number;
+}
+
+const WEBP: WebpOptions = { quality: 82, alphaQuality: 90, effort: 2 };
 
 /** Holds every card and picture of a guide. */
 const USUAL_SHEET = { width: 1200, height: 1350 };
@@ -142,6 +151,9 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
       return { data, width: info.width, height: info.height };
     },
     png: (pixels) => pngOf(indexed(pixels), pixels.width, pixels.height),
-    webp: (pixels) => sharp(pixels.data, raw(pixels)).webp({ quality: 82, alphaQuality: 90, effort: 2 }).toBuffer(),
+    webp: (pixels, options = {}) =>
+      sharp(pixels.data, raw(pixels))
+        .webp({ ...WEBP, ...options })
+        .toBuffer(),
   };
 };

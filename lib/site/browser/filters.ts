@@ -35,15 +35,15 @@ const lookOf = ({ dataset }: HTMLElement): FilterableLook => ({
 
 const NAMES = ['piece', 'occasion', 'warmth', 'dress'] as const;
 
-/** Shows the looks that suit the wishes; the wishes stand in the address, so that they can be sent on. */
+/** Shows the looks that suit the wishes; the wishes stand in the address, so that they can be sent on, and go along to another mood. */
 export const filterLooks = (document: Document): void => {
-  const form = document.querySelector<HTMLFormElement>('form[data-filters]');
-  if (form === null) return;
+  const bar = document.querySelector<HTMLElement>('[data-filters]');
+  if (bar === null) return;
   const looks = [...document.querySelectorAll<HTMLElement>('[data-look]')].map((element) => ({
     element,
     look: lookOf(element),
   }));
-  const select = (name: string): HTMLSelectElement | null => form.querySelector<HTMLSelectElement>(`[name=${name}]`);
+  const select = (name: string): HTMLSelectElement | null => bar.querySelector<HTMLSelectElement>(`[name=${name}]`);
   const set = (from: URLSearchParams): void => {
     for (const name of NAMES) {
       const field = select(name);
@@ -73,9 +73,9 @@ export const filterLooks = (document: Document): void => {
       }),
     ).toString();
     history.replaceState(null, '', asked === '' ? location.pathname : `?${asked}`);
+    for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) link.search = asked;
   };
-  form.addEventListener('submit', (event) => event.preventDefault());
-  form.addEventListener('change', () => {
+  bar.addEventListener('change', () => {
     show();
     remember();
   });
@@ -88,7 +88,8 @@ export const filterLooks = (document: Document): void => {
     });
   }
   set(new URLSearchParams(location.search));
-  form.hidden = false;
+  remember();
+  bar.hidden = false;
   document.querySelector<HTMLElement>('[data-counted]')?.removeAttribute('hidden');
   show();
 };

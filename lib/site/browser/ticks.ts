@@ -60,7 +60,9 @@ export const keepTicks = (document: Document, storage: () => Storage): void => {
     box.addEventListener('change', keep);
   }
   part('tools')?.removeAttribute('hidden');
-  part('reset')?.addEventListener('click', () => {
+  const reset = part('reset');
+  reset?.addEventListener('click', () => {
+    if (!confirm(reset.dataset.ticksReset)) return;
     for (const box of boxes) box.checked = false;
     keep();
   });

@@ -5,6 +5,12 @@
 export const localDate = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
+/** True on the way back: the browser then finds the place the reader left. */
+const returning = (): boolean =>
+  performance
+    .getEntriesByType('navigation')
+    .some((entry) => (entry as PerformanceNavigationTiming).type === 'back_forward');
+
 /** Shows the plan of the date on the cover and marks it among the days; `?day=2027-10-05` in the address shows another. */
 export const markToday = (document: Document, now: Date, address: URL): void => {
   const asked = address.searchParams.get('day');
@@ -21,5 +27,5 @@ export const markToday = (document: Document, now: Date, address: URL): void => 
     stop.classList.toggle('now', stop.dataset.stop === today);
     stop.classList.toggle('past', (stop.dataset.stop ?? '') < today);
   }
-  if (document.querySelector('.week') !== null && address.hash === '') found.scrollIntoView();
+  if (document.querySelector('.week') !== null && address.hash === '' && !returning()) found.scrollIntoView();
 };

@@ -54,6 +54,8 @@ export interface LooksView {
     readonly codes: string;
   })[];
   readonly filters: readonly { readonly name: string; readonly label: string; readonly choices: readonly Choice[] }[];
+  /** The looks of the same traveller's other moods. */
+  readonly moods: readonly { readonly text: string; readonly href: string }[];
   readonly words: Readonly<Record<'label' | 'shown' | 'empty' | 'all', string>>;
 }
 
@@ -107,7 +109,12 @@ const filtersOf = (guide: Guide, { word, formats }: SiteVoice): LooksView['filte
   ];
 };
 
-export const looksView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): LooksView => {
+export const looksView = (
+  guide: Guide,
+  family: readonly Guide[],
+  pictures: PictureIndex,
+  voice: SiteVoice,
+): LooksView => {
   const heading = voice.word('all looks', { count: guide.looks.length });
   return {
     frame: frameOf({ guide, voice, page: 'looks', path: 'looks/', title: heading, description: guide.capsule.title }),
@@ -124,6 +131,12 @@ export const looksView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice
       ).join(' '),
     })),
     filters: filtersOf(guide, voice),
+    moods: family
+      .filter(({ id, capsule }) => id !== guide.id && capsule.traveller === guide.capsule.traveller)
+      .map(({ capsule }) => ({
+        text: voice.word('same in mood', { mood: capsule.title }),
+        href: `../${capsule.id}/looks/`,
+      })),
     words: {
       label: voice.word('filters label'),
       shown: voice.word('looks shown'),
@@ -236,13 +249,17 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
   };
 };
 
-/** The image of one piece, small or large. */
+/** Leaves every width out but the narrowest. */
+const NARROWEST = 0;
+
+/** The image of one piece: small where it stands among others, with every width where it is looked at alone. */
 export const pieceImage = (
   id: string,
   pictures: PictureIndex,
   alt = '',
+  alone = false,
 ): (ImageView & { readonly widthCm: number }) | undefined => {
   const set = pictures.pieces[id];
-  const image = set === undefined ? undefined : imageOf(set, alt);
+  const image = set === undefined ? undefined : imageOf(set, alt, alone ? undefined : NARROWEST);
   return set === undefined || image === undefined ? undefined : { ...image, widthCm: set.widthCm };
 };

@@ -38,7 +38,9 @@ export interface PackingView {
     readonly weight: string;
     readonly pieces: readonly (PackingLine & { readonly image: ImageView | undefined })[];
   };
-  readonly words: Readonly<Record<'bar' | 'estimated' | 'print' | 'packed' | 'reset' | 'export' | 'refused', string>>;
+  readonly words: Readonly<
+    Record<'bar' | 'estimated' | 'print' | 'packed' | 'reset' | 'sure' | 'export' | 'refused', string>
+  >;
   readonly notes: readonly string[];
   readonly order: string;
   readonly lighter: LighterView | undefined;
@@ -89,8 +91,8 @@ export const packingView = (
       ),
       lines: [
         ...pieces.map(lineOf),
-        ...sundries.map(({ sundry, grams: each }, place) => ({
-          id: `sundry-${index}-${place}`,
+        ...sundries.map(({ sundry, grams: each }) => ({
+          id: `${index} ${sundry.name}`,
           name: sundry.name,
           count: sundry.count,
           grams: formats.grams(each.value),
@@ -128,6 +130,7 @@ export const packingView = (
       print: word('to print'),
       packed: word('packed'),
       reset: word('ticks reset'),
+      sure: word('ticks reset sure'),
       export: word('ticks export'),
       refused: word('ticks not kept'),
     },

@@ -91,7 +91,7 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
     }),
     kick: guide.capsule.title,
     name: piece.name,
-    image: pieceImage(piece.id, pictures, piece.name),
+    image: pieceImage(piece.id, pictures, piece.name, true),
     note: voice.markdown(piece.note),
     facts: factsOf(piece, voice),
     earns: earnsOf(guide, piece, voice),
