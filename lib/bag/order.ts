@@ -1,15 +1,20 @@
 import type { PackedPiece, Piece, Plan } from '../model/index.ts';
-import { KINDS } from '../vocabulary/index.ts';
+import { KINDS, type KindId } from '../vocabulary/index.ts';
 
 const ROLLED = new Set(['knits', 'swimwear', 'legwear']);
 const LAID_FLAT = new Set(['satin', 'silk']);
+/** What is hollow and keeps its shape when small things are put inside. */
+const FILLED: ReadonlySet<KindId> = new Set(['felt hat', 'sun hat', 'bucket hat', 'cap', 'flat cap']);
+const IN_A_POUCH: ReadonlySet<KindId> = new Set(['sunglasses', 'spectacles']);
+const ROLLED_KINDS: ReadonlySet<KindId> = new Set(['belt', 'tie']);
 
 /** How a piece goes in. common practice, no source */
 export const foldOf = (piece: Piece): PackedPiece['fold'] => {
   const { group } = KINDS[piece.kind];
   if (group === 'shoes') return 'shoe bag';
-  if (group === 'jewellery') return 'pouch';
-  if (ROLLED.has(group)) return 'roll';
+  if (group === 'jewellery' || IN_A_POUCH.has(piece.kind)) return 'pouch';
+  if (group === 'bags' || FILLED.has(piece.kind)) return 'fill';
+  if (ROLLED.has(group) || ROLLED_KINDS.has(piece.kind)) return 'roll';
   if (LAID_FLAT.has(piece.fabric)) return 'flat';
   return group === 'tops' && piece.fabric === 'cotton jersey' ? 'roll' : 'fold';
 };

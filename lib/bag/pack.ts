@@ -14,6 +14,7 @@ import type { Solver } from '../plan/index.ts';
 import { KINDS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { type Assignment, assignToBags } from './assign.ts';
+import { GUIDELINES_READ } from './guidelines.ts';
 import { pieceItem, sundryGrams, sundryItem, sundryLitres } from './items.ts';
 import { isFlight, type Journey, journeysOf } from './journeys.ts';
 import { exactly, givenShare, sumOf } from './measures.ts';
@@ -67,7 +68,12 @@ const notesOf = (question: PackQuestion, bags: readonly PackedBag[]): readonly P
       ? []
       : [phrase('bag', 'heaviest on', { bag: bag.name, date: heaviest.on, grams: heaviest.grams.value })],
   ),
-  ...(question.brief.occasions.some(isFlight) ? [phrase('bag', 'ask the carrier', {})] : []),
+  ...question.brief.bags
+    .filter(({ guideline }) => guideline !== undefined)
+    .map(({ name }) => phrase('bag', 'guideline is', { bag: name, read: GUIDELINES_READ })),
+  ...(question.brief.occasions.some(isFlight)
+    ? [phrase('bag', 'flight rules', { read: GUIDELINES_READ }), phrase('bag', 'ask the carrier', {})]
+    : []),
 ];
 
 /** Packs the trip: who wears what on each journey, which thing goes into which bag, in which order. */
@@ -128,7 +134,7 @@ export const packInFull = async (question: PackQuestion): Promise<PackedTrip> =>
         : { heaviest: { on: heaviest.journey.on, grams: heaviest.grams } }),
     };
   });
-  const worn = packed.filter(isWorn);
+  const worn = packed.filter(isWorn).map((piece): PackedPiece => ({ ...piece, fold: 'wear' }));
   const packing: Packing = {
     bags: packedBags,
     worn,

@@ -1,5 +1,5 @@
 import type { Bag, Piece } from '../model/index.ts';
-import { type Coverage, KINDS, type KindId } from '../vocabulary/index.ts';
+import { type Coverage, euShoeSize, KINDS, type KindId } from '../vocabulary/index.ts';
 
 /** A size that cannot be folded smaller, centimetres, longest first. */
 export type Box = readonly [number, number, number];
@@ -7,7 +7,6 @@ export type Box = readonly [number, number, number];
 /** A shoe's last is measured in Paris points of two thirds of a centimetre; the sole stands out a little. from memory; allowance own */
 const PARIS_POINT_CM = 2 / 3;
 const SOLE_CM = 1.5;
-const USUAL_EU_SIZE = 41;
 const SHOE_WIDTH_CM = 10;
 const UPPER_CM = 7;
 /** Height of a boot by how far up it covers the leg. Own estimates. */
@@ -28,11 +27,6 @@ const sorted = (sides: readonly number[]): Box => {
   return [a, b, c];
 };
 
-const euSize = (size: string | undefined): number => {
-  const found = Number(/^(?:EU\s*)?(\d{2}(?:\.5)?)$/i.exec(size?.trim() ?? '')?.[1]);
-  return found >= 30 && found <= 52 ? found : USUAL_EU_SIZE;
-};
-
 /** One shoe of a pair, or another piece that keeps its shape; undefined for cloth, which folds to any bag. */
 export const stiffBox = (piece: Piece): Box | undefined => {
   if (KINDS[piece.kind].group !== 'shoes') return STIFF[piece.kind];
@@ -40,7 +34,7 @@ export const stiffBox = (piece: Piece): Box | undefined => {
   const shaft = isBoot
     ? (piece.lengthCm ?? SHAFTS_CM.find(([part]) => piece.covers.includes(part))?.[1] ?? UPPER_CM)
     : UPPER_CM;
-  return sorted([euSize(piece.size) * PARIS_POINT_CM + SOLE_CM, SHOE_WIDTH_CM, shaft + piece.heelCm]);
+  return sorted([euShoeSize(piece.size) * PARIS_POINT_CM + SOLE_CM, SHOE_WIDTH_CM, shaft + piece.heelCm]);
 };
 
 /** Each side of the inner box against the outer one, when only that is known: together they leave four fifths. common practice, no source */

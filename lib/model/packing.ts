@@ -11,7 +11,7 @@ export interface PackedPiece {
   readonly litres: Measure;
   /** Journeys on which it is worn and so not in the bag. */
   readonly wornOn: readonly IsoDate[];
-  readonly fold: 'fold' | 'roll' | 'wear' | 'flat' | 'shoe bag' | 'pouch';
+  readonly fold: 'fold' | 'roll' | 'wear' | 'flat' | 'fill' | 'shoe bag' | 'pouch';
 }
 
 export interface PackedSundry {

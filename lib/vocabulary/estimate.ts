@@ -1,6 +1,7 @@
 import type { Measure } from '../model/measure.ts';
 import { FABRICS, type FabricId } from './fabrics.ts';
 import type { Kind } from './kinds.ts';
+import { sizeFactor } from './sizes.ts';
 
 /** How far a kind's usual figure can be from the piece in hand, as a share. Own figures; a weighed piece has none. */
 export const UNCERTAINTY = { grams: 0.25, litres: 0.3, clo: 0.2, wears: 0.34, dryHours: 0.4 } as const;
@@ -29,13 +30,15 @@ export const given = (value: number): Measure => ({
   source: 'entered by the stylist',
 });
 
-/** Mass of a piece of this kind in this cloth, grams. */
-export const estimateGrams = (kind: Kind, fabric: FabricId): Measure =>
-  estimate(kind.grams[0] * ratio(fabric, kind, 'weight'), UNCERTAINTY.grams, kind.grams[1], 0);
+/** Mass of a piece of this kind in this cloth and size, grams. */
+export const estimateGrams = (kind: Kind, fabric: FabricId, size?: string): Measure => {
+  const [usual, source] = kind.grams;
+  return estimate(usual * ratio(fabric, kind, 'weight') * sizeFactor(kind, size), UNCERTAINTY.grams, source, 0);
+};
 
 /** Packed volume, litres. */
-export const estimateLitres = (kind: Kind, fabric: FabricId): Measure =>
-  estimate(kind.litres * ratio(fabric, kind, 'weight'), UNCERTAINTY.litres, 'own', 2);
+export const estimateLitres = (kind: Kind, fabric: FabricId, size?: string): Measure =>
+  estimate(kind.litres * ratio(fabric, kind, 'weight') * sizeFactor(kind, size), UNCERTAINTY.litres, 'own', 2);
 
 /** Insulation I_clu, clo: the table's value for the kind, scaled by how much warmer the cloth is than the kind's usual one. */
 export const estimateClo = (kind: Kind, fabric: FabricId): Measure =>

@@ -31,6 +31,8 @@ export interface Formats {
   weekdayShort(iso: string): string;
   /** "S", for the narrowest columns. */
   weekdayNarrow(iso: string): string;
+  /** "November 2026", from a date or a month. */
+  month(iso: string): string;
   /** "2–10 October 2027". */
   dateRange(from: string, to: string): string;
   /** "19:30" or "7:30 pm". */
@@ -100,6 +102,7 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     weekday: (iso) => dates({ weekday: 'long' }).format(noon(iso)),
     weekdayShort: (iso) => dates({ weekday: 'short' }).format(noon(iso)),
     weekdayNarrow: (iso) => dates({ weekday: 'narrow' }).format(noon(iso)),
+    month: (iso) => dates({ month: 'long', year: 'numeric' }).format(noon(iso.length === 7 ? `${iso}-01` : iso)),
     dateRange: (from, to) =>
       dates({ day: 'numeric', month: 'long', year: 'numeric' }).formatRange(noon(from), noon(to)),
     time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),

@@ -16,6 +16,7 @@ import type { Bag, Brief, Piece, Plan, StockLine } from '../../lib/model/index.t
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import type { Solver } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
+import { createFormats, english, say } from '../../lib/words/index.ts';
 import { brief, occasion, piece } from '../plan/trip.ts';
 
 let solver: Solver;
@@ -149,6 +150,41 @@ describe('packing', () => {
     const { bags } = await packTrip(question(trip({ bags: [hold, cabin] }), stock));
     expect(bags[1]?.sundries.map(({ sundry }) => sundry.name)).toContain('Power bank');
     expect(bags[0]?.sundries.map(({ sundry }) => sundry.name)).toContain('Large shampoo');
+  });
+});
+
+describe('what the packing list says beside its lines', () => {
+  it('how each thing goes in: shoes in a bag, jumpers rolled, hats filled, what is worn not at all', async () => {
+    // common practice, no source
+    const more = [
+      ...pieces,
+      piece('jumper', 'crew-neck jumper'),
+      piece('hat', 'sun hat'),
+      piece('ring', 'ring'),
+      piece('blouse', 'blouse', { fabric: 'satin' }),
+    ];
+    const { bags, worn } = await packTrip(question(trip(), [], more));
+    const folds = new Map(bags.flatMap((bag) => bag.pieces.map(({ piece: id, fold }) => [id, fold])));
+    expect(Object.fromEntries(folds)).toMatchObject({
+      loafers: 'shoe bag',
+      jumper: 'roll',
+      hat: 'fill',
+      ring: 'pouch',
+      blouse: 'flat',
+      shirt: 'fold',
+    });
+    expect(worn.length).toBeGreaterThan(0);
+    expect(new Set(worn.map(({ fold }) => fold))).toEqual(new Set(['wear']));
+  });
+
+  it('when the guideline that stands in was read, and that the carrier is to be asked', async () => {
+    const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
+    const notes = async (change: Partial<Brief>): Promise<string> =>
+      (await packTrip(question(trip(change)))).notes.map((note) => say(english, formats, note)).join(' ');
+    const said = await notes({ bags: [{ ...cabin, guideline: 'cabin' }], occasions: [] });
+    expect(said).toMatch(/^Cabin case: .* read in \p{L}+ \d{4}\. Ask the carrier: its own rule always holds\.$/u);
+    expect(await notes({ bags: [cabin], occasions: [] })).toBe('');
+    expect(await notes({})).toMatch(/Liquids and batteries .* read in .* Ask your carrier/);
   });
 });
 

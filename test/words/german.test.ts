@@ -14,6 +14,7 @@ const inGerman = createFormats({ language: 'de', ...UNITS });
 const BY_NAME: Readonly<Record<string, PhraseValue>> = {
   on: '2027-10-03',
   date: '2027-10-03',
+  read: '2026-11',
   dryBy: '2027-10-04',
   from: '2027-10-02',
   to: '2027-10-10',

@@ -17,12 +17,16 @@ export interface PackingLine {
   readonly grams: string;
   readonly estimated: boolean;
   readonly cloth: string | undefined;
+  /** How it goes in: folded, rolled, in a pouch; empty for what is not clothing. */
+  readonly fold: string;
 }
 
 export interface BagView {
   readonly heading: string;
+  /** With its limit, or that it has none. */
   readonly weight: string;
-  readonly limit: string;
+  /** Litres packed, of the litres there are. */
+  readonly room: string;
   readonly bar: WeightBar;
   readonly lines: readonly PackingLine[];
 }
@@ -31,6 +35,8 @@ export interface PackingView {
   readonly frame: Frame;
   readonly kick: string;
   readonly heading: string;
+  /** Everything carried, how sure that is, and whether it fits. */
+  readonly total: string;
   readonly bags: readonly BagView[];
   readonly worn: {
     readonly heading: string;
@@ -45,7 +51,7 @@ export interface PackingView {
   readonly order: string;
   readonly lighter: LighterView | undefined;
   readonly downloads: readonly { readonly href: string; readonly text: string }[];
-  readonly total: number;
+  readonly lines: number;
   /** Names the ticks in the reader's browser. */
   readonly key: string;
 }
@@ -57,6 +63,13 @@ export const downloadLinks = (downloads: readonly Download[], voice: SiteVoice):
     text: voice.word('download', { kind: voice.word(`sheet ${kind}`), paper }),
   }));
 
+const totalOf = ({ bagReport, packing }: Guide, { say }: SiteVoice): string => {
+  const { grams, fits } = bagReport;
+  const spread = (grams.high - grams.low) / 2;
+  const all = say(phrase('bag', 'total is', { grams: grams.value, spread, share: packing.weighedShare }));
+  return `${all}. ${say(phrase('bag', fits ? 'it fits' : 'it does not fit', {}))}`;
+};
+
 export const packingView = (
   guide: Guide,
   pictures: PictureIndex,
@@ -65,20 +78,25 @@ export const packingView = (
 ): PackingView => {
   const { word, formats, say } = voice;
   const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
-  const lineOf = ({ piece, grams }: PackedPiece): PackingLine => ({
+  const lineOf = ({ piece, grams, fold }: PackedPiece): PackingLine => ({
     id: piece,
     name: byId.get(piece)?.name ?? piece,
     count: 1,
     grams: formats.grams(grams.value),
     estimated: grams.basis === 'estimated',
     cloth: pictures.cloth[piece]?.address,
+    fold: say(phrase('bag', `fold ${fold}`, {})),
   });
-  const bags = guide.packing.bags.map(({ bag, pieces, sundries, grams }, index): BagView => {
+  const bags = guide.packing.bags.map(({ bag, pieces, sundries, grams, litres }, index): BagView => {
     const packed = pieces.reduce((sum, piece) => sum + piece.grams.value, 0);
+    const weight = word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 });
     return {
       heading: bag.name,
-      weight: word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 }),
-      limit: bag.limitKg === undefined ? word('no limit') : word('of limit', { limit: bag.limitKg }),
+      weight:
+        bag.limitKg === undefined
+          ? `${weight}, ${word('no limit')}`
+          : `${weight} ${word('of limit', { limit: bag.limitKg })}`,
+      room: say(phrase('bag', 'litres of', { litres: litres.value, room: bag.litres })),
       bar: weightBar(
         pieces.map(({ piece, grams: each }) => ({
           grams: each.value,
@@ -98,11 +116,12 @@ export const packingView = (
           grams: formats.grams(each.value),
           estimated: each.basis === 'estimated',
           cloth: undefined,
+          fold: '',
         })),
       ],
     };
   });
-  const total = bags.reduce((sum, { lines }) => sum + lines.length, 0);
+  const lines = bags.reduce((sum, bag) => sum + bag.lines.length, 0);
   return {
     frame: frameOf({
       guide,
@@ -114,6 +133,7 @@ export const packingView = (
     }),
     kick: guide.capsule.title,
     heading: word('packing title'),
+    total: totalOf(guide, voice),
     bags,
     worn: {
       heading: word('worn in transit'),
@@ -138,7 +158,7 @@ export const packingView = (
     order: say(phrase('bag', 'packing order', {})),
     lighter: lighterView(guide, voice),
     downloads: downloadLinks(downloads, voice),
-    total,
+    lines,
     key: guide.id,
   };
 };

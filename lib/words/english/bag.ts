@@ -19,6 +19,10 @@ export const bag = {
   'heaviest on': ({ bag: name, date, grams }: { bag: string; date: string; grams: number }, f: Formats) =>
     `The ${name.toLowerCase()} is heaviest on ${f.date(date)}: ${f.kilograms(grams / 1000)}.`,
   'ask the carrier': () => 'Ask your carrier for its sizes and weights: its own rule always holds, and rules change.',
+  'guideline is': ({ bag: name, read }: { bag: string; read: string }, f: Formats) =>
+    `${name}: where your carrier's rule was not written, the published guideline stands in, read in ${f.month(read)}. Ask the carrier: its own rule always holds.`,
+  'flight rules': ({ read }: { read: string }, f: Formats) =>
+    `Liquids and batteries were checked by the usual rules, read in ${f.month(read)}. Ask your carrier and your airport: theirs always hold.`,
   'over weight': (
     { bag: name, over, limit, date }: { bag: string; over: number; limit: number; date: string },
     f: Formats,
@@ -95,6 +99,8 @@ export const bag = {
   'worth heading': () => 'What each piece costs and gives',
   'total is': ({ grams, spread, share }: { grams: number; spread: number; share: number }, f: Formats) =>
     `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} in all, worn and packed, of which ${f.percent(share)} weighed`,
+  'litres of': ({ litres, room }: { litres: number; room: number }, f: Formats) =>
+    `${f.litres(litres)} of ${f.litres(room)}`,
   'it fits': () => 'It fits.',
   'it does not fit': () => 'It does not fit.',
   'load is': (
@@ -112,6 +118,7 @@ export const bag = {
   'fold fold': () => 'folded',
   'fold roll': () => 'rolled',
   'fold wear': () => 'worn',
+  'fold fill': () => 'filled with small things',
   'fold flat': () => 'laid flat',
   'fold shoe bag': () => 'in a shoe bag',
   'fold pouch': () => 'in a pouch',

@@ -18,6 +18,10 @@ export const bag = {
     `${name}: am schwersten am ${f.date(date)} mit ${f.kilograms(grams / 1000)}.`,
   'ask the carrier': () =>
     'Fragen Sie Ihr Verkehrsunternehmen nach Maßen und Gewichten: Seine eigene Regel gilt immer, und Regeln ändern sich.',
+  'guideline is': ({ bag: name, read }, f) =>
+    `${name}: Wo die Regel Ihrer Gesellschaft nicht eingetragen ist, gilt hier der veröffentlichte Richtwert, gelesen im ${f.month(read)}. Fragen Sie nach: Ihre eigene Regel gilt immer.`,
+  'flight rules': ({ read }, f) =>
+    `Flüssigkeiten und Akkus wurden nach den üblichen Regeln geprüft, gelesen im ${f.month(read)}. Fragen Sie Fluggesellschaft und Flughafen: Deren Regeln gelten immer.`,
   'over weight': ({ bag: name, over, limit, date }, f) =>
     `${name}: am ${f.date(date)} um ${f.grams(over)} über der Grenze von ${f.kilograms(limit / 1000)}`,
   'near the limit': ({ bag: name, grams, high, limit }, f) =>
@@ -80,6 +84,7 @@ export const bag = {
   'worth heading': () => 'Was jedes Teil kostet und bringt',
   'total is': ({ grams, spread, share }, f) =>
     `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} insgesamt, getragen und gepackt, davon ${f.percent(share)} gewogen`,
+  'litres of': ({ litres, room }, f) => `${f.litres(litres)} von ${f.litres(room)}`,
   'it fits': () => 'Es passt.',
   'it does not fit': () => 'Es passt nicht.',
   'load is': ({ bag: name, grams, spread, limit, litres, room }, f) =>
@@ -87,6 +92,7 @@ export const bag = {
   'fold fold': () => 'gefaltet',
   'fold roll': () => 'gerollt',
   'fold wear': () => 'getragen',
+  'fold fill': () => 'mit Kleinem gefüllt',
   'fold flat': () => 'flach gelegt',
   'fold shoe bag': () => 'im Schuhbeutel',
   'fold pouch': () => 'im Täschchen',
