@@ -1,5 +1,6 @@
+import { sumOf } from '../bag/index.ts';
 import { type PaletteReport, paletteReport } from '../colour/index.ts';
-import type { Capsule, HouseRuleSettings, LookCounts, PackingListPlan, Piece, Plan } from '../model/index.ts';
+import type { Capsule, HouseRuleSettings, LookCounts, Measure, PackingListPlan, Piece, Plan } from '../model/index.ts';
 import { createWardrobeEngine, type RankedLook } from '../outfit/index.ts';
 import { checkList, type LineCheck } from './list-check.ts';
 
@@ -11,15 +12,29 @@ export interface Mood {
   readonly plan: Plan;
 }
 
+/** How well a plan dresses its trip. */
+export interface PlanQuality {
+  readonly served: number;
+  readonly of: number;
+  /** True when no plan with these pieces serves more. */
+  readonly proven: boolean;
+  /** Times that clothes are changed between two occasions of one day. */
+  readonly changes: number;
+  /** Different looks worn. */
+  readonly looks: number;
+  /** Piece ids that the plan never wears. */
+  readonly unworn: readonly string[];
+}
+
 export interface MoodSide {
   readonly id: string;
   readonly title: string;
-  readonly pieces: number;
+  readonly pieces: readonly Piece[];
   readonly counts: LookCounts;
   readonly palette: PaletteReport;
-  readonly served: number;
-  readonly of: number;
-  readonly grams: number;
+  readonly plan: PlanQuality;
+  /** The pieces alone, without bags and sundries. */
+  readonly grams: Measure;
 }
 
 export interface MoodComparison {
@@ -34,15 +49,26 @@ export interface MoodComparison {
   }[];
 }
 
-const sideOf = ({ capsule, pieces, counts, plan }: Mood): MoodSide => ({
-  id: capsule.id,
-  title: capsule.title,
-  pieces: pieces.length,
-  counts,
-  palette: paletteReport(pieces),
-  served: plan.served,
-  of: plan.of,
-  grams: pieces.reduce((sum, { grams }) => sum + grams.value, 0),
+export const planQuality = ({ plan, pieces }: Pick<Mood, 'plan' | 'pieces'>): PlanQuality => {
+  const occasions = plan.days.flatMap((day) => day.occasions);
+  return {
+    served: plan.served,
+    of: plan.of,
+    proven: plan.proven,
+    changes: occasions.filter(({ change }) => change === 'changes clothes').length,
+    looks: new Set(occasions.flatMap(({ look }) => look?.id ?? [])).size,
+    unworn: pieces.map(({ id }) => id).filter((id) => (plan.wears[id] ?? 0) === 0),
+  };
+};
+
+const sideOf = (mood: Mood): MoodSide => ({
+  id: mood.capsule.id,
+  title: mood.capsule.title,
+  pieces: mood.pieces,
+  counts: mood.counts,
+  palette: paletteReport(mood.pieces),
+  plan: planQuality(mood),
+  grams: sumOf(mood.pieces.map(({ grams }) => grams)),
 });
 
 const sharedBy = (a: readonly Piece[], b: readonly Piece[]): readonly string[] => {
@@ -50,7 +76,7 @@ const sharedBy = (a: readonly Piece[], b: readonly Piece[]): readonly string[] =
   return a.map(({ id }) => id).filter((id) => ids.has(id));
 };
 
-/** Two capsules on one list, side by side. */
+/** Two capsules of one wardrobe on one list, side by side. */
 export const compareMoods = (a: Mood, b: Mood, list?: PackingListPlan): MoodComparison => {
   const one = list === undefined ? [] : checkList(a.pieces, list).lines;
   const two = list === undefined ? [] : checkList(b.pieces, list).lines;
@@ -71,14 +97,36 @@ export interface CombinedMoods {
   readonly counts: LookCounts;
   /** Looks that need a piece only the first has and one only the second has. */
   readonly cross: LookCounts;
-  /** The best of those looks, varied in their cores. */
+  /** The best of those looks, each with a core of its own. */
   readonly crossLooks: readonly RankedLook[];
 }
 
 const CROSS_RANKED = 400;
+const CROSS_RANKED_AT_MOST = 25_600;
 const CROSS_SHOWN = 8;
+const CORE: ReadonlySet<string> = new Set(['top', 'bottom', 'one-piece', 'swim']);
 
-/** Two capsules in one bag: what they make together, and what neither makes alone. Vetoes of both hold. */
+/** Down the ranking until enough have been met, each with a new core. */
+const bestAcross = (
+  rank: (k: number) => readonly RankedLook[],
+  crosses: (look: RankedLook) => boolean,
+): readonly RankedLook[] => {
+  for (let asked = CROSS_RANKED; ; asked *= 4) {
+    const ranked = rank(asked);
+    const cores = new Set<string>();
+    const found = ranked.filter(crosses).filter(({ look }) => {
+      const core = look.worn.flatMap(({ slot, piece }) => (CORE.has(slot) ? [piece] : [])).join('+');
+      return !cores.has(core) && cores.add(core);
+    });
+    if (found.length >= CROSS_SHOWN || ranked.length < asked || asked >= CROSS_RANKED_AT_MOST)
+      return found.slice(0, CROSS_SHOWN);
+  }
+};
+
+/**
+ * Two capsules of one wardrobe in one bag: what they make together, and what neither makes alone. Vetoes of both hold;
+ * where their house rules differ the first one's do.
+ */
 export const combineMoods = (
   a: Pick<Mood, 'capsule' | 'pieces'>,
   b: Pick<Mood, 'capsule' | 'pieces'>,
@@ -88,6 +136,7 @@ export const combineMoods = (
   const inBoth = new Set(shared);
   const onlyA = new Set(a.pieces.map(({ id }) => id).filter((id) => !inBoth.has(id)));
   const onlyB = b.pieces.filter(({ id }) => !inBoth.has(id));
+  const idsOfB = new Set(onlyB.map(({ id }) => id));
   const pieces = [...a.pieces, ...onlyB];
   const engineFor = (some: readonly Piece[]) =>
     createWardrobeEngine({
@@ -104,26 +153,13 @@ export const combineMoods = (
   );
   const across = (level: keyof LookCounts): bigint =>
     counts[level] - (ofA?.[level] ?? 0n) - (ofB?.[level] ?? 0n) + (ofBoth?.[level] ?? 0n);
-  const idsOfB = new Set(onlyB.map(({ id }) => id));
-  const cores = new Set<string>();
-  const crossLooks = union
-    .rank(CROSS_RANKED)
-    .filter(
-      ({ look }) => look.worn.some(({ piece }) => onlyA.has(piece)) && look.worn.some(({ piece }) => idsOfB.has(piece)),
-    )
-    .filter(({ look }) => {
-      const core = look.worn
-        .filter(({ slot }) => ['top', 'bottom', 'one-piece', 'swim'].includes(slot))
-        .map(({ piece }) => piece)
-        .join('+');
-      return !cores.has(core) && cores.add(core);
-    })
-    .slice(0, CROSS_SHOWN);
+  const crosses = ({ look }: RankedLook): boolean =>
+    look.worn.some(({ piece }) => onlyA.has(piece)) && look.worn.some(({ piece }) => idsOfB.has(piece));
   return {
     pieces,
     shared,
     counts,
     cross: { core: across('core'), layered: across('layered'), complete: across('complete') },
-    crossLooks,
+    crossLooks: bestAcross((k) => union.rank(k), crosses),
   };
 };

@@ -1,5 +1,15 @@
+import { longestStretch, tripDays } from '../bag/index.ts';
 import type { Brief, ListLine, PackingListPlan, TripPlace, Weather } from '../model/index.ts';
-import { dressIndex, KIND_IDS, KINDS, type KindGroup, type KindId, type Place } from '../vocabulary/index.ts';
+import {
+  dressIndex,
+  fabricRefused,
+  KIND_IDS,
+  KINDS,
+  type KindGroup,
+  type KindId,
+  type Need,
+  type Place,
+} from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 
 /** A list made from a trip, each line with its reason. */
@@ -9,23 +19,23 @@ export interface ReasonedList {
   readonly reasons: readonly Phrase[];
 }
 
-const DAY_MS = 86_400_000;
-/** From here on it is warm enough for sandals and too warm for a coat, and below it cold enough for two. Own choice, °C. */
-const WARM_C = 24;
+/** From here on a day is hot, °C: too hot for wool and coats. From here down a morning is cold: too cold for bare shoes. Own choices. */
+const HOT_C = 24;
 const COLD_C = 10;
-
-const kindsWhere = (wanted: (id: KindId) => boolean): readonly KindId[] => KIND_IDS.filter(wanted);
-const inPlace = (place: Place, ...groups: readonly KindGroup[]): readonly KindId[] =>
-  kindsWhere((id) => KINDS[id].places[0] === place && (groups.length === 0 || groups.includes(KINDS[id].group)));
-
-const weathersOf = ({ weather, days }: TripPlace): readonly Weather[] => [
-  ...(weather === undefined ? [] : [weather]),
-  ...Object.values(days),
-];
+/** A night below this asks for something to wear over the evening. Own choice, °C. */
+const MILD_NIGHT_C = 18;
+/** From this chance of rain an outer layer goes along whatever the heat. Own choice, percent. */
+const WET_PERCENT = 40;
+/** Warmest garment and warmest coat for a trip that is hot, and lightest garment for one that is cold, in clo. Own choices, from the kinds. */
+const HOT_CLO = 0.34;
+const HOT_COAT_CLO = 0.44;
+const COLD_CLO = 0.12;
 
 /** What of a trip decides its list. */
 export interface TripTraits {
   readonly days: number;
+  /** Most days in a row on what is clean; a day more where what was washed has still to dry. */
+  readonly stretch: number;
   readonly lowC: number | undefined;
   readonly highC: number | undefined;
   readonly rainPercent: number;
@@ -34,14 +44,21 @@ export interface TripTraits {
   readonly formal: number;
   readonly washes: number;
   readonly roughGround: boolean;
+  readonly snow: boolean;
+  readonly sun: boolean;
 }
+
+const weathersOf = ({ weather, days }: TripPlace): readonly Weather[] => [
+  ...(weather === undefined ? [] : [weather]),
+  ...Object.values(days),
+];
 
 export const traitsOf = (brief: Brief): TripTraits => {
   const weathers = brief.places.flatMap(weathersOf);
-  const asks = (need: string): number =>
-    brief.occasions.filter(({ needs }) => needs.some((one) => one === need)).length;
+  const asks = (need: Need): number => brief.occasions.filter(({ needs }) => needs.includes(need)).length;
   return {
-    days: Math.round((Date.parse(brief.to) - Date.parse(brief.from)) / DAY_MS) + 1,
+    days: tripDays(brief),
+    stretch: longestStretch(brief) + (brief.washDays.length > 0 ? 1 : 0),
     lowC: weathers.length === 0 ? undefined : Math.min(...weathers.map(({ lowC }) => lowC)),
     highC: weathers.length === 0 ? undefined : Math.max(...weathers.map(({ highC }) => highC)),
     rainPercent: Math.max(0, ...weathers.map(({ rainPercent }) => rainPercent)),
@@ -49,20 +66,63 @@ export const traitsOf = (brief: Brief): TripTraits => {
     formal: brief.occasions.filter(({ dress }) => dressIndex(dress) >= dressIndex('cocktail')).length,
     washes: brief.washDays.length,
     roughGround: asks('uneven ground') > 0,
+    snow: asks('snow') > 0,
+    sun: asks('sun') > 0,
   };
+};
+
+const GARMENTS: ReadonlySet<KindGroup> = new Set(['tops', 'knits', 'bottoms', 'one-pieces', 'layers', 'coats']);
+const BARE_SHOES: readonly KindId[] = [
+  'sandals',
+  'heeled sandals',
+  'wedge sandals',
+  'espadrilles',
+  'flip-flops',
+  'mules',
+];
+const isOf = (id: KindId, fibre: string): boolean =>
+  fabricRefused({ fabric: KINDS[id].fabric, fabricText: KINDS[id].fabric }, [fibre]) !== undefined;
+const isThick = (id: KindId): boolean => ['quilted', 'fleece', 'corduroy'].includes(KINDS[id].fabric);
+
+const inHeat = (id: KindId): boolean => {
+  const { group, clo, dress, suits } = KINDS[id];
+  if (group === 'shoes') return !suits.includes('rain');
+  if (group === 'coats') return clo[0] <= HOT_COAT_CLO && !isThick(id);
+  // a suit is worn to a wedding in any heat
+  const business = dressIndex(dress[0]) >= dressIndex('smart casual');
+  const woollen = isOf(id, 'wool') && !business;
+  return !woollen && !isThick(id) && (!GARMENTS.has(group) || clo[0] <= HOT_CLO || business);
+};
+
+const inCold = (id: KindId): boolean => {
+  const { group, clo, places } = KINDS[id];
+  if (isOf(id, 'linen') || isOf(id, 'straw')) return false;
+  if (group === 'shoes') return BARE_SHOES.every((bare) => bare !== id);
+  return places[0] === 'outer layer' || !GARMENTS.has(group) || clo[0] >= COLD_CLO;
+};
+
+/** Kinds that belong on a trip of this weather: nothing woollen in heat, nothing bare in the cold, snow boots for snow. */
+const suitsWeather = ({ lowC, highC, snow }: TripTraits): ((id: KindId) => boolean) => {
+  const hot = highC !== undefined && highC >= HOT_C && (lowC ?? highC) >= COLD_C;
+  const cold = highC !== undefined && highC < HOT_C && (lowC ?? highC) < COLD_C;
+  return (id) => (id === 'snow boots' ? snow : hot ? inHeat(id) : !cold || inCold(id));
 };
 
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, Math.round(value)));
 
 /**
- * A list from what the trip is like: its days between washes, the cold and the heat, swimming, formal evenings. The
- * proportions are the carry-on list of the trade (5 tops, 3 bottoms, 1 dress, 2 of swimwear, 2 outer layers, 2 pairs of
- * shoes, 3 accessories for a week). common practice, no source
+ * A list from what the trip is like: its days between washes, cold and heat, rain, swimming, formal evenings. A week of
+ * warm weather gives the carry-on list of the trade: 5 tops, 3 bottoms, 1 dress, 2 of swimwear, 2 outer layers, 2 pairs
+ * of shoes, 3 accessories. common practice, no source
  */
 export const listFromTraits = (brief: Brief): ReasonedList => {
   const traits = traitsOf(brief);
-  const { days, lowC, highC, rainPercent, swims, formal, washes, roughGround } = traits;
-  const stretch = Math.ceil(days / (washes + 1));
+  const { days, stretch, lowC, highC, rainPercent, swims, formal, washes, roughGround, sun } = traits;
+  const belongs = suitsWeather(traits);
+  const inPlace = (place: Place): readonly KindId[] =>
+    KIND_IDS.filter((id) => KINDS[id].places[0] === place && belongs(id));
+  const inGroups = (...groups: readonly KindGroup[]): readonly KindId[] =>
+    KIND_IDS.filter((id) => groups.includes(KINDS[id].group) && belongs(id));
   const lines: ListLine[] = [];
   const reasons: Phrase[] = [];
   const line = (what: string, count: number, kinds: readonly KindId[], reason: Phrase): void => {
@@ -70,19 +130,19 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
     lines.push({ what, count, kinds });
     reasons.push(reason);
   };
-  const tops = clamp(stretch * 0.9 + 1, 2, 6);
-  const bottoms = clamp(stretch / 2.5, 2, 4);
+  const tops = clamp(stretch * 0.6 + 1, 2, 6);
   line('tops', tops, inPlace('top'), phrase('capsule', 'why tops', { days, washes, stretch }));
-  line('bottoms', bottoms, inPlace('bottom'), phrase('capsule', 'why bottoms', { tops }));
-  line('dresses', formal > 1 ? 2 : 1, inPlace('one-piece'), phrase('capsule', 'why dresses', { formal }));
-  line('swimwear', swims > 0 ? 2 : 0, inPlace('swim'), phrase('capsule', 'why swimwear', { swims }));
+  line('bottoms', clamp(stretch / 2.5, 2, 4), inPlace('bottom'), phrase('capsule', 'why bottoms', { tops }));
   line(
-    'layers',
-    highC !== undefined && highC >= WARM_C ? 1 : 2,
-    inPlace('mid layer'),
-    phrase('capsule', 'why layers', {}),
+    'dress, or jacket of a suit',
+    formal > 1 ? 2 : 1,
+    [...inPlace('one-piece'), ...(['suit jacket', 'blazer', 'double-breasted blazer', 'dinner jacket'] as const)],
+    phrase('capsule', 'why dresses', { formal }),
   );
-  const outers = lowC === undefined || lowC < COLD_C ? 2 : lowC < WARM_C - 6 || rainPercent >= 40 ? 1 : 0;
+  line('swimwear', swims > 0 ? 2 : 0, inPlace('swim'), phrase('capsule', 'why swimwear', { swims }));
+  const hot = highC !== undefined && highC >= HOT_C;
+  const outers = lowC === undefined || lowC < COLD_C ? 2 : lowC < MILD_NIGHT_C || rainPercent >= WET_PERCENT ? 1 : 0;
+  line('layers', hot && outers > 0 ? 1 : 2, inPlace('mid layer'), phrase('capsule', 'why layers', {}));
   line(
     'outer layers',
     outers,
@@ -95,11 +155,14 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
     inPlace('shoes'),
     phrase('capsule', 'why shoes', { rough: roughGround ? 1 : 0, formal }),
   );
+  line('bag', 1, inGroups('bags'), phrase('capsule', 'why bag', {}));
+  const finishing = inGroups('jewellery', 'accessories');
+  const shade = finishing.filter((id) => KINDS[id].suits.includes('sun'));
   line(
-    'accessories',
-    3,
-    kindsWhere((id) => ['bags', 'jewellery', 'accessories'].includes(KINDS[id].group)),
-    phrase('capsule', 'why accessories', {}),
+    sun ? 'hat and sunglasses' : 'things that finish a look',
+    2,
+    sun ? shade : finishing,
+    sun ? phrase('capsule', 'why shade', {}) : phrase('capsule', 'why finish', {}),
   );
   return { list: { id: 'from-the-trip', title: brief.title, file: brief.file, lines, note: '' }, reasons };
 };

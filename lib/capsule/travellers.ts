@@ -1,140 +1,134 @@
-import { relatePieces } from '../colour/index.ts';
-import type { Brief, IsoDate, Look, Piece, Plan } from '../model/index.ts';
-import { KINDS, QUIET_PATTERNS } from '../vocabulary/index.ts';
+import type { Brief, HouseRuleSettings, IsoDate, Look, LookCounts, Packing, Piece, Plan } from '../model/index.ts';
+import { createWardrobeEngine } from '../outfit/index.ts';
+import { KINDS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { limitsOf, packedOf } from './limits.ts';
+import { judgePicture, type PictureVerdict, seenPieces } from './picture.ts';
+import { demandsOf } from './serving.ts';
+import { type SharedBags, sharedBags } from './shared-bags.ts';
 
 export interface Traveller {
   readonly name: string;
   readonly pieces: readonly Piece[];
   readonly plan: Plan;
+  readonly packing: Packing;
+  readonly rules: HouseRuleSettings;
+  readonly never: readonly (readonly string[])[];
+  readonly always: readonly (readonly string[])[];
 }
 
 /** How the looks of two travellers sit beside each other at one occasion. */
-export interface SideBySide {
+export interface SideBySide extends PictureVerdict {
   readonly date: IsoDate;
   readonly occasion: string;
   readonly travellers: readonly [string, string];
-  readonly goes: boolean;
-  /** What stands against it, or what ties the two together. */
-  readonly reasons: readonly Phrase[];
+  /** Where they do not: another look of one of them for the same occasion that would, its finish left out. */
+  readonly instead?: { readonly traveller: string; readonly look: Look };
 }
 
 export interface Lendable {
   readonly piece: Piece;
   readonly from: string;
   readonly to: string;
-  /** The line of reasoning: one size fits all, or the same size. */
+  /** Why it can be worn: any size will do, or the same size. */
   readonly why: Phrase;
+  /** Looks with it that the borrower has not without it. */
+  readonly adds: LookCounts;
 }
 
 export interface Together {
+  readonly travellers: readonly string[];
   readonly days: readonly SideBySide[];
+  /** Most looks first. */
   readonly lendable: readonly Lendable[];
-  /** All clothes against all bags of the brief. */
-  readonly bags: {
-    readonly grams: number;
-    readonly litres: number;
-    readonly gramsAtMost?: number;
-    readonly litresAtMost?: number;
-    readonly fits: boolean;
-  };
+  readonly bags: SharedBags;
 }
 
-/** What people see from across a room. */
-const SEEN: ReadonlySet<string> = new Set(['top', 'bottom', 'one-piece', 'mid layer', 'outer layer', 'cover-up']);
 /** Worn in any size. */
-const ONE_SIZE: ReadonlySet<string> = new Set(['bags', 'jewellery', 'accessories']);
+const ANY_SIZE: ReadonlySet<string> = new Set(['bags', 'jewellery']);
+const ANY_SIZE_PLACES: ReadonlySet<string> = new Set(['scarf', 'eyewear']);
+/** Looks tried for one occasion in search of one that sits better. */
+const TRIED = 60;
+const LENT_AT_MOST = 12;
 
-const seenPieces = (look: Look, pieces: readonly Piece[], without: ReadonlySet<string>): readonly Piece[] =>
-  look.worn
-    .filter(({ slot, piece }) => SEEN.has(slot) && !without.has(piece))
-    .flatMap(({ piece }) => pieces.find(({ id }) => id === piece) ?? []);
+const engineOf = ({ rules, never, always }: Traveller, pieces: readonly Piece[]) =>
+  createWardrobeEngine({ pieces, rules, never, always });
 
-const isPrint = ({ pattern }: Piece): boolean => !QUIET_PATTERNS.has(pattern.type);
+const lookAt = ({ plan }: Traveller, occasion: string) =>
+  plan.days.flatMap(({ occasions }) => occasions).find((planned) => planned.occasion === occasion);
 
-const judgePicture = (mine: readonly Piece[], theirs: readonly Piece[]): Pick<SideBySide, 'goes' | 'reasons'> => {
-  const pairs = mine.flatMap((one) => theirs.map((two) => ({ one, two })));
-  const samePrint = pairs.find(({ one, two }) => isPrint(one) && isPrint(two) && one.pattern.type === two.pattern.type);
-  const clash = pairs.find(({ one, two }) => !relatePieces(one, two).goes);
-  const against = [
-    ...(samePrint === undefined
-      ? []
-      : [
-          phrase('capsule', 'same print', {
-            one: samePrint.one.name,
-            two: samePrint.two.name,
-            pattern: samePrint.one.pattern.type,
-          }),
-        ]),
-    ...(clash === undefined
-      ? []
-      : [
-          phrase('capsule', 'clash in picture', { one: clash.one.name, two: clash.two.name }),
-          relatePieces(clash.one, clash.two).reason,
-        ]),
-  ];
-  if (against.length > 0) return { goes: false, reasons: against };
-  return {
-    goes: true,
-    reasons: [
-      phrase('capsule', 'sits well', {
-        colours: [...new Set([...mine, ...theirs].flatMap(({ colours: [ground] }) => ground?.name ?? []))].slice(0, 4),
-      }),
-    ],
-  };
+const seenAt = (traveller: Traveller, occasion: string): readonly Piece[] => {
+  const planned = lookAt(traveller, occasion);
+  return planned?.look === undefined ? [] : seenPieces(planned.look, traveller.pieces, new Set(planned.layersCarried));
 };
 
+/** The best look of one for the occasion that sits well beside what the other wears. */
+const betterLook = (
+  one: Traveller,
+  beside: readonly Piece[],
+  occasion: string,
+  brief: Brief,
+): SideBySide['instead'] => {
+  const demand = demandsOf(brief, one.name, one.pieces).find((each) => each.occasion === occasion);
+  if (demand === undefined) return undefined;
+  const found = engineOf(one, one.pieces)
+    .rank(TRIED, demand.bare)
+    .find(({ look }) => judgePicture(seenPieces(look, one.pieces), beside).goes);
+  return found === undefined ? undefined : { traveller: one.name, look: found.look };
+};
+
+const sideBySide = (brief: Brief, one: Traveller, two: Traveller): readonly SideBySide[] =>
+  brief.occasions.flatMap(({ id, on }): readonly SideBySide[] => {
+    if (lookAt(one, id)?.look === undefined || lookAt(two, id)?.look === undefined) return [];
+    const [mine, theirs] = [seenAt(one, id), seenAt(two, id)];
+    const verdict = judgePicture(mine, theirs);
+    const instead = verdict.goes ? undefined : (betterLook(two, mine, id, brief) ?? betterLook(one, theirs, id, brief));
+    return [
+      {
+        date: on,
+        occasion: id,
+        travellers: [one.name, two.name],
+        ...verdict,
+        ...(instead === undefined ? {} : { instead }),
+      },
+    ];
+  });
+
+const fitsBorrower = (piece: Piece, to: Traveller): Phrase | undefined => {
+  const { group } = KINDS[piece.kind];
+  if (ANY_SIZE.has(group) || ANY_SIZE_PLACES.has(piece.places[0] ?? '')) return phrase('capsule', 'lend any size', {});
+  const { size } = piece;
+  const worn = size !== undefined && to.pieces.some((own) => own.size === size && KINDS[own.kind].group === group);
+  return worn ? phrase('capsule', 'lend same size', { size }) : undefined;
+};
+
+/** What the other does not have and could wear: of a kind they have none of, in a size they wear, and in some look of theirs. */
 const lendableBetween = (from: Traveller, to: Traveller): readonly Lendable[] =>
   from.pieces.flatMap((piece): readonly Lendable[] => {
-    const group = KINDS[piece.kind].group;
-    if (ONE_SIZE.has(group))
-      return [{ piece, from: from.name, to: to.name, why: phrase('capsule', 'lend any size', {}) }];
-    const { size } = piece;
-    const sameSize =
-      size !== undefined && to.pieces.some((own) => own.size === size && KINDS[own.kind].group === group);
-    return sameSize
-      ? [{ piece, from: from.name, to: to.name, why: phrase('capsule', 'lend same size', { size }) }]
-      : [];
+    const why = fitsBorrower(piece, to);
+    if (why === undefined || to.pieces.some(({ kind }) => kind === piece.kind)) return [];
+    // two wardrobes may name a piece alike
+    const lent = { ...piece, id: `${piece.wardrobe}/${piece.id}` };
+    const adds = engineOf(to, [...to.pieces, lent]).count({ pieces: [lent.id] });
+    return adds.complete === 0n ? [] : [{ piece, from: from.name, to: to.name, why, adds }];
   });
 
 /** Two or more on one brief: day by day side by side, what they can lend, and whether the bags hold it all. */
 export const travelTogether = (brief: Brief, travellers: readonly Traveller[]): Together => {
   const pairs = travellers.flatMap((one, index) => travellers.slice(index + 1).map((two) => [one, two] as const));
-  const lookAt = ({ plan }: Traveller, occasion: string) =>
-    plan.days.flatMap(({ occasions }) => occasions).find((planned) => planned.occasion === occasion);
-  const days = pairs.flatMap(([one, two]) =>
-    brief.occasions.flatMap(({ id, on }): readonly SideBySide[] => {
-      const mine = lookAt(one, id);
-      const theirs = lookAt(two, id);
-      if (mine?.look === undefined || theirs?.look === undefined) return [];
-      return [
-        {
-          date: on,
-          occasion: id,
-          travellers: [one.name, two.name],
-          ...judgePicture(
-            seenPieces(mine.look, one.pieces, new Set(mine.layersCarried)),
-            seenPieces(theirs.look, two.pieces, new Set(theirs.layersCarried)),
-          ),
-        },
-      ];
-    }),
-  );
-  const limits = limitsOf(brief);
-  const packed = travellers.map(({ pieces }) => packedOf(pieces, limits.journeys));
-  const grams = packed.reduce((sum, one) => sum + one.grams, 0);
-  const litres = packed.reduce((sum, one) => sum + one.litres, 0);
   return {
-    days,
-    lendable: pairs.flatMap(([one, two]) => [...lendableBetween(one, two), ...lendableBetween(two, one)]),
-    bags: {
-      grams,
-      litres,
-      ...(limits.grams === undefined ? {} : { gramsAtMost: limits.grams }),
-      ...(limits.litres === undefined ? {} : { litresAtMost: limits.litres }),
-      fits:
-        grams <= (limits.grams ?? Number.POSITIVE_INFINITY) && litres <= (limits.litres ?? Number.POSITIVE_INFINITY),
-    },
+    travellers: travellers.map(({ name }) => name),
+    days: pairs
+      .flatMap(([one, two]) => sideBySide(brief, one, two))
+      .toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    lendable: pairs
+      .flatMap(([one, two]) => [...lendableBetween(one, two), ...lendableBetween(two, one)])
+      .toSorted(
+        (a, b) =>
+          Number(b.adds.layered - a.adds.layered) ||
+          Number(b.adds.complete - a.adds.complete) ||
+          (a.piece.id < b.piece.id ? -1 : 1),
+      )
+      .slice(0, LENT_AT_MOST),
+    bags: sharedBags(travellers),
   };
 };

@@ -1,8 +1,10 @@
 import { bagReport, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
+import { checkList, findingsOfList, tradeFindings } from '../capsule/index.ts';
 import { accentOf, colourFindings, lookVisionFindings, paletteReport } from '../colour/index.ts';
 import type {
   Brief,
   Capsule,
+  Finding,
   HouseRuleSettings,
   Look,
   PackingListPlan,
@@ -137,6 +139,15 @@ export const planGuide = async ({
   return { pieces, engine, plan };
 };
 
+/** How the pieces fill their list, and what the trade would say of them. */
+const findingsOfPieces = (
+  pieces: readonly Piece[],
+  { capsule, brief, list }: Pick<GuideQuestion, 'capsule' | 'brief' | 'list'>,
+): readonly Finding[] =>
+  [...(list === undefined ? [] : findingsOfList(checkList(pieces, list), pieces)), ...tradeFindings(pieces, brief)].map(
+    (finding) => ({ ...finding, file: capsule.file }),
+  );
+
 /** Computes the whole guide of one capsule of one trip. Draws nothing, writes nothing. */
 export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   const { studio, brief, capsule } = question;
@@ -175,6 +186,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...findingsOfPlan(plan, brief, pieces),
       ...findingsOfBag(toPack, packed, report),
       ...findingsOfStock(question.sundries),
+      ...findingsOfPieces(pieces, question),
       ...colourFindings(pieces, { avoid: brief.avoid.colours, mood: capsule.mood.palette }, palette),
       ...lookVisionFindings(pieces, looks),
     ],

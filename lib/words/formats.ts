@@ -37,7 +37,8 @@ export interface Formats {
   dateRange(from: string, to: string): string;
   /** "19:30" or "7:30 pm". */
   time(clock: string): string;
-  money(amount: number, currency: string): string;
+  /** Whole units of the currency, or with that many digits behind the point. */
+  money(amount: number, currency: string, digits?: number): string;
 }
 
 /** Published factors: 1 lb = 453.59237 g exactly, 1 in = 2.54 cm exactly (international yard and pound, 1959). */
@@ -106,7 +107,13 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     dateRange: (from, to) =>
       dates({ day: 'numeric', month: 'long', year: 'numeric' }).formatRange(noon(from), noon(to)),
     time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),
-    money: (amount, currency) => numbers({ style: 'currency', currency, maximumFractionDigits: 0 }).format(amount),
+    money: (amount, currency, digits = 0) =>
+      numbers({
+        style: 'currency',
+        currency,
+        minimumFractionDigits: digits,
+        maximumFractionDigits: digits,
+      }).format(amount),
   };
   return formats;
 };

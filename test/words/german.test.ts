@@ -31,6 +31,7 @@ const BY_NAME: Readonly<Record<string, PhraseValue>> = {
   time: '19:30',
   direction: 'darker',
   colour: 'rust',
+  currency: 'EUR',
   colours: ['rust', 'navy'],
   type: 'V',
   scheme: 'triad',

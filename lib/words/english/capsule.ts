@@ -27,7 +27,7 @@ export const capsule = {
   'no pattern': () => 'All of it is neutral and plain.',
   'no pattern mend': () => 'Bring one pattern, or a bold scarf, bag or piece of jewellery in its stead.',
   'one outer length': ({ long, pieces: names }: { long: number; pieces: readonly string[] }, f) =>
-    `${f.list(names)} are all ${long === 1 ? 'long' : 'short'}.`,
+    `${f.list(names)} are ${names.length === 2 ? 'both' : 'all'} ${long === 1 ? 'long' : 'short'}.`,
   'one outer length mend': ({ long }: { long: number }) =>
     `Swap one for a ${long === 1 ? 'short' : 'long'} one: skirts and trousers ask for different lengths.`,
   'no flat shoes': () => 'No pair of shoes is flat and made for long walking.',
@@ -111,7 +111,9 @@ export const capsule = {
     rough === 1 && formal > 0
       ? 'One pair for rough ground, one to walk in, one to dress up.'
       : 'One flat pair to walk in, one dressier.',
-  'why accessories': () => 'A bag, and two things that finish a look.',
+  'why bag': () => 'One for the day.',
+  'why shade': () => 'The sun asks for both.',
+  'why finish': () => 'Earrings, a scarf, a belt: small, light, and they change a look.',
 
   'same print': ({ one, two, pattern }: { one: string; two: string; pattern: string }) =>
     `${one} and ${two} are both ${pattern}: one is enough in a picture.`,

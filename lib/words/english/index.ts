@@ -3,13 +3,29 @@ import { capsule } from './capsule.ts';
 import { check } from './check.ts';
 import { colour } from './colour.ts';
 import { comfort } from './comfort.ts';
+import { compare } from './compare.ts';
 import { draw } from './draw.ts';
 import { guide } from './guide.ts';
+import { improve } from './improve.ts';
 import { outfit } from './outfit.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
 
 /** Every sentence of the interface, by room; German has the same keys, by type. */
-export const english = { bag, capsule, check, colour, comfort, draw, guide, outfit, plan, print, site };
+export const english = {
+  bag,
+  capsule,
+  check,
+  colour,
+  comfort,
+  compare,
+  draw,
+  guide,
+  improve,
+  outfit,
+  plan,
+  print,
+  site,
+};
 export type English = typeof english;

@@ -31,7 +31,8 @@ export const capsule = {
   'no pattern': () => 'Alles ist neutral und einfarbig.',
   'no pattern mend': () =>
     'Ein Muster mitnehmen, oder stattdessen ein auffälliges Tuch, eine Tasche oder ein Schmuckstück.',
-  'one outer length': (v, f) => `Alle ${v.long === 1 ? 'lang' : 'kurz'}: ${f.list(v.pieces)}.`,
+  'one outer length': (v, f) =>
+    `${v.pieces.length === 2 ? 'Beide' : 'Alle'} ${v.long === 1 ? 'lang' : 'kurz'}: ${f.list(v.pieces)}.`,
   'one outer length mend': (v) =>
     `Eins gegen ein ${v.long === 1 ? 'kurzes' : 'langes'} tauschen: Röcke und Hosen brauchen verschiedene Längen.`,
   'no flat shoes': () => 'Kein Paar Schuhe ist flach und für lange Wege gemacht.',
@@ -105,7 +106,9 @@ export const capsule = {
     v.rough === 1 && v.formal > 0
       ? 'Ein Paar für unebenen Boden, eins zum Gehen, eins für festliche Anlässe.'
       : 'Ein flaches Paar zum Gehen, ein festlicheres.',
-  'why accessories': () => 'Eine Tasche und zwei Dinge, die einen Look vollenden.',
+  'why bag': () => 'Eine für den Tag.',
+  'why shade': () => 'Die Sonne verlangt beides.',
+  'why finish': () => 'Ohrringe, ein Tuch, ein Gürtel: klein und leicht, und sie verändern einen Look.',
 
   'same print': (v) => `${v.one} und ${v.two} sind gleich gemustert: auf einem Bild genügt eins.`,
   'clash in picture': (v) => `${v.one} und ${v.two} passen nebeneinander nicht gut.`,

@@ -6,7 +6,7 @@ import type { PatternScale } from '../../vocabulary/patterns.ts';
 import type { Slot } from '../../vocabulary/places.ts';
 
 /** The tables' words reach sentences in English; a word that is not in the glossary is a name and stays as it is. */
-const lookUp =
+export const lookUp =
   (words: Readonly<Record<string, string>>) =>
   (word: string): string =>
     Object.hasOwn(words, word) ? (words[word] ?? word) : word;

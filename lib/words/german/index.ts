@@ -6,8 +6,10 @@ import { capsule } from './capsule.ts';
 import { check } from './check.ts';
 import { colour } from './colour.ts';
 import { comfort } from './comfort.ts';
+import { compare } from './compare.ts';
 import { draw } from './draw.ts';
 import { guide } from './guide.ts';
+import { improve } from './improve.ts';
 import { outfit } from './outfit.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
@@ -25,8 +27,10 @@ export const german = {
   check,
   colour,
   comfort,
+  compare,
   draw,
   guide,
+  improve,
   outfit,
   plan,
   print,

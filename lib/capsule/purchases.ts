@@ -1,0 +1,133 @@
+import { relatePieces } from '../colour/index.ts';
+import type { NamedColour, Piece } from '../model/index.ts';
+import { layeredLookTable } from '../outfit/index.ts';
+import { KINDS } from '../vocabulary/index.ts';
+import { type Addition, additionOf, byWorth } from './gains.ts';
+import { thingsToBuy } from './grid.ts';
+import { type Dressed, engineWith, type ImproveQuestion, MOST_LOOKS } from './improve-question.ts';
+import { createPricer } from './pricing.ts';
+
+/** A piece nobody owns yet. */
+export interface Purchase extends Addition {
+  /** Other colours of the same piece that would add as many looks, best first. */
+  readonly alsoIn: readonly NamedColour[];
+  /** A piece of the wardrobe of the same group that brings as much and need not be bought. */
+  readonly instead?: Addition;
+}
+
+/** Things to buy that are priced together: looks of two of them are listed in vain, so not too many. */
+const BATCH = 24;
+
+interface Priced {
+  readonly piece: Piece;
+  readonly adds: number;
+  readonly serves: ReadonlySet<string>;
+  /** Place in the grid: plain and usual first. */
+  readonly place: number;
+}
+
+/** Layered looks each thing would add to the capsule: exact, from one listing a batch. */
+const gainsOf = (things: readonly Piece[], question: ImproveQuestion): readonly number[] => {
+  const { pieces, rules, never = [], always = [] } = question;
+  const all = [...pieces, ...things];
+  const table = layeredLookTable({ pieces: all, rules, never, always }, MOST_LOOKS);
+  if (table === undefined)
+    return things.map((thing) =>
+      Number(engineWith([...pieces, thing], question).count({ pieces: [thing.id] }).layered),
+    );
+  const { gain } = createPricer(table, all.length)(Uint8Array.from(all, (_, at) => (at < pieces.length ? 1 : 0)));
+  return things.map((_, at) => gain[pieces.length + at] ?? 0);
+};
+
+/** Of these things, those with a look for an occasion that has none yet. */
+const servedWith = (
+  things: readonly Piece[],
+  lacking: readonly Dressed[],
+  question: ImproveQuestion,
+): ReadonlyMap<string, ReadonlySet<string>> => {
+  const served = new Map(things.map(({ id }) => [id, new Set<string>()]));
+  if (lacking.length === 0) return served;
+  const engine = engineWith([...question.pieces, ...things], question);
+  for (const { demand } of lacking) {
+    for (const { id } of things) {
+      const others = things.filter((thing) => thing.id !== id).map((thing) => thing.id);
+      const without = [...(demand.restriction.without ?? []), ...others];
+      if (engine.rank(1, { ...demand.restriction, pieces: [id], without }).length > 0)
+        served.get(id)?.add(demand.occasion);
+    }
+  }
+  return served;
+};
+
+/** How well a colour stands to what it would be worn with, 0 to 1. */
+const harmonyWith = (piece: Piece, pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, other) => sum + relatePieces(piece, other).score, 0) / Math.max(1, pieces.length);
+
+const priceKind = (
+  things: readonly Piece[],
+  lacking: readonly Dressed[],
+  question: ImproveQuestion,
+): readonly Priced[] => {
+  const priced: Priced[] = [];
+  for (let at = 0; at < things.length; at += BATCH) {
+    const batch = things.slice(at, at + BATCH);
+    const gains = gainsOf(batch, question);
+    const served = servedWith(batch, lacking, question);
+    batch.forEach((piece, index) => {
+      priced.push({ piece, adds: gains[index] ?? 0, serves: served.get(piece.id) ?? new Set(), place: at + index });
+    });
+  }
+  return priced;
+};
+
+/**
+ * The best thing of one kind: most occasions, most looks; of equals the plainest, of those a colour of the mood, and the
+ * one that stands best to the rest.
+ */
+const bestOfKind = (things: readonly Piece[], lacking: readonly Dressed[], question: ImproveQuestion) => {
+  const inMood = ({ colours: [ground] }: Piece): number =>
+    question.palette.some(({ hex }) => hex === ground?.hex) ? 1 : 0;
+  const priced = priceKind(things, lacking, question);
+  const serves = Math.max(...priced.map((each) => each.serves.size));
+  const able = priced.filter((each) => each.serves.size === serves);
+  const adds = Math.max(...able.map((each) => each.adds));
+  const most = able.filter((each) => each.adds === adds);
+  const plainest = most.reduce((first, each) => (each.place < first.place ? each : first)).piece;
+  const inColours = most
+    .filter(({ piece }) => piece.pattern.type === plainest.pattern.type && piece.cut === plainest.cut)
+    .map(({ piece }) => ({ piece, harmony: harmonyWith(piece, question.pieces) }))
+    .toSorted((a, b) => inMood(b.piece) - inMood(a.piece) || b.harmony - a.harmony)
+    .map(({ piece }) => piece);
+  const [best = plainest, ...others] = inColours;
+  return { best, adds, serves, alsoIn: others.flatMap(({ colours: [ground] }) => ground ?? []) };
+};
+
+/** True when `other` does all that `one` does. */
+const doesAsMuch = (other: Addition, one: Addition): boolean =>
+  other.adds >= one.adds && one.serves.every((occasion) => other.serves.includes(occasion));
+
+/**
+ * The best pieces to buy, one a kind, best first. Every kind the list names is tried in every colour, pattern and cut of
+ * the grid, and its layered looks counted exactly.
+ */
+export const bestPurchases = (
+  question: ImproveQuestion,
+  dressed: readonly Dressed[],
+  owned: readonly Addition[],
+  shown: number,
+): readonly Purchase[] => {
+  const lacking = dressed.filter((each) => !each.hasLook);
+  return thingsToBuy(question)
+    .map((things) => bestOfKind(things, lacking, question))
+    .filter(({ adds, serves }) => adds > 0 || serves > 0)
+    .toSorted((a, b) => b.serves - a.serves || b.adds - a.adds)
+    .slice(0, shown)
+    .map(({ best, alsoIn }): Purchase => {
+      const addition = additionOf(best, dressed, question);
+      const instead = owned.find(
+        (other) => KINDS[other.piece.kind].group === KINDS[best.kind].group && doesAsMuch(other, addition),
+      );
+      return { ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) };
+    })
+    .toSorted((a, b) => Number(a.instead !== undefined) - Number(b.instead !== undefined) || byWorth(a, b));
+};

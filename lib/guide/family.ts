@@ -1,0 +1,87 @@
+import {
+  type CombinedMoods,
+  combineMoods,
+  compareMoods,
+  type MoodComparison,
+  type Together,
+  travelTogether,
+} from '../capsule/index.ts';
+import type { HouseRuleSettings, PackingListPlan } from '../model/index.ts';
+import type { Guide } from './record.ts';
+
+/** Two moods of one traveller side by side, and in one bag. */
+export interface MoodPair {
+  /** Capsule ids. */
+  readonly of: readonly [string, string];
+  readonly comparison: MoodComparison;
+  readonly combined: CombinedMoods;
+}
+
+/** What the guides of one trip say about one another. */
+export interface Family {
+  /** Every two capsules of one wardrobe, in the order of the guides. */
+  readonly moods: readonly MoodPair[];
+  /** Absent when only one person travels. */
+  readonly together?: Together;
+}
+
+/** True when both are filled from the same wardrobe, and so for the same person. */
+export const areMoods = (a: Guide, b: Guide): boolean => a.capsule.wardrobe === b.capsule.wardrobe;
+
+/** The list on which two capsules are compared: the first one's, as far as both are of one. */
+export const moodPair = (
+  a: Guide,
+  b: Guide,
+  lists: readonly PackingListPlan[],
+  houseRules: HouseRuleSettings,
+): MoodPair => ({
+  of: [a.capsule.id, b.capsule.id],
+  comparison: compareMoods(
+    a,
+    b,
+    lists.find(({ id }) => id === a.capsule.list),
+  ),
+  combined: combineMoods(a, b, houseRules),
+});
+
+/** The first guide of each traveller. */
+export const oneEach = (guides: readonly Guide[]): readonly Guide[] => {
+  const seen = new Set<string>();
+  return guides.filter(({ capsule }) => !seen.has(capsule.traveller) && seen.add(capsule.traveller));
+};
+
+/** The travellers of these guides, one guide each, on their common trip. */
+export const guidesTogether = (guides: readonly Guide[], houseRules: HouseRuleSettings): Together | undefined => {
+  const [first] = guides;
+  if (first === undefined || guides.length < 2) return undefined;
+  return travelTogether(
+    first.brief,
+    guides.map(({ capsule, pieces, plan, packing }) => ({
+      name: capsule.traveller,
+      pieces,
+      plan,
+      packing,
+      rules: { ...houseRules, ...capsule.rules },
+      never: capsule.never,
+      always: capsule.always,
+    })),
+  );
+};
+
+/** Computes what the guides of one trip say about one another. */
+export const familyOf = (
+  guides: readonly Guide[],
+  lists: readonly PackingListPlan[],
+  houseRules: HouseRuleSettings,
+): Family => {
+  const together = guidesTogether(oneEach(guides), houseRules);
+  return {
+    moods: guides.flatMap((a, index) =>
+      guides
+        .slice(index + 1)
+        .filter((b) => areMoods(a, b))
+        .map((b) => moodPair(a, b, lists, houseRules)),
+    ),
+    ...(together === undefined ? {} : { together }),
+  };
+};

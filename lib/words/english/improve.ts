@@ -1,0 +1,80 @@
+import type { Formats } from '../formats.ts';
+import { aThing, type Thing, thingWords } from './things.ts';
+
+const looks = (count: string, f: Formats): string =>
+  f.plural(BigInt(count), { one: '# layered look', other: '# layered looks' });
+const opened = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** English sentences of what would make a capsule better, and of what it costs. Counts come as digits, of any size. */
+export const improve = {
+  heading: () => 'Better by one piece',
+  now: ({ looks: count }: { looks: string }, f: Formats) => `The capsule makes ${looks(count, f)} now.`,
+  'swaps heading': () => 'To swap',
+  'no swap': () => 'No swap within a line of the list makes more looks and still dresses every occasion.',
+  swap: ({ out, in: inn, adds }: { out: string; in: string; adds: string }, f: Formats) =>
+    `${inn} in place of ${out} makes ${looks(adds, f)} more.`,
+  'add heading': () => 'To add from the wardrobe',
+  'no addition': () => 'Nothing else in the wardrobe would add a look.',
+  add: ({ piece, adds }: { piece: string; adds: string }, f: Formats) => `${piece} would add ${looks(adds, f)}.`,
+  'buy heading': () => 'To buy',
+  'no purchase': () => 'No piece on the list would add a look.',
+  'nothing worth buying': () => 'Nothing has to be bought: the wardrobe already holds what adds as much.',
+  thing: (thing: Thing) => opened(thingWords(thing)),
+  buy: (v: Thing & { adds: string }, f: Formats) => `${opened(aThing(v))} would add ${looks(v.adds, f)}.`,
+  'also in': ({ colours }: { colours: readonly string[] }, f: Formats) => `As many in ${f.either(colours)}.`,
+  instead: ({ piece, adds }: { piece: string; adds: string }, f: Formats) =>
+    `No need to buy it: ${piece}, from the wardrobe, adds ${looks(adds, f)}.`,
+  serves: ({ occasions }: { occasions: readonly string[] }, f: Formats) =>
+    `It gives ${f.list(occasions)} a look, which ${occasions.length === 1 ? 'has' : 'have'} none now.`,
+  'worn for': ({ occasions, more }: { occasions: readonly string[]; more: number }, f: Formats) =>
+    `Good for ${more === 0 ? f.list(occasions) : f.list([...occasions, f.plural(more, { one: '# more occasion', other: '# more occasions' })])}.`,
+  'worn for nothing': () => 'It suits none of the occasions of this trip.',
+  weighs: ({ grams, estimated }: { grams: number; estimated: number }, f: Formats) =>
+    estimated === 1 ? `About ${f.grams(grams)}, estimated.` : `${f.grams(grams)}.`,
+  'tried so many': ({ things }: { things: number }, f: Formats) =>
+    `Every kind on the list was tried in each colour of the mood, its neutrals and the staples, plain and patterned, in several cuts: ${f.count(things)} pieces, each counted exactly.`,
+  'costs heading': () => 'What it costs',
+  'no price': () => 'No piece of this capsule has a price written in its file.',
+  cost: (
+    v: { piece: string; amount: number; currency: string; looks: string; complete: number; wears: number },
+    f: Formats,
+  ) => {
+    const made =
+      v.complete === 1
+        ? f.plural(BigInt(v.looks), { one: '# complete look', other: '# complete looks' })
+        : looks(v.looks, f);
+    const aLook =
+      v.looks === '0' ? 'in no look' : `${f.money(v.amount / Number(v.looks), v.currency, 2)} a look (${made})`;
+    const aWear =
+      v.wears === 0
+        ? 'not worn by the plan'
+        : `${f.money(v.amount / v.wears, v.currency, 2)} a wear (worn ${f.plural(v.wears, { one: 'once', other: '# times' })})`;
+    return `${v.piece}, ${f.money(v.amount, v.currency)}: ${aLook}, ${aWear}.`;
+  },
+  'shopping heading': () => 'Shopping list',
+  'shopping lede': ({ count }: { count: number }, f: Formats) =>
+    count === 0
+      ? 'Everything in this capsule is there already.'
+      : f.plural(count, {
+          one: '# piece of this capsule is still to buy.',
+          other: '# pieces of this capsule are still to buy.',
+        }),
+  'still to buy': () => 'Still to buy',
+  'price not known': () => 'price not written',
+  'total to pay': (
+    { amount, currency, unpriced }: { amount: number; currency: string; unpriced: number },
+    f: Formats,
+  ) =>
+    `${f.money(amount, currency)} in all${unpriced === 0 ? '' : `, and ${f.plural(unpriced, { one: '# piece', other: '# pieces' })} without a price`}.`,
+  'column price': () => 'Price',
+  'column looks': () => 'Looks with it',
+  'column a look': () => 'A look',
+  'column wears': () => 'Worn',
+  'column a wear': () => 'A wear',
+  money: ({ amount, currency, digits }: { amount: number; currency: string; digits: number }, f: Formats) =>
+    f.money(amount, currency, digits),
+  'looks counted': ({ looks: count, complete }: { looks: string; complete: number }, f: Formats) =>
+    complete === 1 ? `${f.count(BigInt(count))} complete` : `${f.count(BigInt(count))} layered`,
+  'costs mean': () =>
+    'Cost of a look: the price over the looks that contain the piece, layered looks for garments, complete looks for shoes and accessories. Cost of a wear: the price over its wears on this trip alone.',
+} satisfies Record<string, (values: never, formats: Formats) => string>;
