@@ -13,7 +13,7 @@ import type {
   StockLine,
   Studio,
 } from '../model/index.ts';
-import { createWardrobeEngine, type WardrobeEngine } from '../outfit/index.ts';
+import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
 import { findingsOfBrief, findingsOfPlan, type LookSource, planTrip, type Solver } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { inGroupOrder } from './order.ts';
@@ -40,14 +40,17 @@ export const piecesOfCapsule = (capsule: Capsule, wardrobe: readonly Piece[]): r
   return inGroupOrder(capsule.pieces.flatMap((id) => byId.get(id) ?? []));
 };
 
+/** Pieces under the studio's rules and those of a capsule. */
+export const rulesFor = (pieces: readonly Piece[], capsule: Capsule, houseRules: HouseRuleSettings): WardrobeRules => ({
+  pieces,
+  rules: { ...houseRules, ...capsule.rules },
+  never: capsule.never,
+  always: capsule.always,
+});
+
 /** The engine of a capsule: its pieces under the studio's rules and its own. */
 export const engineFor = (pieces: readonly Piece[], capsule: Capsule, houseRules: HouseRuleSettings): WardrobeEngine =>
-  createWardrobeEngine({
-    pieces,
-    rules: { ...houseRules, ...capsule.rules },
-    never: capsule.never,
-    always: capsule.always,
-  });
+  createWardrobeEngine(rulesFor(pieces, capsule, houseRules));
 
 /** An engine as the plan asks for looks: reasons are sentences, not verdicts. */
 export const lookSourceOf = (engine: WardrobeEngine, refused: ReadonlySet<string> = new Set()): LookSource => ({

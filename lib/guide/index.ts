@@ -1,6 +1,14 @@
 export { buildGuides } from './all.ts';
 export { type BetterQuestion, improveGuide } from './better.ts';
-export { buildGuide, engineFor, type GuideQuestion, lookSourceOf, piecesOfCapsule, planGuide } from './build.ts';
+export {
+  buildGuide,
+  engineFor,
+  type GuideQuestion,
+  lookSourceOf,
+  piecesOfCapsule,
+  planGuide,
+  rulesFor,
+} from './build.ts';
 export { areMoods, type Family, familyOf, guidesTogether, type MoodPair, moodPair, oneEach } from './family.ts';
 export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';

@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import sharp from 'sharp';
 import { CARD_SIZES, type Card, type CardFormat, drawCard } from '../draw/card/index.ts';
+import { shapeOf } from '../draw/flat-lay/index.ts';
 import type { Detail } from '../draw/index.ts';
 import { lookPicture, type Pixels, pieceMargin, piecePicture, type Rasteriser, redrawn } from '../draw/raster/index.ts';
 import type { Guide, GuideLook } from '../guide/index.ts';
@@ -100,7 +101,8 @@ const pieceJob = (
   { rasteriser }: Easel,
 ): { readonly pictures: PiecePictures; readonly job: Job } => {
   const slot = slotOf(piece);
-  const { box } = motifs.item(piece.id, slot, 'full').picture;
+  const { picture } = motifs.item(piece.id, slot, 'full');
+  const { box } = picture;
   const margin = pieceMargin(box);
   const [widthCm, heightCm] = [box.width + 2 * margin, box.height + 2 * margin];
   const pxPerCm = Math.min(PIECE.width / widthCm, PIECE.height / heightCm);
@@ -116,7 +118,7 @@ const pieceJob = (
     sizes.map(({ size, width, height }) => ({ address: addressOf(ground, size), width, height }));
   const each = GROUNDS.flatMap((ground) => sizes.map((size) => ({ ground, ...size })));
   return {
-    pictures: { clear: onGround('clear'), night: onGround('night'), widthCm, heightCm },
+    pictures: { clear: onGround('clear'), night: onGround('night'), widthCm, heightCm, shape: shapeOf(picture) },
     job: {
       outputs: each.map(({ ground, size, width }) => ({
         file: addressOf(ground, size),

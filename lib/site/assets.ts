@@ -2,9 +2,23 @@ import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { build, transform } from 'esbuild';
+import { LANGUAGES } from '../words/index.ts';
 
 const HOME = path.join(import.meta.dirname, '..', '..');
-const STYLES = ['tokens', 'base', 'cover', 'pieces', 'pairs', 'looks', 'look', 'days', 'packing', 'more', 'print'];
+const STYLES = [
+  'tokens',
+  'base',
+  'cover',
+  'pieces',
+  'pairs',
+  'looks',
+  'look',
+  'days',
+  'packing',
+  'more',
+  'try',
+  'print',
+];
 
 interface FontFile {
   readonly family: string;
@@ -49,7 +63,8 @@ const fontFace = (font: FontFile): string =>
 
 const ICON = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><rect width="32" height="32" rx="6" fill="#f5efe4"/><path d="M5 24h5l6-13 6 13h5" fill="none" stroke="#97482a" stroke-width="2.4" stroke-linejoin="round" stroke-linecap="round"/><path d="M5 6h22" stroke="#352e27" stroke-width="2" stroke-dasharray="4 3" stroke-linecap="round"/></svg>`;
 
-const SCRIPTS = ['site'];
+/** One script for every page, and one a language for the page on which pieces are tried. */
+const SCRIPTS = ['site', ...Object.keys(LANGUAGES).map((language) => `try-${language}`)];
 
 /** Writes what every page shares: one style sheet, the fonts, the icon, the scripts. */
 export const writeAssets = async (out: string): Promise<void> => {

@@ -14,6 +14,7 @@ import { type PairsView, pairsView } from './views/pairs.ts';
 import { type PaletteView, paletteView } from './views/palette.ts';
 import { type PieceView, pieceView } from './views/piece.ts';
 import { type PiecesView, piecesView } from './views/pieces.ts';
+import { type TryView, tryView } from './views/try.ts';
 import { type WearView, wearView } from './views/wear.ts';
 import { type SiteVoice, siteVoice } from './voice.ts';
 
@@ -44,6 +45,7 @@ export interface SiteModel {
   readonly findings: readonly FindingsView[];
   readonly looks: readonly LooksView[];
   readonly lookPages: readonly LookView[];
+  readonly trials: readonly TryView[];
   readonly days: readonly DaysView[];
   readonly packing: readonly PackingView[];
   /** What lets a phone install the guide, as JSON that the builder wrote. */
@@ -102,6 +104,7 @@ export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => 
     lookPages: parts.flatMap(({ guide, pictures }) =>
       guide.looks.map((look) => lookView(guide, look, pictures, voice)),
     ),
+    trials: parts.map(({ guide, pictures }) => tryView(guide, pictures, content.houseRules, voice)),
     days: parts.map(({ guide, pictures }) => daysView(guide, pictures, voice)),
     packing: parts.map(({ guide, pictures, downloads }) => packingView(guide, pictures, downloads, voice)),
     manifests: parts.map(({ guide }) => ({

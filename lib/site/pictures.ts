@@ -1,3 +1,5 @@
+import type { Shape } from '../draw/flat-lay/index.ts';
+
 /** A picture file: its address below the guide's folder, and its size in pixels. */
 export interface Picture {
   readonly address: string;
@@ -15,6 +17,8 @@ export interface PiecePictures extends PictureSet {
   /** True size of what the picture shows, centimetres, margins included: for one scale on a page. */
   readonly widthCm: number;
   readonly heightCm: number;
+  /** Its outline, for laying it out in a page. */
+  readonly shape: Shape;
 }
 
 export interface CardPictures {

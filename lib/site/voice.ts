@@ -1,6 +1,15 @@
 import MarkdownIt from 'markdown-it';
 import type { Studio } from '../model/index.ts';
-import { createFormats, type English, type Formats, languageOf, type Phrase, phrase, say } from '../words/index.ts';
+import {
+  createFormats,
+  type English,
+  type Formats,
+  languageKey,
+  languageOf,
+  type Phrase,
+  phrase,
+  say,
+} from '../words/index.ts';
 
 type SiteWords = English['site'];
 
@@ -8,6 +17,8 @@ type SiteWords = English['site'];
 export interface SiteVoice {
   readonly formats: Formats;
   readonly language: string;
+  /** Under which key of `LANGUAGES` it speaks. */
+  readonly sentences: string;
   say(phrase: Phrase): string;
   /** A sentence of the site's own. */
   word<K extends keyof SiteWords & string>(
@@ -25,6 +36,7 @@ export const siteVoice = (studio: Studio): SiteVoice => {
   return {
     formats,
     language: studio.language,
+    sentences: languageKey(studio.language),
     say: sayIt,
     word: (key, ...[values]) => sayIt(phrase('site', key, (values ?? {}) as never)),
     markdown: (text) => (text.trim() === '' ? '' : markdown.render(text)),

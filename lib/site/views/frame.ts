@@ -45,7 +45,12 @@ const NAV = [
   ['looks', 'looks/', 'nav looks'],
   ['days', 'days/', 'nav days'],
   ['packing', 'packing/', 'nav packing'],
+  ['try', 'try/', 'nav try'],
 ] as const;
+
+/** The address, below the guide's root, at which pieces are tried together. */
+export const tryHref = (pieces: readonly string[]): string =>
+  `try/?${new URLSearchParams(pieces.map((id): [string, string] => ['piece', id]))}`;
 
 const up = (path: string): string => '../'.repeat(path.split('/').filter((step) => step !== '').length);
 

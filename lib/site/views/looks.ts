@@ -3,7 +3,7 @@ import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
-import { type Frame, frameOf } from './frame.ts';
+import { type Frame, frameOf, tryHref } from './frame.ts';
 import { type ImageView, imageOf, lookImage, namedPieces } from './pictures.ts';
 
 export interface LookTile {
@@ -153,6 +153,8 @@ export interface LookView {
   readonly title: string;
   readonly image: ImageView | undefined;
   readonly card: { readonly href: string; readonly text: string } | undefined;
+  /** The page on which this look can be changed. */
+  readonly change: { readonly href: string; readonly text: string };
   readonly wearIt: readonly string[];
   readonly words: Readonly<
     Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'note', string>
@@ -212,6 +214,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     title,
     image: lookImage(guide, look, pictures, voice),
     card: card === undefined ? undefined : { href: card.portrait.address, text: word('card to keep') },
+    change: { href: tryHref(look.look.worn.map(({ piece }) => piece)), text: word('try this') },
     wearIt: look.wearIt.map(say),
     words: {
       wearIt: word('wear it when'),

@@ -116,7 +116,6 @@ export const siteMore = {
   'try lede': () => 'Teile auswählen; das Urteil folgt denselben Regeln wie das ganze Lookbook.',
   'try needs script': () =>
     'Zum Ausprobieren braucht es JavaScript. Was wozu passt, zeigt auch ohne JavaScript die Seite der Kombinationen.',
-  'try pick': () => 'Teile',
   'try goes': () => 'Das passt zusammen.',
   'try goes so far': () => 'So weit passt es.',
   'try not': () => 'Besser nicht.',
@@ -127,4 +126,11 @@ export const siteMore = {
   'try missing': () => 'Was noch fehlt',
   'try share': () => 'Die Adresse dieser Seite enthält die Kombination: verschicken oder aufheben.',
   'try board': () => 'Die Kombination, ausgelegt',
+  'try against': () => 'passt nicht dazu',
+  'try same as': (v) => `Das ist Look ${v.number}, ${v.title}.`,
+  'try send': () => 'Weiterschicken',
+  'try copied': () => 'Die Adresse ist kopiert.',
+  'try crowded': () => 'Das sind zu viele Teile, um sie auf einmal auszulegen.',
+  'try this': () => 'Diesen Look abwandeln',
+  'try these two': (v) => `${v.top} mit ${v.bottom} ausprobieren`,
 } satisfies Translation<Rest>;

@@ -13,6 +13,7 @@ export const site = {
   'nav looks': () => 'Looks',
   'nav days': () => 'Tage',
   'nav packing': () => 'Packen',
+  'nav try': () => 'Anprobe',
   'home title': (v) => v.studio,
   'home guides': () => 'Reisen',
   'capsule for': (v) => `für ${v.traveller}`,
