@@ -39,13 +39,22 @@ const nameOf = (look: Look, byId: ReadonlyMap<string, Piece>): Phrase => {
     : phrase('guide', 'look of two', { first, second });
 };
 
+/** What a look is for, without the occasion it is named after. */
+const wornFor = (occasions: readonly string[], title: string | undefined): readonly Phrase[] => {
+  const others = occasions.filter((name) => name !== title);
+  if (others.length === 0) return [];
+  const key = others.length < occasions.length ? 'wear it also for' : 'wear it for';
+  return [phrase('guide', key, { occasions: others })];
+};
+
 const wearIt = (
+  title: string | undefined,
   occasions: readonly string[],
   dress: DressInterval,
   outdoors: GuideLook['outdoors'],
   indoors: GuideLook['indoors'],
 ): readonly Phrase[] => [
-  ...(occasions.length > 0 ? [phrase('guide', 'wear it for', { occasions: [...occasions] })] : []),
+  ...wornFor(occasions, title),
   phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
   phrase('guide', 'wear it outdoors', { low: outdoors.lowC, high: outdoors.highC }),
   phrase('guide', 'wear it indoors', { low: indoors.lowC, high: indoors.highC }),
@@ -91,7 +100,7 @@ export const describeLooks = (
       favourite:
         favourite ||
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
-      wearIt: wearIt(names, dress, outdoors, indoors),
+      wearIt: wearIt(text, names, dress, outdoors, indoors),
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: neighbours[index] ?? [],

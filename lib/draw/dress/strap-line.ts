@@ -15,7 +15,7 @@ export const backInside = ({ garment, upper }: Dress, top: number, deep: number,
       corner(half, upper.armhole + 0.9),
       corner(0, deep + 3),
     ],
-    { fill: garment.cloth.deep, ...(label && { label: [0, top + 0.8] as const }) },
+    { fill: garment.cloth.lining, ...(label && { label: [0, top + 0.8] as const }) },
   );
 };
 

@@ -56,6 +56,12 @@ const DRAPE: Partial<Record<Surface, Drape>> = {
   towelling: drape(0.6, 1.3, 0.7, 0.15),
 };
 
+/** Lightness below which the inside of a dark cloth would be a black hole. */
+const DARKEST_INSIDE = 0.29;
+
+/** How much the inside of a garment differs from its outside: darker, but for cloth that is all but black. */
+const insideStep = (l: number): number => (l > 0.8 ? -0.1 : Math.max(-0.16, DARKEST_INSIDE - l));
+
 /** Tones of a cloth from its ground: shade drifts cool, light drifts warm; pale and dark cloth need other steps. */
 export const clothTones = (ground: string, surface: Surface): Omit<Cloth, 'accents' | 'tiles' | 'swatch' | 'sheer'> => {
   const { l } = oklch(ground);
@@ -69,9 +75,9 @@ export const clothTones = (ground: string, surface: Surface): Omit<Cloth, 'accen
     ink: pale ? tone(ground, -0.43, 0.8) : tone(ground, -Math.min(0.27, 0.1 + l * 0.22), 1.05),
     light: tone(ground, 0.06),
     bright: shiny ? tone(ground, l < 0.5 ? 0.24 : 0.17, 0.8) : tone(ground, l < 0.45 ? 0.17 : 0.1, 0.9),
-    lining: tone(ground, pale ? -0.1 : -0.16, 0.9),
+    lining: tone(ground, insideStep(l), 0.9),
     sheen: SHEEN[surface] ?? 1,
-    depth: l < 0.42 ? 0.75 : pale ? 0.5 : 1,
+    depth: l < 0.42 ? 0.75 : l > 0.94 ? 0.58 : pale ? 0.5 : 1,
     drape: DRAPE[surface] ?? PLAIN,
   };
 };

@@ -89,19 +89,26 @@ export const legMeasures = (
     rise: shownRise,
     length,
     band,
-    ...leg(knee + ease * 0.3, hem + ease * 0.3, thighWidth(fullHip), shownRise, length),
+    ...leg(knee + ease * 0.3, hem + ease * 0.3, thighWidth(fullHip), shownRise, length, CLOSE.has(piece.cut)),
   };
 };
 
+/** Cuts that follow the thigh even when they end on it. */
+const CLOSE: ReadonlySet<Cut> = new Set(['fitted', 'slim']);
+/** A leg that ends no lower than this hangs straight from the thigh. */
+const SHORTS_END = 66;
+/** How much narrower the opening of shorts is than the thigh. common practice, no source */
+const SHORTS_TAPER = 2;
 const KNEE_HEIGHT = 58;
 const FLOOR_HEIGHT = 104;
 
 /** A leg cut off short is as wide as the long one is at that height. */
-const leg = (knee: number, hem: number, thigh: number, rise: number, length: number) => {
+const leg = (knee: number, hem: number, thigh: number, rise: number, length: number, close: boolean) => {
   if (length >= 88) return { knee, hem };
   const widthAt = (height: number): number =>
     height < KNEE_HEIGHT
       ? thigh + ((knee - thigh) * Math.max(0, height - rise)) / (KNEE_HEIGHT - rise)
       : knee + ((hem - knee) * (height - KNEE_HEIGHT)) / (FLOOR_HEIGHT - KNEE_HEIGHT);
-  return { knee: widthAt(rise + (length - rise) * 0.47), hem: widthAt(length) };
+  const least = close || length > SHORTS_END ? 0 : thigh - SHORTS_TAPER;
+  return { knee: Math.max(least, widthAt(rise + (length - rise) * 0.47)), hem: Math.max(least, widthAt(length)) };
 };

@@ -37,11 +37,14 @@ const oneLeg = (side: 1 | -1, measures: LegMeasures, cuff: number, spread: numbe
   const gap = gapAtHem(measures) + spread;
   const gapKnee = lerp(0.9, gap, 0.5) + kick;
   const widest = half + 0.3;
+  const short = length - rise < 40;
+  // short legs hang on outwards from the hip
+  const [upperHip, lowerHip] = short ? [0.43, 0.85] : [0.5, 0.93];
   const outer: Node[] = [
     [side * (waist / 2), band - 0.4, 'corner'],
-    [side * lerp(waist / 2, half, 0.5), lerp(band, rise, 0.36)],
-    [side * lerp(waist / 2, half, 0.93), lerp(band, rise, 0.8)],
-    ...(length - rise < 40
+    [side * lerp(waist / 2, half, upperHip), lerp(band, rise, 0.36)],
+    [side * lerp(waist / 2, half, lowerHip), lerp(band, rise, 0.8)],
+    ...(short
       ? [[side * lerp(widest, gap + hem, 0.5), lerp(rise, length, 0.45)] as const]
       : ([
           [side * lerp(widest, gapKnee + knee, 0.42), lerp(rise, kneeHeight, 0.4)],

@@ -21,7 +21,7 @@ export const pencil: SkirtRecipe = {
 const backVent = ({ garment, hemAt, top, measures: { length } }: Skirt): Painted[] => {
   const from = length - Math.max(10, Math.min(20, length * 0.3));
   const low = hemAt(0.5) + 1;
-  const { ink, deep } = garment.cloth;
+  const { ink, lining } = garment.cloth;
   return [
     seamPen(
       garment,
@@ -33,7 +33,7 @@ const backVent = ({ garment, hemAt, top, measures: { length } }: Skirt): Painted
       0.75,
       0.5,
     ),
-    shape([corner(0.1, from), corner(3.1, from + 0.4), corner(3.6, low), corner(-1.1, low)], deep, 0.85),
+    shape([corner(0.1, from), corner(3.1, from + 0.4), corner(3.6, low), corner(-1.1, low)], lining, 0.9),
     garment.plane(
       [
         [0.6, from],

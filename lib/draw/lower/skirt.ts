@@ -159,7 +159,7 @@ export const backOfHem = ({ garment, left, right, hemAt, measures: { length } }:
       ...[0.75, 0.5, 0.25].map((share): Node => [x(share), y(share)]),
       corner(x(0), y(0)),
     ],
-    { fill: garment.cloth.deep },
+    { fill: garment.cloth.lining },
   );
 };
 

@@ -22,7 +22,7 @@ export const briefs = (garment: Garment, top: number, { tied }: { readonly tied:
       corner(-hip + 0.3, top + side + 3.4),
     ],
     {
-      fill: garment.cloth.deep,
+      fill: garment.cloth.lining,
       weave: false,
       edge: 0.6,
       wobble: 0.06,
@@ -100,7 +100,7 @@ const sideSeams = (garment: Garment, hip: number, top: number, side: number): Pa
 export const swimBriefs: DrawKind = (piece: DrawnPiece, detail: Detail): Drawing => {
   const garment = new Garment(piece, detail);
   garment.inside([corner(-16.6, 0.6), [0, -0.9], corner(16.6, 0.6), corner(0, 3)], {
-    fill: garment.cloth.deep,
+    fill: garment.cloth.lining,
     label: [0, -0.2],
   });
   briefs(garment, 0, { tied: false });

@@ -21,7 +21,7 @@ export const sarong: DrawKind = (piece, detail) => {
     band: 0,
   });
   const x = 40 * KNOT;
-  garment.inside([corner(-19.6, 2), [0, 0.2], corner(19.6, 2), corner(0, 6)], { fill: garment.cloth.deep });
+  garment.inside([corner(-19.6, 2), [0, 0.2], corner(19.6, 2), corner(0, 6)], { fill: garment.cloth.lining });
   backOfHem(skirt);
   const outline = skirt.outline.map(
     ([a, y, c], i): Node => (i === 0 ? [a, y - 0.4, c] : i === 1 ? [a, y + 0.2, c] : [a, y, c]),

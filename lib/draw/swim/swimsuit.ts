@@ -108,7 +108,7 @@ const backOfSuit = (
       corner(bust - 0.4, under),
       corner(0, under + 8),
     ],
-    { fill: garment.cloth.deep, label: [0, under - 2] },
+    { label: [0, under - 2] },
   );
   // the seat at the back is cut lower than the front's leg
   garment.panel(
@@ -123,7 +123,7 @@ const backOfSuit = (
       corner(-hip + 0.5, cut + 5),
     ],
     {
-      fill: garment.cloth.deep,
+      fill: garment.cloth.lining,
       weave: false,
       edge: 0.6,
       wobble: 0.06,

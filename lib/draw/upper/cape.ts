@@ -129,7 +129,7 @@ export const drawCape = (piece: DrawnPiece, detail: Detail): Drawing => {
         [sign * 24.6, end, 'corner'],
         [sign * 20.9, lerp(top, end, 0.5)],
       ],
-      { fill: cloth.deep },
+      { fill: cloth.lining },
     );
     garment.add(
       pen(

@@ -66,6 +66,7 @@ export const COATS = {
     pocketY: 63,
     cuffButtons: 3,
     stitched: true,
+    mayOpen: true,
   }),
   'wrap coat': tailored({
     usual: {
@@ -102,6 +103,7 @@ export const COATS = {
     cuffButtons: 0,
     sleeve: { cuff: 'tab' },
     stitched: true,
+    mayOpen: true,
   }),
   'pea coat': tailored({
     usual: { ...COAT, chest: 56, waist: 54, hem: 58, length: 77, shoulder: 45 },

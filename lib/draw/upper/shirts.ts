@@ -2,16 +2,16 @@ import type { DrawKind } from '../drawing.ts';
 import { type Garment, stitch } from '../kit/index.ts';
 import { bowCollar } from './bow.ts';
 import { placket } from './closures.ts';
-import { shirtCollar } from './collars.ts';
+import { closedCollar, shirtCollar } from './collars.ts';
 import { buttoned } from './designs.ts';
 import { patchPocket } from './pockets.ts';
 import type { UpperShape } from './shape.ts';
 import { PEARL, SHIRT } from './top-shapes.ts';
 
 const shirtFront =
-  (buttons: number, options: { pocket?: boolean; pockets?: boolean; yoke?: boolean } = {}) =>
+  (buttons: number, options: { pocket?: boolean; pockets?: boolean; yoke?: boolean; width?: number } = {}) =>
   (garment: Garment, shape: UpperShape): void => {
-    placket(garment, shape, { width: 3, buttons, radius: 0.52, colour: PEARL });
+    placket(garment, shape, { width: options.width ?? 3, buttons, radius: 0.52, colour: PEARL });
     const x = shape.chest * 0.235;
     if (options.pocket) patchPocket(garment, x, 20.5, { width: 10.5, height: 12, pointed: true });
     if (options.pockets)
@@ -50,12 +50,12 @@ export const SHIRTS = {
     collar: (garment, shape) => shirtCollar(garment, shape, { points: 8.8, spread: 0.6, buttonDown: true }),
   }),
   'dress shirt': buttoned({
-    usual: { ...SHIRT, chest: 51, waist: 47, hem: 50.5, length: 77, hemDip: 7.5 },
+    usual: { ...SHIRT, chest: 51, waist: 48, hem: 51, length: 77, neck: 14.6, neckDepth: 4.4, hemDip: 3.4 },
     sleeve: { cuff: 'barrel', cuffHeight: 7 },
     hem: 'stitched',
     folds: 0.75,
-    front: shirtFront(8, { yoke: true }),
-    collar: (garment, shape) => shirtCollar(garment, shape, { points: 8.4, spread: 2.6, stand: 4.2 }),
+    front: shirtFront(7, { yoke: true, width: 3.4 }),
+    collar: (garment, shape) => closedCollar(garment, shape, { points: 9.2, spread: 2.4, stand: 3.6, button: PEARL }),
   }),
   'short-sleeved shirt': buttoned({
     usual: {

@@ -75,7 +75,7 @@ export const rollCollar = (garment: Garment, shape: UpperShape, height: number, 
       [w * 0.5, top + 1.5],
       [-w * 0.5, top + 1.55],
     ],
-    { fill: cloth.deep },
+    { fill: cloth.lining },
   );
 };
 

@@ -3,6 +3,7 @@ import { blockBody } from './blocks.ts';
 import { sideLine } from './body.ts';
 import { breastWelt, flapPocket, weltPocket } from './cut-pockets.ts';
 import { bodyShade } from './folds.ts';
+import { openEdge } from './open-front.ts';
 import { patchPocket } from './pockets.ts';
 import { seamLine } from './seams.ts';
 import type { UpperShape } from './shape.ts';
@@ -32,7 +33,13 @@ export const rows = (garment: Garment, buttons: NonNullable<TailoredDesign['butt
   }
 };
 
-export const frontNodes = (garment: Garment, shape: UpperShape, side: 1 | -1, design: TailoredDesign): Node[] => {
+export const frontNodes = (
+  garment: Garment,
+  shape: UpperShape,
+  side: 1 | -1,
+  design: TailoredDesign,
+  open = false,
+): Node[] => {
   const half = shape.neck / 2;
   const { length, hem } = shape;
   const { breakY, cutaway } = design;
@@ -51,6 +58,21 @@ export const frontNodes = (garment: Garment, shape: UpperShape, side: 1 | -1, de
         s(cutaway * 0.9 - over, length + 0.3),
       ]
     : [[-side * (over + 0.3), length + 0.3, 'corner']];
+  if (open) {
+    const edge = openEdge(breakY, side);
+    // a front that is swung out lifts its corner
+    const low = length + (side === 1 ? -0.9 : 0.3);
+    const beyond = [0.24, 0.38].filter((share) => hem * share > side * edge(length) + 4);
+    return [
+      s(half, -0.4, 'corner'),
+      s(lerp(half, side * edge(breakY), 0.42), breakY * 0.46),
+      [edge(breakY), breakY, 'corner'],
+      [edge(lerp(breakY, length, 0.5)) + side * 0.4, lerp(breakY, length, 0.5)],
+      [edge(length), low, 'corner'],
+      ...beyond.map((share): Node => s(hem * share, length + 0.2 + garment.jitter(0.3))),
+      ...outer,
+    ];
+  }
   return [
     s(half, -0.4, 'corner'),
     s(half * 0.6, breakY * 0.46),

@@ -1,9 +1,10 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import type { Cloth } from '../fabric/index.ts';
+import { type Cloth, plainCloth } from '../fabric/index.ts';
 import { Garment, lerp, pen, tone } from '../kit/index.ts';
 import { blockSleeve } from './blocks.ts';
 import { armholeSeam, sideAnchors } from './body.ts';
 import { drawLapel, type Lapel, tailoredCollar } from './lapels.ts';
+import { openButtons, openEdge, openInside } from './open-front.ts';
 import { type UpperShape, upperShape } from './shape.ts';
 import { drawSleeve, type SleeveOptions } from './sleeve.ts';
 import { cuffButtons, frontNodes, frontShade, pockets, rows } from './tailored-front.ts';
@@ -33,6 +34,8 @@ export interface TailoredDesign {
   readonly cuffButtons?: number;
   readonly sleeve?: SleeveOptions;
   readonly mayBend?: boolean;
+  /** Whether one front may be laid open on the lining; which pieces are is seeded. */
+  readonly mayOpen?: boolean;
   readonly scoop?: number;
   readonly darts?: boolean;
   readonly folds?: number;
@@ -48,20 +51,9 @@ const liningOf = (garment: Garment, plain: boolean): string =>
   (plain ? garment.cloth.accents[0] : undefined) ??
   tone(garment.cloth.ground, garment.cloth.depth === 0.75 ? 0.14 : -0.2, 1.1);
 
-/** Everything with two overlapping fronts that turn back in lapels: blazers, suit jackets, wool coats, trench coats. */
-export const drawTailored = (piece: DrawnPiece, detail: Detail, design: TailoredDesign): Drawing => {
-  const garment = new Garment(piece, detail);
-  const shape = upperShape(piece, design.usual);
+/** What is seen of the inside above fronts that meet. */
+const closedInside = (garment: Garment, shape: UpperShape, breakY: number, lining: string): void => {
   const half = shape.neck / 2;
-  const breakY = Math.min(design.breakY, shape.length - 14);
-  const bent = design.mayBend !== false && shape.sleeve !== undefined && garment.random() > 0.4;
-  const arm = (side: 1 | -1, over: boolean): void => {
-    if (shape.sleeve === undefined) return;
-    drawSleeve(garment, shape, side, { cuff: 'hem', ...blockSleeve(garment), ...design.sleeve, over });
-    cuffButtons(garment, shape, side, over, design.cuffButtons ?? 0);
-  };
-  arm(-1, false);
-  if (!bent) arm(1, false);
   garment.inside(
     [
       [-half - 0.4, -0.4, 'corner'],
@@ -71,7 +63,7 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
       [1, breakY + 1, 'corner'],
       [-half * 0.62, breakY * 0.6],
     ],
-    { fill: design.lining?.(garment) ?? liningOf(garment, piece.pattern.type === 'plain'), label: [0, 1.4] },
+    { fill: lining, label: [0, 1.4] },
   );
   garment.add(
     garment.fold(
@@ -93,6 +85,27 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
       0.6,
     ),
   );
+};
+
+/** Everything with two overlapping fronts that turn back in lapels: blazers, suit jackets, wool coats, trench coats. */
+export const drawTailored = (piece: DrawnPiece, detail: Detail, design: TailoredDesign): Drawing => {
+  const garment = new Garment(piece, detail);
+  const shape = upperShape(piece, design.usual);
+  const half = shape.neck / 2;
+  const breakY = Math.min(design.breakY, shape.length - 14);
+  const mayBend = design.mayBend !== false && shape.sleeve !== undefined && garment.random() > 0.4;
+  const open = design.mayOpen === true && garment.random() > 0.4;
+  const bent = mayBend && !open;
+  const lining = design.lining?.(garment) ?? liningOf(garment, piece.pattern.type === 'plain');
+  const arm = (side: 1 | -1, over: boolean): void => {
+    if (shape.sleeve === undefined) return;
+    drawSleeve(garment, shape, side, { cuff: 'hem', ...blockSleeve(garment), ...design.sleeve, over });
+    cuffButtons(garment, shape, side, over, design.cuffButtons ?? 0);
+  };
+  arm(-1, false);
+  if (!bent) arm(1, false);
+  if (open) openInside(garment, shape, breakY, plainCloth(lining, 'satin', detail));
+  else closedInside(garment, shape, breakY, lining);
   const lapel = design.lapel && {
     ...design.lapel,
     breakY,
@@ -101,8 +114,8 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
     ...(design.stitched && { stitched: true }),
   };
   for (const side of [-1, 1] as const) {
-    const meets = side === 1 ? -design.overlap : design.overlap * 0.2;
-    garment.panel(frontNodes(garment, shape, side, { ...design, breakY }), {
+    const meets = open ? openEdge(breakY, side)(breakY) : side === 1 ? -design.overlap : design.overlap * 0.2;
+    garment.panel(frontNodes(garment, shape, side, { ...design, breakY }, open), {
       shift: [side * 1.1, 0],
       cast: 0.5,
       round:
@@ -112,7 +125,7 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
       inner: frontShade(garment, shape, side, design),
     });
     if (shape.sleeve) garment.add(pen(armholeSeam(shape, side, design.scoop), 0.34, garment.cloth.ink, 0.6, 0.5));
-    if (side === 1)
+    if (side === 1 && !open)
       garment.add(
         garment.fold(
           [
@@ -143,7 +156,8 @@ export const drawTailored = (piece: DrawnPiece, detail: Detail, design: Tailored
       );
   }
   design.front?.(garment, shape);
-  if (design.buttons) rows(garment, design.buttons, shape);
+  if (design.buttons && open) openButtons(garment, shape, breakY, design.buttons);
+  else if (design.buttons) rows(garment, design.buttons, shape);
   if (bent) arm(1, true);
   if (lapel) tailoredCollar(garment, shape, lapel);
   design.after?.(garment, shape);

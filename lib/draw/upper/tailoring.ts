@@ -17,6 +17,7 @@ export const TAILORING = {
     pocketY: 51,
     breast: 'welt',
     cuffButtons: 3,
+    mayOpen: true,
   }),
   'double-breasted blazer': tailored({
     usual: { ...JACKET, chest: 53, waist: 49 },
@@ -87,6 +88,7 @@ export const TAILORING = {
     pocketY: 48,
     breast: 'patch',
     cuffButtons: 2,
+    mayOpen: true,
     folds: 0.85,
     darts: false,
     stitched: true,

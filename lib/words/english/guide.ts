@@ -8,6 +8,7 @@ export const guide = {
   'look of one': (v: { first: string }) => v.first,
   'look of two': (v: { first: string; second: string }) => `${v.first}, ${lower(v.second)}`,
   'wear it for': (v: { occasions: string[] }, f: Formats) => `For ${f.list(v.occasions)}.`,
+  'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>
     v.low === v.high ? `Right wherever the dress is ${v.low}.` : `Right from ${v.low} to ${v.high}.`,
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>

@@ -9,6 +9,7 @@ export const guide = {
   'look of one': (v) => v.first,
   'look of two': (v) => `${v.first}, ${v.second}`,
   'wear it for': (v, f) => `Für ${f.list(v.occasions.map(quoted))}.`,
+  'wear it also for': (v, f) => `Auch für ${f.list(v.occasions.map(quoted))}.`,
   'wear it anywhere': (v) =>
     v.low === v.high ? `Richtig beim Dresscode ${dress(v.low)}.` : `Richtig von ${dress(v.low)} bis ${dress(v.high)}.`,
   'wear it outdoors': (v, f) => `Draußen zu Fuß, ${f.celsiusRange(v.low, v.high)}.`,
