@@ -32,6 +32,7 @@ export const checkVerb: Verb = {
           message: voice.say(finding.message),
           ...(finding.reason === undefined ? {} : { reason: voice.say(finding.reason) }),
           ...(finding.mend === undefined ? {} : { mend: voice.say(finding.mend) }),
+          ...(finding.orElse === undefined ? {} : { orElse: finding.orElse.map(voice.say) }),
         })),
       }));
       world.out(JSON.stringify(told, null, 2));

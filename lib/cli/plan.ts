@@ -1,5 +1,6 @@
 import { type Guide, planGuide } from '../guide/index.ts';
 import type { PlannedOccasion } from '../model/index.ts';
+import { findingsOfPlan } from '../plan/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
@@ -14,9 +15,6 @@ const occasionLines = ({ brief, pieces }: Planned, planned: PlannedOccasion, voi
   const time = occasion?.at === undefined ? (occasion?.part ?? '') : voice.formats.time(occasion.at);
   return [
     `  ${time.padEnd(8)} ${occasion?.what ?? planned.occasion}: ${look.length === 0 ? 'no look' : look.join(', ')}`,
-    ...(planned.layersCarried.length > 0
-      ? [`           take along ${planned.layersCarried.map(nameOf).join(', ')}`]
-      : []),
     ...[...planned.reasons, ...planned.cautions].map((said) => `           ${voice.say(said)}`),
   ];
 };
@@ -24,7 +22,6 @@ const occasionLines = ({ brief, pieces }: Planned, planned: PlannedOccasion, voi
 const planLines = (planned: Planned, voice: Voice): readonly string[] => {
   const { plan, brief, pieces } = planned;
   const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
-  const whatOf = (id: string): string => brief.occasions.find((occasion) => occasion.id === id)?.what ?? id;
   return [
     `${plan.served} of ${plan.of} occasions served${plan.proven ? ', proven the most' : ', the most found'}`,
     ...plan.days.flatMap((day) => [
@@ -33,16 +30,15 @@ const planLines = (planned: Planned, voice: Voice): readonly string[] => {
       ...day.occasions.flatMap((occasion) => occasionLines(planned, occasion, voice)),
       ...(day.wash.length > 0 ? [`  wash     ${day.wash.map(({ piece }) => nameOf(piece)).join(', ')}`] : []),
     ]),
-    ...plan.unserved.flatMap(({ occasion, lacks, mends }) => [
+    ...findingsOfPlan(plan, brief, pieces).flatMap(({ message, reason, mend, orElse = [] }) => [
       '',
-      `No look for ${whatOf(occasion)}:`,
-      ...lacks.map((lack) => `  ${voice.say(lack)}`),
-      ...mends.map(({ what, serves }) => `  mend: ${voice.say(what)} (serves ${serves.map(whatOf).join(', ')})`),
+      voice.say(message),
+      ...(reason === undefined ? [] : [`  ${voice.say(reason)}`]),
+      ...(mend === undefined ? [] : [`  ${voice.say(mend)}`]),
+      ...orElse.map((other) => `  or: ${voice.say(other)}`),
     ]),
     ...(plan.weakPoints.length > 0 ? ['', 'Weak points:'] : []),
-    ...plan.weakPoints.map(
-      ({ what, loses }) => `  ${voice.say(what)}${loses.length > 0 ? ` (${loses.map(whatOf).join(', ')})` : ''}`,
-    ),
+    ...plan.weakPoints.map(({ what }) => `  ${voice.say(what)}`),
   ];
 };
 

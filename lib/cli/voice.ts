@@ -20,5 +20,6 @@ export const findingText = (finding: Finding, voice: Voice): string => {
   const lines = [`${finding.level} [${finding.rule}] ${voice.say(finding.message)}${where}`];
   if (finding.reason !== undefined) lines.push(`    ${voice.say(finding.reason)}`);
   if (finding.mend !== undefined) lines.push(`    ${voice.say(finding.mend)}`);
+  for (const other of finding.orElse ?? []) lines.push(`    or: ${voice.say(other)}`);
   return lines.join('\n');
 };

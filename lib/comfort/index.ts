@@ -9,6 +9,7 @@ export {
   type Air,
   type CloMethod,
   type ComfortQuestion,
+  DEGREES_OFF_AT_MOST,
   hoursAtAStretch,
   type RequiredClo,
   requiredClo,

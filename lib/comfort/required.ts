@@ -80,6 +80,9 @@ function smooth(share: number): number {
 const CHAIR_CLO = 0.1;
 const seatClo = (activity: ActivityId): number => (ACTIVITIES[activity].met <= 1.1 ? CHAIR_CLO : 0);
 
+/** The furthest off comfortable that a brief may accept, °C: beyond that it is no longer the same clothes. Own choice, on the careful side. */
+export const DEGREES_OFF_AT_MOST = 5;
+
 type End = 'min' | 'max';
 interface Found {
   readonly clo: number;

@@ -67,6 +67,7 @@ const occasionsOf = (written: WrittenBrief, lineOf: FrontMatter['lineOf']): read
         activity: entry.activity,
         needs: entry.needs,
         transit: entry.transit,
+        ...(entry['degrees off'] === undefined ? {} : { degreesOff: entry['degrees off'] }),
         travellers: entry.travellers,
         line: lineOf(['occasions', index]),
       };
@@ -134,6 +135,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
       occasions: occasionsOf(written, matter.lineOf),
       bags: bags.map(bagOf),
       washDays: written['wash days'].toSorted(),
+      ...(written['wash days'].length === 0 ? {} : { washDaysLine: matter.lineOf(['wash days']) }),
       ...(written['pieces at most'] === undefined ? {} : { piecesAtMost: written['pieces at most'] }),
       avoid: {
         colours: written.avoid.colours ?? [],

@@ -2,14 +2,22 @@ import * as v from 'valibot';
 import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Studio } from '../model/index.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
+import { occasionsNamed } from './references.ts';
 import type { Read } from './result.ts';
 import { capsuleSchema, houseRulesSchema, listSchema, studioSchema } from './schema/capsule.ts';
 import { fieldsOf } from './schema/fields.ts';
 
+/** An occasion as the brief writes it, when the capsule writes it in other letters. */
+const occasionMeant = (brief: Pick<Brief, 'occasions'>, name: string): string => {
+  const [id] = occasionsNamed(brief, name);
+  const meant = brief.occasions.find((occasion) => occasion.id === id);
+  return meant === undefined || meant.id === name ? name : meant.what;
+};
+
 /** Reads a capsule; its traveller, wardrobe and list default to the only ones there are. */
 export const readCapsule = (
   id: string,
-  brief: Pick<Brief, 'id' | 'travellers'>,
+  brief: Pick<Brief, 'id' | 'travellers' | 'occasions'>,
   lists: readonly string[],
   matter: FrontMatter,
 ): Read<Capsule> => {
@@ -41,13 +49,18 @@ export const readCapsule = (
       list: written.list ?? lists[0] ?? '',
       mood: { palette: written.mood.palette ?? [], words: written.mood.words ?? [] },
       pieces: written.pieces,
+      piecesLine: matter.lineOf(['pieces']),
       ...(written.choose === undefined
         ? {}
         : { choose: { keep: written.choose.keep, leaveOut: written.choose['leave out'] } }),
       never: written.never,
       always: written.always,
       favourites: written.favourites.map(fixedLook),
-      fixed: written.fixed.map((look) => ({ ...fixedLook(look), occasion: look.occasion })),
+      fixed: written.fixed.map((look, index) => ({
+        ...fixedLook(look),
+        occasion: occasionMeant(brief, look.occasion),
+        line: matter.lineOf(['fixed', index]),
+      })),
       rules: written.rules as HouseRuleSettings,
       rationale: matter.body,
     },

@@ -43,7 +43,10 @@ const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: stri
       mend: writeInstead(last, fields(path.slice(0, -1))),
     };
   }
-  if (issue.received === 'undefined' || (issue.input === null && issue.type !== 'null')) {
+  if (issue.input === null && issue.type !== 'null' && last !== '') {
+    return { wrong: `${name} is empty`, mend: 'write something behind it, or take it out' };
+  }
+  if (issue.received === 'undefined' || issue.input === null) {
     return { wrong: `${name} is missing`, mend: `add ${last}: …` };
   }
   const [wrong = '', mend] = issue.message.split('\n');

@@ -14,7 +14,7 @@ export interface Known {
 type Path = readonly (string | number)[];
 
 /** Occasion ids an occasion's name in a capsule can mean: the id itself, or the words of its name. */
-export const occasionsNamed = (brief: Brief, name: string): readonly string[] =>
+export const occasionsNamed = (brief: Pick<Brief, 'occasions'>, name: string): readonly string[] =>
   brief.occasions
     .filter(
       ({ id, what }) => id === name || what.toLowerCase() === name.trim().toLowerCase() || slug(what) === slug(name),

@@ -57,7 +57,12 @@ export const readTrips = (sorted: Sorted, take: Take): readonly Trip[] => {
       const capsule = take(
         parse(file, (matter) => {
           // a capsule is read and its names are checked even when its brief has problems
-          const read = readCapsule(nameOf(file.path), brief ?? { id: folder, travellers: [] }, names.lists, matter);
+          const read = readCapsule(
+            nameOf(file.path),
+            brief ?? { id: folder, travellers: [], occasions: [] },
+            names.lists,
+            matter,
+          );
           if (read.value === undefined) return read;
           const problems = [
             ...read.problems,

@@ -14,7 +14,14 @@ import type {
   Studio,
 } from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
-import { findingsOfBrief, findingsOfPlan, type LookSource, planTrip, type Solver } from '../plan/index.ts';
+import {
+  findingsOfBrief,
+  findingsOfPlan,
+  findingsOfReserve,
+  type LookSource,
+  planTrip,
+  type Solver,
+} from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
@@ -187,6 +194,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
+      ...findingsOfReserve(plan, brief),
       ...findingsOfBag(toPack, packed, report),
       ...findingsOfStock(question.sundries),
       ...findingsOfPieces(pieces, question),

@@ -50,6 +50,8 @@ export interface Occasion {
   readonly needs: readonly Need[];
   /** A journey with the luggage: what is worn on it is not in the bag. */
   readonly transit: boolean;
+  /** How far off comfortable the client accepts to be, °C at either end; nothing when absent. */
+  readonly degreesOff?: number;
   /** Names of the travellers it concerns; all when empty. */
   readonly travellers: readonly string[];
   /** Line in the brief, for findings. */
@@ -84,6 +86,8 @@ export interface Brief extends SourceFile {
   readonly occasions: readonly Occasion[];
   readonly bags: readonly Bag[];
   readonly washDays: readonly IsoDate[];
+  /** Line of the wash days, when there are any. */
+  readonly washDaysLine?: number;
   readonly piecesAtMost?: number;
   readonly avoid: {
     readonly colours: readonly NamedColour[];

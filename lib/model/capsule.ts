@@ -14,14 +14,16 @@ export interface Capsule extends SourceFile {
   readonly mood: { readonly palette: readonly NamedColour[]; readonly words: readonly string[] };
   /** Piece ids in the stylist's order; empty when `choose` is to find them. */
   readonly pieces: readonly string[];
+  /** Line of the pieces. */
+  readonly piecesLine?: number;
   readonly choose?: { readonly keep: readonly string[]; readonly leaveOut: readonly string[] };
   /** Pieces never worn together, as sets of ids. */
   readonly never: readonly (readonly string[])[];
   /** Pieces always worn together: whoever wears the first wears the others. */
   readonly always: readonly (readonly string[])[];
   readonly favourites: readonly FixedLook[];
-  /** Looks the stylist has fixed to an occasion. */
-  readonly fixed: readonly (FixedLook & { readonly occasion: string })[];
+  /** Looks the stylist has fixed to an occasion, named by its id or by its words. */
+  readonly fixed: readonly (FixedLook & { readonly occasion: string; readonly line?: number })[];
   /** Lines that override the studio's house rules. */
   readonly rules: HouseRuleSettings;
   /** The rationale, Markdown, published. */

@@ -29,9 +29,23 @@ export interface PlannedDay {
   readonly wash: readonly { readonly piece: string; readonly dryBy: IsoDate }[];
 }
 
+/** What a stylist writes into a content file. */
+export interface PlanEntry {
+  /** Path below the content folder. */
+  readonly file: string;
+  /** Line of the list or the occasion; undefined when there is none yet. */
+  readonly line?: number;
+  readonly action: 'add' | 'write' | 'take out';
+  /** The field as it is written in content. */
+  readonly field: string;
+  readonly value: string;
+}
+
 /** One change that would let an occasion be served, smallest first. */
 export interface PlanMend {
+  /** The change, and what to write where. */
   readonly what: Phrase;
+  readonly entries: readonly PlanEntry[];
   readonly serves: readonly string[];
 }
 

@@ -20,6 +20,8 @@ export interface Finding {
   readonly message: Phrase;
   readonly reason?: Phrase;
   readonly mend?: Phrase;
+  /** Other ways to mend it, best first. */
+  readonly orElse?: readonly Phrase[];
   readonly file?: string;
   readonly line?: number;
   /** Piece ids or occasion ids concerned. */

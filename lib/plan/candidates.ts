@@ -1,4 +1,4 @@
-import type { Capsule, Look, Piece } from '../model/index.ts';
+import type { Capsule, Look, Occasion, Piece } from '../model/index.ts';
 import type { Slot } from '../vocabulary/index.ts';
 import type { Phrase } from '../words/index.ts';
 import type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
@@ -164,9 +164,14 @@ export const fixedCandidate = (
   return look === undefined ? undefined : { ...candidateOf(look, 1, told.goes ? [] : told.reasons, []), fixed: true };
 };
 
-/** The pieces the stylist fixed to an occasion, named by its id or by its words. */
-export const fixedFor = (capsule: Pick<Capsule, 'fixed'>, moment: Moment): readonly string[] | undefined =>
-  capsule.fixed.find(({ occasion }) => occasion === moment.occasion.id || occasion === moment.occasion.what)?.pieces;
+/** The look the stylist fixed to an occasion, named by its id or by its words. */
+export const fixedTo = (
+  capsule: Pick<Capsule, 'fixed'>,
+  { id, what }: Occasion,
+): Capsule['fixed'][number] | undefined => capsule.fixed.find(({ occasion }) => occasion === id || occasion === what);
+
+export const fixedFor = (capsule: Pick<Capsule, 'fixed'>, { occasion }: Moment): readonly string[] | undefined =>
+  fixedTo(capsule, occasion)?.pieces;
 
 export const withoutPieces = (restriction: LookRestriction, pieces: readonly string[]): LookRestriction =>
   pieces.length === 0

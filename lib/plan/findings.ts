@@ -159,19 +159,31 @@ export const findingsOfBrief = (brief: Brief): readonly Finding[] => [
 /** What the plan could not do, one finding an occasion, with the first mend. */
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
-  return plan.unserved.map(({ occasion: id, nearest, mends }): Finding => {
+  return plan.unserved.map(({ occasion: id, nearest, lacks, mends }): Finding => {
     const occasion = brief.occasions.find((other) => other.id === id);
-    const mend = mends[0]?.what ?? phrase('plan', 'no mend found', {});
+    const [mend = phrase('plan', 'no mend found', {}), ...others] = mends.map(({ what }) => what);
     const message = phrase('plan', 'unserved', { occasion: occasion?.what ?? id, on: occasion?.on ?? brief.from });
     return {
       ...finding('error', 'unserved-occasion', message, mend, brief, occasion === undefined ? [] : [occasion]),
-      ...(nearest === undefined
-        ? {}
-        : {
-            reason: phrase('plan', 'nearest lacks', {
+      reason:
+        nearest === undefined
+          ? phrase('plan', 'what is lacking', { lacks })
+          : phrase('plan', 'nearest lacks', {
               look: nearest.worn.map(({ piece }) => names.get(piece) ?? piece),
+              lacks,
             }),
-          }),
+      ...(others.length === 0 ? {} : { orElse: others }),
     };
   });
 };
+
+/** Where the plan has nothing in reserve, one finding a point. */
+export const findingsOfReserve = (plan: Plan, brief: Brief): readonly Finding[] =>
+  plan.weakPoints.map(({ what, piece, loses }) => ({
+    level: 'advice',
+    rule: 'weak-point',
+    message: what,
+    mend: phrase('plan', piece === undefined ? 'rain on a dry day mend' : 'piece spoilt mend', {}),
+    file: brief.file,
+    about: piece === undefined ? loses : [piece, ...loses],
+  }));

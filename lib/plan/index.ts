@@ -1,7 +1,7 @@
 export { fixedFor, leftForLater } from './candidates.ts';
-export { findingsOfBrief, findingsOfPlan } from './findings.ts';
+export { findingsOfBrief, findingsOfPlan, findingsOfReserve } from './findings.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
-export type { WardrobeBehind } from './mends.ts';
+export type { WardrobeBehind } from './mend-ways.ts';
 export { type Moment, momentsOf } from './moments.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';

@@ -1,29 +1,11 @@
-import type { Brief, Piece, PlanMend } from '../model/index.ts';
-import { DRESS_CODES, type DressCode, dressIndex, type Need } from '../vocabulary/index.ts';
-import { phrase } from '../words/index.ts';
-import { type Candidate, candidatesFor, leftForLater, type Pool, withoutPieces } from './candidates.ts';
-import type { LookRestriction, LookSource } from './look-source.ts';
-import { addDays, type Moment, requiredAt, restrictionOf } from './moments.ts';
+import type { Brief, Capsule, Piece, PlanMend } from '../model/index.ts';
+import type { Pool } from './candidates.ts';
+import type { LookSource } from './look-source.ts';
+import { type Change, mendOf } from './mend.ts';
+import { type WardrobeBehind, waysToServe } from './mend-ways.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { buildProgramme, type Solver, type Term } from './programme.ts';
 import { addChoiceRows, type Choice, unlike } from './serve.ts';
-
-/** The wardrobe behind the capsule: what else the client could pack. */
-export interface WardrobeBehind {
-  /** All pieces, those of the capsule among them. */
-  readonly pieces: readonly Piece[];
-  /** A look source over all of them. */
-  readonly engine: LookSource;
-}
-
-/** One small change to the trip or the bag. */
-type Change =
-  | { readonly kind: 'piece'; readonly piece: Piece }
-  | { readonly kind: 'wash day'; readonly day: number }
-  | { readonly kind: 'dress'; readonly dress: DressCode }
-  | { readonly kind: 'need'; readonly need: Need }
-  | { readonly kind: 'degrees'; readonly degrees: number }
-  | { readonly kind: 'free' };
 
 /** How much a change asks of the client. Own choice: a piece or a wash is easy, a rule of the occasion is not. */
 const costOf = (change: Change): number => {
@@ -34,20 +16,13 @@ const costOf = (change: Change): number => {
   return change.kind === 'dress' ? 15 : 24;
 };
 
-const DEGREES = [1, 2, 3] as const;
-const LOOKS_A_CHANGE = 12;
 /** Mends told for one occasion, and occasions they are sought for. */
 const MENDS = 3;
 const OCCASIONS = 6;
-const EXTRA_PIECES = 80;
-
-interface Way {
-  readonly change: Change;
-  readonly candidates: readonly Candidate[];
-}
 
 export interface MendQuestion {
   readonly brief: Brief;
+  readonly capsule: Capsule;
   readonly problem: PlanProblem;
   readonly pools: readonly Pool[];
   readonly assignment: Assignment;
@@ -59,64 +34,6 @@ export interface MendQuestion {
   /** Pieces that are in the wardrobe but must not be offered. */
   readonly refused: ReadonlySet<string>;
 }
-
-const looks = (source: LookSource, restriction: LookRestriction): readonly Candidate[] =>
-  candidatesFor(source, restriction, [], { asked: LOOKS_A_CHANGE }).candidates;
-
-const looserDress = (code: DressCode): readonly DressCode[] =>
-  [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);
-
-const degreeWays = (
-  brief: Brief,
-  moment: Moment,
-  ask: (r: LookRestriction) => readonly Candidate[],
-): readonly Way[] => {
-  const { air, occasion, place } = moment;
-  if (air === undefined || moment.restriction.clo === undefined) return [];
-  return DEGREES.map((degrees) => ({
-    change: { kind: 'degrees', degrees },
-    candidates: ask(restrictionOf(occasion, requiredAt(occasion, place, air, degrees), brief.avoid.heelCmOver)),
-  }));
-};
-
-/** Looks that one change to the occasion itself would open. */
-const occasionWays = (question: MendQuestion, moment: Moment, isFixed: boolean): readonly Way[] => {
-  const { brief, source, problem } = question;
-  const later = leftForLater(moment, [...problem.pieces.values()]);
-  const ask = (restriction: LookRestriction): readonly Candidate[] => looks(source, withoutPieces(restriction, later));
-  const { restriction, occasion } = moment;
-  return [
-    ...(isFixed ? [{ change: { kind: 'free' } as const, candidates: ask(restriction) }] : []),
-    ...looserDress(occasion.dress).map(
-      (dress): Way => ({ change: { kind: 'dress', dress }, candidates: ask({ ...restriction, dress }) }),
-    ),
-    ...occasion.needs
-      .filter((need) => need !== 'swim')
-      .map(
-        (need): Way => ({
-          change: { kind: 'need', need },
-          candidates: ask({ ...restriction, needs: occasion.needs.filter((other) => other !== need) }),
-        }),
-      ),
-    ...degreeWays(brief, moment, ask),
-  ];
-};
-
-/** Looks that one more piece of the wardrobe would open, whatever else is in it left at home. */
-const pieceWays = (question: MendQuestion, moment: Moment): readonly Way[] => {
-  const { wardrobe, problem, refused } = question;
-  if (wardrobe === undefined) return [];
-  const outside = wardrobe.pieces.filter(({ id }) => !problem.pieces.has(id));
-  const later = leftForLater(moment, wardrobe.pieces);
-  return outside
-    .filter(({ id }) => !later.includes(id) && !refused.has(id))
-    .slice(0, EXTRA_PIECES)
-    .map((piece): Way => {
-      const others = outside.filter(({ id }) => id !== piece.id).map(({ id }) => id);
-      const restriction = withoutPieces({ ...moment.restriction, pieces: [piece.id] }, [...others, ...later]);
-      return { change: { kind: 'piece', piece }, candidates: looks(wardrobe.engine, restriction) };
-    });
-};
 
 interface Gate {
   readonly change: Change;
@@ -131,28 +48,27 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
   const { brief, problem, pools, assignment, solver } = question;
   const moment = problem.moments[index];
   if (moment === undefined) return [];
-  const isFixed = question.fixed.has(index);
-  const ways = [...occasionWays(question, moment, isFixed), ...pieceWays(question, moment)].filter(
-    ({ candidates }) => candidates.length > 0,
-  );
+  const ways = waysToServe(question, moment, question.fixed.has(index));
   const builder = buildProgramme();
-  const gates: Gate[] = [];
+  const gates = new Map<string, Gate>();
   const gate = (change: Change): number => {
-    const column = builder.choice(costOf(change));
-    gates.push({ change, column });
-    return column;
+    const key = JSON.stringify(change.kind === 'piece' ? change.piece.id : change);
+    const known = gates.get(key) ?? { change, column: builder.choice(costOf(change)) };
+    gates.set(key, known);
+    return known.column;
   };
   const choices: Choice[] = pools.flatMap(({ candidates }, at) =>
     unlike(problem, candidates).map((candidate): Choice => ({ moment: at, candidate, column: builder.choice() })),
   );
-  for (const { change, candidates } of ways) {
-    const column = gate(change);
+  for (const { changes, candidates } of ways) {
     const opened = candidates.map((candidate): Choice => ({ moment: index, candidate, column: builder.choice() }));
-    for (const choice of opened)
-      builder.atMost(0, [
-        [choice.column, 1],
-        [column, -1],
-      ]);
+    for (const column of changes.map(gate)) {
+      for (const choice of opened)
+        builder.atMost(0, [
+          [choice.column, 1],
+          [column, -1],
+        ]);
+    }
     choices.push(...opened);
   }
   const lastWorn = Math.max(...problem.moments.map(({ day }) => day));
@@ -172,22 +88,16 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
   const mends: PlanMend[] = [];
   while (mends.length < MENDS) {
     const solved = await solver.solve(builder.done());
-    const open = gates.filter(({ column }) => solved.values[column] === 1);
+    const open = [...gates.values()].filter(({ column }) => solved.values[column] === 1);
     if (solved.values.length === 0 || open.length === 0) break;
     const serves = unserved.flatMap((column, at) =>
       assignment[at] === undefined && solved.values[column] === 0 ? (problem.moments[at]?.occasion.id ?? []) : [],
     );
-    mends.push({
-      what: mendPhrase(
-        brief,
-        moment,
-        open.map(({ change }) => change),
-      ),
-      serves,
-    });
+    const changes = open.map(({ change }) => change);
+    mends.push({ ...mendOf(changes, moment.occasion, brief, question.capsule), serves });
     builder.atMost(
       open.length - 1,
-      noWorse(open, gates).map(({ column }): Term => [column, 1]),
+      noWorse(open, [...gates.values()]).map(({ column }): Term => [column, 1]),
     );
   }
   return mends;
@@ -200,17 +110,6 @@ const noWorse = (open: readonly Gate[], gates: readonly Gate[]): readonly Gate[]
   const larger = gates.filter(({ change }) => change.kind === 'degrees' && change.degrees > degrees);
   return [...open, ...larger];
 };
-
-const mendPhrase = (brief: Brief, moment: Moment, changes: readonly Change[]): PlanMend['what'] =>
-  phrase('plan', 'mend', {
-    pieces: changes.flatMap((change) => (change.kind === 'piece' ? [change.piece.name] : [])),
-    washDays: changes.flatMap((change) => (change.kind === 'wash day' ? [addDays(brief.from, change.day)] : [])),
-    dress: changes.find((change) => change.kind === 'dress')?.dress ?? '',
-    needs: changes.flatMap((change) => (change.kind === 'need' ? [change.need] : [])),
-    degrees: Math.max(0, ...changes.map((change) => (change.kind === 'degrees' ? change.degrees : 0))),
-    free: changes.filter(({ kind }) => kind === 'free').length,
-    occasion: moment.occasion.what,
-  });
 
 /** Mends for every occasion that has no look, by its place in the plan. */
 export const findMends = async (question: MendQuestion): Promise<ReadonlyMap<number, readonly PlanMend[]>> => {

@@ -58,13 +58,13 @@ export const restrictionOf = (
   ...(heelCmAtMost === undefined ? {} : { heelCmAtMost }),
 });
 
-/** What the air of an occasion asks for; `warmerC` moves the cold end up and the warm end down by that many degrees. */
-export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air: Air, warmerC = 0): RequiredClo => {
+/** What the air of an occasion asks for; `offC` moves the cold end up and the warm end down by that many degrees. */
+export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air: Air, offC = 0): RequiredClo => {
   const sunElevation = sunDuring(occasion, place);
   return requiredClo({
     setting: occasion.setting,
     activity: occasion.activity,
-    air: { ...air, lowC: air.lowC + warmerC, highC: air.highC - warmerC },
+    air: { ...air, lowC: air.lowC + offC, highC: air.highC - offC },
     dress: occasion.dress,
     swims: occasion.needs.includes('swim'),
     ...(sunElevation === undefined ? {} : { sunElevation }),
@@ -75,7 +75,7 @@ const momentOf = (brief: Brief, occasion: Occasion): Moment => {
   const place = placeOn(brief.places, occasion.on, occasion.part);
   const weather = weatherOn(place, occasion.on);
   const air = airOf(occasion, brief.places);
-  const required = air === undefined ? undefined : requiredAt(occasion, place, air);
+  const required = air === undefined ? undefined : requiredAt(occasion, place, air, occasion.degreesOff);
   const day = daysBetween(brief.from, occasion.on);
   const elevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
   return {

@@ -5,7 +5,8 @@ import { serveByDisplacing } from './displace.ts';
 import { dressUp } from './dress-up.ts';
 import { improve, serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
-import { findMends, type WardrobeBehind } from './mends.ts';
+import type { WardrobeBehind } from './mend-ways.ts';
+import { findMends } from './mends.ts';
 import { momentsOf } from './moments.ts';
 import { poolsFor } from './pools.ts';
 import { type Assignment, type PlanProblem, problemOf } from './problem.ts';
@@ -90,6 +91,7 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
   const fixed = new Set(moments.flatMap((moment, index) => (fixedFor(capsule, moment) === undefined ? [] : [index])));
   const mends = await findMends({
     ...shared,
+    capsule,
     solver,
     fixed,
     refused,

@@ -23,6 +23,9 @@ const reasonsFor = (
   if (candidate.fixed) reasons.push(phrase('plan', 'fixed by the stylist', {}));
   if (candidate.favourite) reasons.push(phrase('plan', 'a favourite', {}));
   if (!moment.swims) reasons.push(comfortInWords(lookComfort(look, pieces, occasion.activity, occasion.setting.where)));
+  if ((occasion.degreesOff ?? 0) > 0) {
+    reasons.push(phrase('plan', 'degrees off', { degrees: occasion.degreesOff ?? 0 }));
+  }
   if (occasion.needs.length > 0) reasons.push(phrase('plan', 'made for', { needs: occasion.needs }));
   if (carried.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
     reasons.push(phrase('plan', 'for the way', { layers: namesOf(carried, pieces), low: weather.lowC }));

@@ -1,5 +1,5 @@
 import type { Brief, Piece, WeakPoint } from '../model/index.ts';
-import { type Phrase, phrase } from '../words/index.ts';
+import { phrase } from '../words/index.ts';
 import { type Candidate, candidatesFor, isFinishing, leftForLater, type Pool, withoutPieces } from './candidates.ts';
 import { serveByDisplacing } from './displace.ts';
 import { serveGreedily } from './improve.ts';
@@ -78,6 +78,9 @@ const withoutFinish = (source: LookSource, candidate: Candidate, piece: Piece): 
   return look === undefined ? undefined : { ...candidate, look, pieces };
 };
 
+const wordsOf = (problem: PlanProblem, ids: readonly string[]): readonly string[] =>
+  ids.flatMap((id) => problem.moments.find(({ occasion }) => occasion.id === id)?.occasion.what ?? []);
+
 /** Each piece of the plan spoilt in turn. */
 const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
   const { problem, assignment, source, pools } = spare;
@@ -97,7 +100,11 @@ const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
     if (changed.size === 0) continue;
     const loses = await lostWith(spare, changed, new Set([piece.id]));
     if (loses.length > 0)
-      points.push({ what: phrase('plan', 'piece spoilt', { piece: piece.name }), piece: piece.id, loses });
+      points.push({
+        what: phrase('plan', 'piece spoilt', { piece: piece.name, occasions: wordsOf(problem, loses) }),
+        piece: piece.id,
+        loses,
+      });
   }
   return points;
 };
@@ -118,8 +125,9 @@ const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
     });
     if (changed.size === 0) continue;
     const loses = await lostWith(spare, changed, new Set());
-    const what: Phrase = phrase('plan', 'rain on a dry day', { date: addDays(brief.from, day) });
-    if (loses.length > 0) points.push({ what, loses });
+    if (loses.length === 0) continue;
+    const said = { date: addDays(brief.from, day), occasions: wordsOf(problem, loses) };
+    points.push({ what: phrase('plan', 'rain on a dry day', said), loses });
   }
   return points;
 };

@@ -140,7 +140,9 @@ describe('swimwear', () => {
   it('is offered from the wardrobe when one is missing', async () => {
     const all = [...BASICS, piece('bikini', 'bikini', { dries: 12 })];
     const made = await plan(trip, BASICS, { wardrobe: { pieces: all, engine: bruteForce(all) } });
-    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe('Pack bikini.');
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe(
+      'Pack bikini: add bikini to “pieces” (trips/test/quiet.md).',
+    );
   });
 });
 
@@ -165,7 +167,7 @@ describe('washing', () => {
   it('names the wash day that would mend it, and the plan with it holds', async () => {
     const made = await plan(trip, one);
     const mends = words(made.unserved[0]?.mends.map(({ what }) => what) ?? []);
-    expect(mends[0]).toMatch(/^Wash on \d+ Oct\.$/);
+    expect(mends[0]).toBe('Wash on 3 Oct: add 2027-10-03 to “wash days” (trips/test/brief.md).');
     const washed = brief({ ...trip, washDays: ['2027-10-03'] });
     const better = await plan(washed, one);
     expect(better.served).toBe(4);
@@ -210,16 +212,23 @@ describe('when it cannot be done', () => {
       p.id === 'tee' ? { ...p, dress: { low: 0, high: 1 } } : { ...p, dress: { low: 0, high: 2 } },
     );
     const made = await plan(brief({ occasions: [gala] }), casual);
-    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe('Let “Party” be smart casual.');
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe(
+      'Let “Party” be smart casual: write “dress: smart casual” (trips/test/brief.md).',
+    );
   });
 
   it('finds that one degree would do', async () => {
     // A stroll for which the warmest look is just too cold: found by lowering the air until nothing serves.
-    const stroll = (lowC: number) =>
+    const stroll = (lowC: number, degreesOff = 0) =>
       brief({
         places: [{ name: 'Vienna', from: '2027-10-02', to: '2027-10-12', weather: weather(lowC, lowC), days: {} }],
         occasions: [
-          occasion('2027-10-03', 'Stroll', { setting: { where: 'outdoors', sun: 'shade' }, activity: 'strolling' }),
+          occasion('2027-10-03', 'Stroll', {
+            setting: { where: 'outdoors', sun: 'shade' },
+            activity: 'strolling',
+            line: 9,
+            ...(degreesOff === 0 ? {} : { degreesOff }),
+          }),
         ],
       });
     let lowC = 12;
@@ -227,8 +236,13 @@ describe('when it cannot be done', () => {
     const made = await plan(stroll(lowC), BASICS);
     expect(words(made.unserved[0]?.lacks ?? [])[0]).toMatch(/not warm enough for strolling/);
     expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])[0]).toBe(
-      'Accept “Stroll” a degree (°C) off comfortable.',
+      'Accept “Stroll” a degree (°C) off comfortable: write “degrees off: 1” (trips/test/brief.md:9).',
     );
+    const accepted = await plan(stroll(lowC, 1), BASICS);
+    expect(accepted.served).toBe(1);
+    expect(brokenPlan(accepted, stroll(lowC, 1), BASICS)).toEqual([]);
+    const reasons = accepted.days.flatMap(({ occasions }) => occasions.flatMap((planned) => words(planned.reasons)));
+    expect(reasons.join(' ')).toContain('accepts a degree (°C) off comfortable');
   });
 
   it('says at −40 °C that no clothes serve, and what to do', async () => {
@@ -249,7 +263,9 @@ describe('when it cannot be done', () => {
     const fixed = capsule({ fixed: [{ occasion: 'Museum', pieces: ['tee', 'shirt'] }] });
     const made = await plan(brief({ occasions: [museum('2027-10-03')] }), BASICS, { capsule: fixed });
     expect(words(made.unserved[0]?.lacks ?? [])).toEqual(['the pieces fixed to it do not make a look']);
-    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])).toContain('Leave the look for “Museum” open.');
+    expect(words(made.unserved[0]?.mends.map(({ what }) => what) ?? [])).toContain(
+      'Leave the look for “Museum” open: take Museum out of “fixed” (trips/test/quiet.md).',
+    );
   });
 });
 
@@ -262,7 +278,9 @@ describe('weak points', () => {
     const made = await plan(brief({ occasions: [walk, museum('2027-10-04')] }), BASICS);
     const loafers = made.weakPoints.find((point) => point.piece === 'loafers');
     expect(loafers?.loses).toHaveLength(2);
-    expect(made.weakPoints.map(({ what }) => say(english, formats, what))).toContain('If it rains on Sunday 3 October');
+    expect(made.weakPoints.map(({ what }) => say(english, formats, what))).toContain(
+      'If it rains on Sunday 3 October, no look is left for Walk.',
+    );
     expect(made.weakPoints.find((point) => point.piece === 'tee')).toBeUndefined();
   });
 });

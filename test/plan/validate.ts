@@ -20,13 +20,14 @@ export const hours = (brief: Brief, { on, part, at }: Occasion): readonly [numbe
 export const suits = (brief: Brief, occasion: Occasion, look: Look, pieces: ReadonlyMap<string, Piece>): boolean => {
   const air = airOf(occasion, brief.places);
   const sunElevation = sunDuring(occasion, placeOn(brief.places, occasion.on, occasion.part));
+  const off = occasion.degreesOff ?? 0;
   const required =
     air === undefined
       ? undefined
       : requiredClo({
           setting: occasion.setting,
           activity: occasion.activity,
-          air,
+          air: { ...air, lowC: air.lowC + off, highC: air.highC - off },
           dress: occasion.dress,
           swims: occasion.needs.includes('swim'),
           ...(sunElevation === undefined ? {} : { sunElevation }),

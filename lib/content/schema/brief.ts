@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { DEGREES_OFF_AT_MOST } from '../../comfort/index.ts';
 import type { DayPart, Setting } from '../../model/index.ts';
 import { ACTIVITIES, type ActivityId, DRESS_CODES, NEEDS } from '../../vocabulary/index.ts';
 import { colour, isoDate, nameText, noteText, numberBetween, read } from './parts.ts';
@@ -113,6 +114,7 @@ const occasionSchema = v.strictObject({
   activity: v.picklist(Object.keys(ACTIVITIES) as ActivityId[]),
   needs: v.optional(v.array(v.picklist(NEEDS)), []),
   transit: v.optional(v.boolean(), false),
+  'degrees off': v.optional(numberBetween(0, DEGREES_OFF_AT_MOST)),
   travellers: v.optional(v.array(nameText), []),
 });
 

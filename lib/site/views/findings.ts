@@ -13,6 +13,7 @@ export interface FindingsView {
       readonly message: string;
       readonly reason: string;
       readonly mend: string;
+      readonly orElse: readonly string[];
       readonly where: string;
     }[];
   }[];
@@ -38,10 +39,11 @@ export const findingsView = (guide: Guide, voice: SiteVoice): FindingsView => {
     levels: LEVELS.flatMap((level) => {
       const findings = guide.findings
         .filter((finding) => finding.level === level)
-        .map(({ message, reason, mend, file, line }) => ({
+        .map(({ message, reason, mend, orElse = [], file, line }) => ({
           message: say(message),
           reason: reason === undefined ? '' : say(reason),
           mend: mend === undefined ? '' : say(mend),
+          orElse: orElse.map((other) => word('or else', { other: say(other) })),
           where: file === undefined ? '' : line === undefined ? file : `${file}:${line}`,
         }));
       return findings.length === 0 ? [] : [{ heading: word(`level ${level}`), findings }];

@@ -17,6 +17,11 @@ const doing = (activity: string): string =>
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** The first few of a list, and how many more. */
+const FEW = 4;
+const few = (items: readonly string[]): readonly string[] =>
+  items.length <= FEW ? items : [...items.slice(0, FEW - 1), `${items.length - FEW + 1} more`];
+
 interface Mend {
   readonly pieces: readonly string[];
   readonly washDays: readonly string[];
@@ -25,7 +30,19 @@ interface Mend {
   readonly degrees: number;
   readonly free: number;
   readonly occasion: string;
+  /** What to write, one entry a change: these four run side by side. */
+  readonly actions: readonly string[];
+  readonly fields: readonly string[];
+  readonly values: readonly string[];
+  readonly places: readonly string[];
 }
+
+const entryWords = ({ actions, fields, values, places }: Mend): readonly string[] =>
+  actions.map((action, index) => {
+    const [field = '', value = '', place = ''] = [fields[index], values[index], places[index]];
+    if (action === 'write') return `write “${field}: ${value}” (${place})`;
+    return action === 'add' ? `add ${value} to “${field}” (${place})` : `take ${value} out of “${field}” (${place})`;
+  });
 
 /** English sentences of the plan room. */
 export const plan = {
@@ -34,6 +51,8 @@ export const plan = {
   'made for': (v: { needs: readonly string[] }, f: Formats) => `Made for ${f.list(v.needs.map(needWords))}.`,
   'for the way': (v: { layers: readonly string[]; low: number }, f: Formats) =>
     `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
+  'degrees off': (v: { degrees: number }, f: Formats) =>
+    `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 
   'change first': () => 'Dress',
@@ -41,13 +60,13 @@ export const plan = {
   'change layers only': () => 'Change layers only',
   'change changes clothes': () => 'Change clothes',
 
-  'lacks dress': (v: { dress: string }) => `does not suit ${v.dress} dress`,
-  'lacks flat shoes': () => 'has a higher heel than the brief allows',
+  'lacks dress': (v: { dress: string }) => `it does not suit ${v.dress} dress`,
+  'lacks flat shoes': () => 'it has a higher heel than the brief allows',
   'lacks warmth': (v: { low: number; activity: string }, f: Formats) =>
-    `is not warm enough for ${doing(v.activity)} at ${f.celsius(v.low)}`,
+    `it is not warm enough for ${doing(v.activity)} at ${f.celsius(v.low)}`,
   'lacks coolness': (v: { high: number; activity: string }, f: Formats) =>
-    `is too warm for ${doing(v.activity)} at ${f.celsius(v.high)}`,
-  'lacks need': (v: { need: string }) => `has nothing for ${needWords(v.need)}`,
+    `it is too warm for ${doing(v.activity)} at ${f.celsius(v.high)}`,
+  'lacks need': (v: { need: string }) => `it has nothing for ${needWords(v.need)}`,
   'no look at all': () => 'these pieces make no look at all',
   'still wet': (v: { pieces: readonly string[] }, f: Formats) => `${f.list(v.pieces)} would still be wet`,
   'worn out': (v: { pieces: readonly string[] }, f: Formats) =>
@@ -68,12 +87,16 @@ export const plan = {
         : []),
       ...(v.free > 0 ? [`leave the look for “${v.occasion}” open`] : []),
     ];
-    return `${capital(f.list(parts))}.`;
+    return `${capital(f.list(parts))}: ${f.list(entryWords(v))}.`;
   },
   'no mend found': () => 'No single small change mends it: choose another piece or change the occasion.',
 
-  'piece spoilt': (v: { piece: string }) => `If something happens to ${v.piece}`,
-  'rain on a dry day': (v: { date: string }, f: Formats) => `If it rains on ${f.date(v.date)}`,
+  'piece spoilt': (v: { piece: string; occasions: readonly string[] }, f: Formats) =>
+    `If something happens to ${v.piece}, no look is left for ${f.list(few(v.occasions))}.`,
+  'piece spoilt mend': () => 'Pack something that can take its place, or know where to find one there.',
+  'rain on a dry day': (v: { date: string; occasions: readonly string[] }, f: Formats) =>
+    `If it rains on ${f.date(v.date)}, no look is left for ${f.list(few(v.occasions))}.`,
+  'rain on a dry day mend': () => 'Pack something for rain that goes with it, or know what to do indoors that day.',
 
   'plan served': (v: { served: number; of: number }, f: Formats) =>
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
@@ -116,5 +139,7 @@ export const plan = {
     `After the wash day ${f.date(v.on)} there are only ${f.count(v.hours)} hours until “${v.journey}”: little will be dry.`,
   'no drying time mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
   unserved: (v: { occasion: string; on: string }, f: Formats) => `No look serves “${v.occasion}” on ${f.date(v.on)}.`,
-  'nearest lacks': (v: { look: readonly string[] }, f: Formats) => `The nearest is ${f.list(v.look)}.`,
+  'nearest lacks': (v: { look: readonly string[]; lacks: readonly string[] }, f: Formats) =>
+    `The nearest is ${f.list(v.look)}${v.lacks.length > 0 ? `, but ${f.list(v.lacks)}` : ''}.`,
+  'what is lacking': (v: { lacks: readonly string[] }, f: Formats) => `${capital(f.list(v.lacks))}.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -103,6 +103,7 @@ export const site = {
   'sheet booklet to fold': () => 'Booklet to fold',
   'sheet card sheet': () => 'Cards to cut',
   'cautions heading': () => 'Take care',
+  'or else': (v: { other: string }) => `Or: ${v.other}`,
   'caution note': () =>
     'Go by the warnings of the place you are in, and ask a doctor or pharmacist about anything that touches your health.',
 

@@ -3,6 +3,25 @@ import type { Translation } from '../translation.ts';
 import { doing, dress, need } from './glossary.ts';
 import { OCCASIONS, quoted, sentence } from './sentence.ts';
 
+/** The first few of a list, and how many more. */
+const FEW = 4;
+const few = (items: readonly string[]): readonly string[] =>
+  items.length <= FEW ? items : [...items.slice(0, FEW - 1), `${items.length - FEW + 1} weitere`];
+
+const entryWords = ({
+  actions,
+  fields,
+  values,
+  places,
+}: Readonly<Record<'actions' | 'fields' | 'values' | 'places', readonly string[]>>): readonly string[] =>
+  actions.map((action, index) => {
+    const [field = '', value = '', place = ''] = [fields[index], values[index], places[index]];
+    if (action === 'write') return `${quoted(`${field}: ${value}`)} schreiben (${place})`;
+    return action === 'add'
+      ? `${value} bei ${quoted(field)} ergänzen (${place})`
+      : `${value} aus ${quoted(field)} streichen (${place})`;
+  });
+
 /** German sentences of the plan room. */
 export const plan = {
   'fixed by the stylist': () => 'Im Styling fest vorgesehen.',
@@ -10,6 +29,8 @@ export const plan = {
   'made for': (v, f) => `Gemacht für ${f.list(v.needs.map(need))}.`,
   'for the way': (v, f) =>
     `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
+  'degrees off': (v, f) =>
+    `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 
   'change first': () => 'Anziehen',
@@ -41,12 +62,15 @@ export const plan = {
         : []),
       ...(v.free > 0 ? [`den Look für ${quoted(v.occasion)} offen lassen`] : []),
     ];
-    return sentence(f.list(parts));
+    return sentence(`${f.list(parts)}: ${f.list(entryWords(v))}`);
   },
   'no mend found': () => 'Keine einzelne kleine Änderung behebt es: ein anderes Teil wählen oder den Anlass ändern.',
 
-  'piece spoilt': (v) => `Falls damit etwas passiert: ${v.piece}`,
-  'rain on a dry day': (v, f) => `Falls es am ${f.date(v.date)} regnet`,
+  'piece spoilt': (v, f) => `${v.piece}: Passiert damit etwas, bleibt kein Look für ${f.list(few(v.occasions))}.`,
+  'piece spoilt mend': () => 'Etwas einpacken, das einspringen kann, oder wissen, wo es vor Ort Ersatz gibt.',
+  'rain on a dry day': (v, f) => `Regnet es am ${f.date(v.date)}, bleibt kein Look für ${f.list(few(v.occasions))}.`,
+  'rain on a dry day mend': () =>
+    'Etwas für Regen einpacken, das dazu passt, oder für den Tag etwas unter Dach vorsehen.',
 
   'plan served': (v, f) =>
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
@@ -88,5 +112,7 @@ export const plan = {
     `Nach dem Waschtag am ${f.date(v.on)} bleiben nur ${f.plural(v.hours, { one: '# Stunde', other: '# Stunden' })} bis ${quoted(v.journey)}: wenig wird trocken.`,
   'no drying time mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
   unserved: (v, f) => `Für ${quoted(v.occasion)} am ${f.date(v.on)} gibt es keinen Look.`,
-  'nearest lacks': (v, f) => `Am nächsten kommt: ${f.list(v.look)}.`,
+  'nearest lacks': (v, f) =>
+    `Am nächsten kommt: ${f.list(v.look)}.${v.lacks.length > 0 ? ` Woran es fehlt: ${v.lacks.join('; ')}.` : ''}`,
+  'what is lacking': (v) => sentence(`Woran es fehlt: ${v.lacks.join('; ')}`),
 } satisfies Translation<typeof english.plan>;

@@ -104,6 +104,7 @@ export const site = {
   'sheet booklet to fold': () => 'Heft zum Falten',
   'sheet card sheet': () => 'Karten zum Ausschneiden',
   'cautions heading': () => 'Bitte beachten',
+  'or else': (v) => `Oder: ${v.other}`,
   'caution note': () =>
     'Maßgeblich sind die Warnungen vor Ort. Bei allem, was die Gesundheit betrifft, in Arztpraxis oder Apotheke nachfragen.',
 } satisfies Partial<Translation<typeof english.site>>;

@@ -1,0 +1,134 @@
+import { DEGREES_OFF_AT_MOST } from '../comfort/index.ts';
+import type { Brief, Occasion, Piece } from '../model/index.ts';
+import { DRESS_CODES, type DressCode, dressIndex } from '../vocabulary/index.ts';
+import { type Candidate, candidatesFor, leftForLater, withoutPieces } from './candidates.ts';
+import type { LookRestriction, LookSource } from './look-source.ts';
+import type { Change } from './mend.ts';
+import { type Moment, requiredAt, restrictionOf } from './moments.ts';
+import type { PlanProblem } from './problem.ts';
+
+/** The wardrobe behind the capsule: what else the client could pack. */
+export interface WardrobeBehind {
+  /** All pieces, those of the capsule among them. */
+  readonly pieces: readonly Piece[];
+  /** A look source over all of them. */
+  readonly engine: LookSource;
+}
+
+/** Changes that together open looks for an occasion. */
+export interface Way {
+  readonly changes: readonly Change[];
+  readonly candidates: readonly Candidate[];
+}
+
+interface Question {
+  readonly brief: Brief;
+  readonly problem: PlanProblem;
+  readonly source: LookSource;
+  readonly wardrobe?: WardrobeBehind;
+  /** Pieces that are in the wardrobe but must not be offered. */
+  readonly refused: ReadonlySet<string>;
+}
+
+/** Degrees by which an occasion may be off comfortable, beyond what the brief accepts already. */
+const DEGREES = [1, 2, 3] as const;
+const LOOKS_A_CHANGE = 12;
+const EXTRA_PIECES = 80;
+
+const nextDress = (code: DressCode): readonly DressCode[] =>
+  [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);
+
+/** Single changes to what an occasion asks for. */
+const changesTo = ({ dress, needs, degreesOff = 0 }: Occasion): readonly Change[] => [
+  ...nextDress(dress).map((code): Change => ({ kind: 'dress', dress: code })),
+  ...needs.filter((need) => need !== 'swim').map((need): Change => ({ kind: 'need', need })),
+  ...DEGREES.map((degrees) => degreesOff + degrees)
+    .filter((degrees) => degrees <= DEGREES_OFF_AT_MOST)
+    .map((degrees): Change => ({ kind: 'degrees', degrees })),
+];
+
+const changed = (occasion: Occasion, change: Change): Occasion => {
+  if (change.kind === 'dress') return { ...occasion, dress: change.dress };
+  if (change.kind === 'degrees') return { ...occasion, degreesOff: change.degrees };
+  if (change.kind === 'need') return { ...occasion, needs: occasion.needs.filter((need) => need !== change.need) };
+  return occasion;
+};
+
+/** What the occasion would ask for if it were another. */
+const askedBy = (brief: Brief, { place, air }: Moment, occasion: Occasion): LookRestriction =>
+  restrictionOf(
+    occasion,
+    air === undefined ? undefined : requiredAt(occasion, place, air, occasion.degreesOff),
+    brief.avoid.heelCmOver,
+  );
+
+const isUseful = (moment: Moment, change: Change): boolean =>
+  change.kind !== 'degrees' || (moment.air !== undefined && moment.restriction.clo !== undefined);
+
+/** Looks of the bag for an occasion changed so. */
+const occasionWay = ({ brief, source, problem }: Question, moment: Moment, changes: readonly Change[]): Way => {
+  const later = leftForLater(moment, [...problem.pieces.values()]);
+  const restriction = askedBy(brief, moment, changes.reduce(changed, moment.occasion));
+  return {
+    changes,
+    candidates: candidatesFor(source, withoutPieces(restriction, later), [], { asked: LOOKS_A_CHANGE }).candidates,
+  };
+};
+
+/** Looks with one more piece of the wardrobe, whatever else is in it left at home. */
+const pieceWay = (
+  { brief, wardrobe, problem }: Question,
+  moment: Moment,
+  piece: Piece,
+  changes: readonly Change[] = [],
+): Way => {
+  const all: Way['changes'] = [{ kind: 'piece', piece }, ...changes];
+  if (wardrobe === undefined) return { changes: all, candidates: [] };
+  const others = wardrobe.pieces.filter(({ id }) => id !== piece.id && !problem.pieces.has(id)).map(({ id }) => id);
+  const asked = askedBy(brief, moment, changes.reduce(changed, moment.occasion));
+  const restriction = withoutPieces({ ...asked, pieces: [piece.id] }, [
+    ...others,
+    ...leftForLater(moment, wardrobe.pieces),
+  ]);
+  return {
+    changes: all,
+    candidates: candidatesFor(wardrobe.engine, restriction, [], { asked: LOOKS_A_CHANGE }).candidates,
+  };
+};
+
+const offered = ({ wardrobe, problem, refused }: Question, moment: Moment): readonly Piece[] => {
+  const pieces = wardrobe?.pieces ?? [];
+  const later = new Set(leftForLater(moment, pieces));
+  return pieces
+    .filter(({ id }) => !problem.pieces.has(id) && !later.has(id) && !refused.has(id))
+    .slice(0, EXTRA_PIECES);
+};
+
+/**
+ * Ways to serve an occasion: one change to it, or one more piece; where no single one opens a look, two together. When
+ * the stylist fixed a look, every way but that look itself gives it up as well.
+ */
+export const waysToServe = (question: Question, moment: Moment, isFixed: boolean): readonly Way[] => {
+  const single = changesTo(moment.occasion).filter((change) => isUseful(moment, change));
+  const pieces = offered(question, moment);
+  const opening = (ways: readonly Way[]): readonly Way[] => ways.filter(({ candidates }) => candidates.length > 0);
+  const asIs = isFixed ? opening([occasionWay(question, moment, [])]) : [];
+  const one = opening([
+    ...single.map((change) => occasionWay(question, moment, [change])),
+    ...pieces.map((piece) => pieceWay(question, moment, piece)),
+  ]);
+  const two = (): readonly Way[] =>
+    opening([
+      ...single.flatMap((first, index) =>
+        single
+          .slice(index + 1)
+          .filter(({ kind }) => kind !== first.kind || kind === 'need')
+          .map((second) => occasionWay(question, moment, [first, second])),
+      ),
+      ...pieces.flatMap((piece) => single.map((change) => pieceWay(question, moment, piece, [change]))),
+    ]);
+  const ways = asIs.length + one.length > 0 ? [...asIs, ...one] : two();
+  return isFixed
+    ? ways.map(({ changes, candidates }) => ({ changes: [{ kind: 'free' }, ...changes], candidates }))
+    : ways;
+};

@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { enter, planOf, type Written, withContent } from './written.ts';
+
+const WARDROBE: Written['wardrobe'] = {
+  shirt: ['shirt', 'white', 'wears: 2'],
+  tee: ['t-shirt', 'white', 'wears: 1'],
+  jumper: ['crew-neck jumper', 'grey'],
+  chinos: ['chinos', 'stone'],
+  jeans: ['jeans', 'navy'],
+  coat: ['wool coat', 'grey'],
+  rain: ['rain jacket', 'navy'],
+  shoes: ['walking shoes', 'brown', 'dress: casual to smart casual', 'suits: [long walking, uneven ground, rain]'],
+  swimsuit: ['swimsuit', 'navy'],
+  bikini: ['bikini', 'black'],
+};
+
+const TRIP = [
+  'title: Three days',
+  'from: 2027-05-01',
+  'to: 2027-05-03',
+  'travellers: [{name: Ada, wardrobe: ada}]',
+  'places: [{name: Graz, from: 2027-05-01, to: 2027-05-03, weather: {low: 8, high: 18}}]',
+];
+const INDOORS = 'where: indoors 21, activity: sitting';
+
+const written = (occasions: readonly string[], pieces: string, ...more: readonly string[]): Written => ({
+  wardrobe: WARDROBE,
+  brief: [...TRIP, 'occasions:', ...occasions.map((occasion) => `  - {${occasion}}`)],
+  capsule: ['title: Plain', `pieces: [${pieces}]`, ...more],
+});
+
+const VARIANTS: Readonly<Record<string, Written>> = {
+  'a swim too many': written(
+    [
+      'what: Morning swim, on: 2027-05-02, at: "09:00", dress: casual, where: indoors 28, activity: swimming, needs: [swim]',
+      'what: Evening swim, on: 2027-05-02, at: "18:00", dress: casual, where: indoors 28, activity: swimming, needs: [swim]',
+    ],
+    'shirt, chinos, shoes, swimsuit',
+  ),
+  'a shirt worn out': written(
+    [
+      'what: First, on: 2027-05-01, at: day, dress: casual, where: indoors 24, activity: strolling indoors',
+      'what: Second, on: 2027-05-03, at: evening, dress: casual, where: indoors 24, activity: strolling indoors',
+    ],
+    'tee, chinos, jeans, shoes',
+  ),
+  'a dress code too high': written(
+    [`what: Dinner, on: 2027-05-02, at: evening, dress: business, ${INDOORS}`],
+    'shirt, chinos, shoes',
+  ),
+  'rain and no coat for it': written(
+    [
+      'what: Hill, on: 2027-05-02, at: day, dress: casual, where: outdoors, activity: walking, needs: [rain, uneven ground]',
+    ],
+    'shirt, jumper, chinos, coat, shoes',
+  ),
+  'too cold by little': written(
+    ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
+    'shirt, chinos, jumper, shoes',
+  ),
+  'a fixed look that is none': written(
+    [`what: Museum, on: 2027-05-02, at: day, dress: casual, ${INDOORS}`],
+    'shirt, tee, chinos, shoes',
+    'fixed:',
+    '  - {occasion: museum, pieces: [shirt, tee]}',
+  ),
+};
+
+describe('mends, written as they say, serve the occasion', () => {
+  const fields = new Set<string>();
+
+  it.each(Object.keys(VARIANTS))('%s', async (name) => {
+    const variant = VARIANTS[name] as Written;
+    const [unserved] = (await withContent(variant, planOf)).unserved;
+    expect(unserved).toBeDefined();
+    expect(unserved?.mends.length).toBeGreaterThan(0);
+    for (const { what, entries, serves } of unserved?.mends ?? []) {
+      expect(serves).toContain(unserved?.occasion);
+      // every entry is told with its file and line
+      for (const { file, line, value } of entries) {
+        expect(String(what)).toContain(line === undefined ? file : `${file}:${line}`);
+        expect(String(what)).toContain(value);
+      }
+      const after = await withContent(variant, async (folder) => {
+        await enter(folder, entries);
+        return planOf(folder);
+      });
+      expect(
+        after.unserved.map(({ occasion }) => occasion),
+        String(what),
+      ).not.toContain(unserved?.occasion);
+      for (const { field } of entries) fields.add(field);
+    }
+  });
+
+  it('has tried every field a mend can name', () => {
+    expect([...fields].sort()).toEqual(['degrees off', 'dress', 'fixed', 'needs', 'pieces', 'wash days']);
+  });
+});
