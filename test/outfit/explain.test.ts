@@ -61,7 +61,7 @@ describe('explain', () => {
     [['jeans', 'shorts'], 'Jeans and Shorts are both worn as bottom: choose one.'],
     [
       ['long-cardigan', 'denim-jacket', 'short-blazer', 'jeans'],
-      'Long cardigan, Denim jacket and Short blazer share 2 places of a look (mid layer and outer layer): leave one out.',
+      'Denim jacket, Long cardigan and Short blazer share 2 places of a look (mid layer and outer layer): leave one out.',
     ],
   ])('%j: %s', (ids, sentence) => {
     expect(engine.explain(ids).goes).toBe(false);

@@ -83,7 +83,8 @@ export const judge = <P extends SeatedPiece>(bench: Bench<P>, pieceIds: readonly
   const strangers = wanted
     .filter((id) => !bench.pieceById.has(id))
     .map((id) => grammar(phrase('outfit', 'not in wardrobe', { piece: id }), [id]));
-  const pieces = wanted.flatMap((id) => bench.pieceById.get(id) ?? []);
+  // in the order of the wardrobe, so that the order in which pieces are asked about decides nothing
+  const pieces = [...bench.pieceById.values()].filter(({ id }) => wanted.includes(id));
   const seatings = seatingsOf(pieces);
   if (strangers.length > 0 || seatings.length === 0) {
     const reasons = [...strangers, ...(seatings.length === 0 && pieces.length > 1 ? unseatable(pieces) : [])];

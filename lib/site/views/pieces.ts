@@ -6,7 +6,7 @@ import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { pieceImage } from './looks.ts';
-import { type ImageView, imageOf } from './pictures.ts';
+import type { ImageView } from './pictures.ts';
 
 export interface PieceTile {
   readonly id: string;
@@ -50,24 +50,12 @@ const LEAST_WIDTH = 34;
 const COLUMNS = 6;
 const BOLTS_SHOWN = 8;
 
-const toScale = (
-  image: (ImageView & { readonly widthCm: number }) | undefined,
-  pxPerCm: number,
-): PieceTile['image'] => {
+/** A piece's picture at the one scale of the page. */
+export const pieceToScale = (id: string, pictures: PictureIndex, pxPerCm: number, alt = ''): PieceTile['image'] => {
+  const image = pieceImage(id, pictures, alt);
   if (image === undefined) return undefined;
   const shown = Math.max(LEAST_WIDTH, Math.round(image.widthCm * pxPerCm));
   return { ...image, shown, shownHeight: Math.round((shown * image.height) / image.width) };
-};
-
-/** A piece's picture at the one scale of the page. */
-export const pieceToScale = (id: string, pictures: PictureIndex, pxPerCm: number, alt = ''): PieceTile['image'] =>
-  toScale(pieceImage(id, pictures, alt), pxPerCm);
-
-/** The same from the smallest picture there is, for a page that shows every piece beside something larger. */
-export const smallToScale = (id: string, pictures: PictureIndex, pxPerCm: number): PieceTile['image'] => {
-  const set = pictures.pieces[id];
-  const image = set && imageOf({ clear: set.clear.slice(-1), night: set.night.slice(-1) }, '');
-  return toScale(set && image && { ...image, widthCm: set.widthCm }, pxPerCm);
 };
 
 export const pieceHref = (id: string): string => `pieces/${id}/`;

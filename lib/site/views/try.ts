@@ -8,7 +8,7 @@ import type { PictureIndex } from '../pictures.ts';
 import type { TryData, TryPiece } from '../try-data.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type PieceTile, smallToScale } from './pieces.ts';
+import { type PieceTile, pieceToScale } from './pieces.ts';
 
 export interface TryView {
   readonly frame: Frame;
@@ -92,7 +92,7 @@ const groupsOf = (guide: Guide, pictures: PictureIndex, { word }: SiteVoice): Tr
       {
         heading: word(`group ${heading}`),
         columns: Math.min(COLUMNS, pieces.length),
-        pieces: pieces.map(({ id, name }) => ({ id, name, image: smallToScale(id, pictures, PX_PER_CM) })),
+        pieces: pieces.map(({ id, name }) => ({ id, name, image: pieceToScale(id, pictures, PX_PER_CM) })),
       },
     ];
   });
