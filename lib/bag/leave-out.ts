@@ -101,7 +101,10 @@ const nothingLeftOut = (pieces: readonly Piece[], engine: WardrobeEngine): Left 
   looks: Number(engine.count().layered),
 });
 
-/** What to leave out, one piece after the other, until the bags hold the rest or no piece helps any more. `overWithout` packs again after each step. */
+/**
+ * What to leave out, one piece after the other, until the bags hold the rest or no piece helps any more; then whatever
+ * need not have gone stays, small things first. `overWithout` packs again after each step.
+ */
 export const leaveOutUntilFits = async (
   pieces: readonly Piece[],
   engine: WardrobeEngine,
@@ -118,8 +121,21 @@ export const leaveOutUntilFits = async (
     state = after(state, step);
     over = await overWithout(state.out);
   }
-  return { steps, fits: !isOver(over) };
+  if (isOver(over)) return { steps, fits: false };
+  let needed: readonly LeaveOut[] = steps;
+  for (const { piece } of steps.toSorted((a, b) => a.grams - b.grams)) {
+    const fewer = needed.filter((step) => step.piece !== piece);
+    if (!isOver(await overWithout(fewer.map((step) => step.piece)))) needed = fewer;
+  }
+  return { steps: recounted(needed, engine, unserved), fits: true };
 };
+
+/** The same steps with what remains after each. */
+const recounted = (steps: readonly LeaveOut[], engine: WardrobeEngine, unserved: Unserved): readonly LeaveOut[] =>
+  steps.map((step, index) => {
+    const without = steps.slice(0, index + 1).map(({ piece }) => piece);
+    return { ...step, looksLeft: Number(engine.count({ without }).layered), unserved: unserved(without) };
+  });
 
 /** Lighter pieces are not worth leaving for the weight. Own choice. */
 const WORTH_LEAVING_GRAMS = 100;

@@ -100,7 +100,9 @@ export const bagReport = async (
         : await packInFull({ ...question, pieces: pieces.filter(({ id }) => !without.includes(id)) }),
       question,
     );
-  const leaveOut = await leaveOutUntilFits(pieces, engine, unserved, overWithout);
+  const { journeys } = packed;
+  const inBags = pieces.filter(({ id }) => journeys.length === 0 || journeys.some(({ worn }) => !worn.has(id)));
+  const leaveOut = await leaveOutUntilFits(inBags, engine, unserved, overWithout);
   const front = looksAgainstGrams(pieces, engine);
   const sundries = packed.packing.bags.flatMap((bag) => bag.sundries);
   const litres = [...pieces.map((piece) => piece.litres), ...sundries.map(({ sundry }) => sundryLitres(sundry))];
@@ -119,7 +121,7 @@ export const bagReport = async (
     })),
     worth: worthOf(pieces, engine, unserved),
     leaveOut,
-    lighter: leaveOutForLightness(pieces, engine, unserved, LIGHTER_STEPS),
+    lighter: leaveOutForLightness(inBags, engine, unserved, LIGHTER_STEPS),
     front: { ...front, points: front.points.map((point) => ({ ...point, unserved: unserved(point.without) })) },
     transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),
   };

@@ -124,6 +124,21 @@ describe('leaving out', () => {
     expect(leaveOutForLightness(more, all, lost, 99).map((step) => step.piece)).not.toContain('hoops');
   });
 
+  it('leaves nothing that could have stayed: without any one step it would not fit', async () => {
+    for (const tooMany of [250, 700, 1500]) {
+      const over = async (without: readonly string[]) => ({
+        grams: Math.max(0, tooMany - gramsOf(without)),
+        litres: 0,
+      });
+      const { steps } = await leaveOutUntilFits(pieces, engine, unserved, over);
+      const out = steps.map((step) => step.piece);
+      for (const kept of out) {
+        const fewer = out.filter((id) => id !== kept);
+        expect((await over(fewer)).grams, `${kept} could stay, over by ${tooMany} g`).toBeGreaterThan(0);
+      }
+    }
+  });
+
   it('counts an occasion as lost with any piece of the look that was fixed to it', () => {
     const fixed = createUnserved(trip, 'Ada', engine, pieces, {
       fixed: [{ occasion: 'Market', title: 'At the stalls', pieces: ['tee', 'jeans', 'boots'] }],

@@ -41,7 +41,7 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
   const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
   const occasionOf = (id: string): string => brief.occasions.find((occasion) => occasion.id === id)?.what ?? id;
   return {
-    heading: say(phrase('bag', 'lighter heading', {})),
+    heading: say(phrase('bag', fits ? 'lighter heading' : 'lighter at once', {})),
     lead: say(phrase('bag', 'lighter lead', { looks: whole.looks, grams: whole.grams })),
     found: front.proven ? undefined : say(phrase('bag', 'lighter found', {})),
     said: say(phrase('bag', 'front picture', { points: front.points.length, looks: whole.looks })),

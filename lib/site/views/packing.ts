@@ -1,5 +1,5 @@
 import type { Guide } from '../../guide/index.ts';
-import type { PackedPiece } from '../../model/index.ts';
+import type { PackedBag, PackedPiece } from '../../model/index.ts';
 import { phrase } from '../../words/index.ts';
 import type { Download, PictureIndex } from '../pictures.ts';
 import { type WeightBar, weightBar } from '../svg/tape.ts';
@@ -23,20 +23,27 @@ export interface PackingLine {
 
 export interface BagView {
   readonly heading: string;
-  /** With its limit, or that it has none. */
-  readonly weight: string;
+  /** Weight with its limit, or that it has none. */
+  readonly weight: Verdict;
   /** Litres packed, of the litres there are. */
-  readonly room: string;
+  readonly room: Verdict;
   readonly bar: WeightBar;
   readonly lines: readonly PackingLine[];
+}
+
+/** Words, marked when something is over a limit. */
+interface Verdict {
+  readonly words: string;
+  readonly isOver: boolean;
 }
 
 export interface PackingView {
   readonly frame: Frame;
   readonly kick: string;
   readonly heading: string;
-  /** Everything carried, how sure that is, and whether it fits. */
+  /** Everything carried, and how sure that is. */
   readonly total: string;
+  readonly verdict: Verdict;
   readonly bags: readonly BagView[];
   readonly worn: {
     readonly heading: string;
@@ -63,11 +70,32 @@ export const downloadLinks = (downloads: readonly Download[], voice: SiteVoice):
     text: voice.word('download', { kind: voice.word(`sheet ${kind}`), paper }),
   }));
 
-const totalOf = ({ bagReport, packing }: Guide, { say }: SiteVoice): string => {
-  const { grams, fits } = bagReport;
+const totalOf = ({ bagReport: { grams }, packing }: Guide, { say }: SiteVoice): string => {
   const spread = (grams.high - grams.low) / 2;
-  const all = say(phrase('bag', 'total is', { grams: grams.value, spread, share: packing.weighedShare }));
-  return `${all}. ${say(phrase('bag', fits ? 'it fits' : 'it does not fit', {}))}`;
+  return `${say(phrase('bag', 'total is', { grams: grams.value, spread, share: packing.weighedShare }))}.`;
+};
+
+/** Weight and litres of a bag at its departure, each marked when it is over on any journey. */
+const measuresOf = (
+  { bag, grams, litres }: PackedBag,
+  { bagReport }: Guide,
+  { word, say }: SiteVoice,
+): Pick<BagView, 'weight' | 'room'> => {
+  const loads = bagReport.loads.filter((load) => load.bag === bag.name);
+  const weight = word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 });
+  return {
+    weight: {
+      words:
+        bag.limitKg === undefined
+          ? `${weight}, ${word('no limit')}`
+          : `${weight} ${word('of limit', { limit: bag.limitKg })}`,
+      isOver: loads.some(({ over }) => over.grams > 0),
+    },
+    room: {
+      words: say(phrase('bag', 'litres of', { litres: litres.value, room: bag.litres })),
+      isOver: loads.some(({ over }) => over.litres > 0),
+    },
+  };
 };
 
 export const packingView = (
@@ -87,16 +115,12 @@ export const packingView = (
     cloth: pictures.cloth[piece]?.address,
     fold: say(phrase('bag', `fold ${fold}`, {})),
   });
-  const bags = guide.packing.bags.map(({ bag, pieces, sundries, grams, litres }, index): BagView => {
+  const bags = guide.packing.bags.map((packedBag, index): BagView => {
+    const { bag, pieces, sundries, grams } = packedBag;
     const packed = pieces.reduce((sum, piece) => sum + piece.grams.value, 0);
-    const weight = word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 });
     return {
       heading: bag.name,
-      weight:
-        bag.limitKg === undefined
-          ? `${weight}, ${word('no limit')}`
-          : `${weight} ${word('of limit', { limit: bag.limitKg })}`,
-      room: say(phrase('bag', 'litres of', { litres: litres.value, room: bag.litres })),
+      ...measuresOf(packedBag, guide, voice),
       bar: weightBar(
         pieces.map(({ piece, grams: each }) => ({
           grams: each.value,
@@ -134,6 +158,10 @@ export const packingView = (
     kick: guide.capsule.title,
     heading: word('packing title'),
     total: totalOf(guide, voice),
+    verdict: {
+      words: say(phrase('bag', guide.bagReport.fits ? 'it fits' : 'it does not fit', {})),
+      isOver: !guide.bagReport.fits,
+    },
     bags,
     worn: {
       heading: word('worn in transit'),

@@ -82,6 +82,7 @@ export const bag = {
   'millilitres missing mend': () => 'Write ml: … so that the rule for liquids can be checked.',
   // The page and the command line
   'lighter heading': () => 'If it must be lighter',
+  'lighter at once': () => 'It has to be lighter',
   'lighter lead': ({ looks, grams }: { looks: number; grams: number }, f: Formats) =>
     `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight; shoes and accessories stay.`,
   'order lead': () =>

@@ -66,6 +66,7 @@ export const bag = {
   'millilitres missing': ({ what }) => `${what}: eine Flüssigkeit ohne Milliliter`,
   'millilitres missing mend': () => 'Schreiben Sie ml: …, damit die Regel für Flüssigkeiten geprüft werden kann.',
   'lighter heading': () => 'Wenn es leichter sein muss',
+  'lighter at once': () => 'Es muss leichter werden',
   'lighter lead': ({ looks, grams }, f) =>
     `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht; Schuhe und Accessoires bleiben.`,
   'order lead': () =>
