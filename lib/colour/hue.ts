@@ -65,6 +65,17 @@ export const wheelAngle = (oklchHue: number): number => {
   return 0;
 };
 
+/** The OKLCH hue, in degrees, at an angle of the artist's wheel: the way back from `wheelAngle`. */
+export const hueAtAngle = (angle: number): number => {
+  const turned = ((angle % 360) + 360) % 360;
+  for (let index = 1; index < ANCHORS.length; index += 1) {
+    const [fromHue, from] = ANCHORS[index - 1] ?? [0, 0];
+    const [toHue, to] = ANCHORS[index] ?? [360, 360];
+    if (turned <= to) return (fromHue + ((turned - from) / (to - from)) * (toHue - fromHue)) % 360;
+  }
+  return 0;
+};
+
 /** Smaller angle between two directions, 0 to 180 degrees. */
 export const angleBetween = (a: number, b: number): number => {
   const apart = Math.abs(a - b) % 360;

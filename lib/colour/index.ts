@@ -2,6 +2,7 @@ export { accentColour, accentOf, legibleOn, PAPER_DARK, PAPER_LIGHT } from './ac
 export { avoidedIn, isAvoided } from './avoid.ts';
 export { clothColour } from './cloth.ts';
 export { contrastOf, TEXT_CONTRAST } from './contrast.ts';
+export { displayHex } from './convert.ts';
 export { cutGarment, type GarmentCut } from './cut-garment.ts';
 export {
   type DifferenceDirection,
@@ -14,7 +15,7 @@ export {
 } from './difference.ts';
 export { type ColourWishes, colourFindings, type LookToName, lookVisionFindings } from './findings.ts';
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
-export { angleBetween, HUE_FAMILIES, type HueFamily, hueFamily, wheelAngle } from './hue.ts';
+export { angleBetween, HUE_FAMILIES, type HueFamily, hueAtAngle, hueFamily, wheelAngle } from './hue.ts';
 export { nameOf, nearestCloth } from './name-of.ts';
 export { COLOUR_NAMES } from './names/index.ts';
 export { isMetal, isNeutral, type NeutralName, neutralRegion, onSurface } from './neutral.ts';

@@ -1,10 +1,10 @@
 import { type Normals, parseNormals } from '../comfort/index.ts';
 import type { HouseRuleSettings, PackingListPlan, Piece, Problem, StockLine, Studio } from '../model/index.ts';
-import { openPhoto } from '../photo/index.ts';
 import { withNormals } from './brief.ts';
 import { readHouseRules, readList, readStudio } from './capsule.ts';
 import { type ContentFile, readContentFiles } from './files.ts';
 import { parse } from './front-matter.ts';
+import { photoProblems } from './photos.ts';
 import { readPiece } from './piece.ts';
 import { checkRules } from './references.ts';
 import type { Take } from './result.ts';
@@ -58,16 +58,6 @@ const readWardrobes = (files: readonly ContentFile[], take: Take): ReadonlyMap<s
   return wardrobes;
 };
 
-/** A piece whose photo is missing, broken or outside the folder is a problem; a photo on a busy ground is not. */
-const photoProblems = async (root: string, pieces: readonly Piece[]): Promise<readonly Problem[]> => {
-  const found: Problem[] = [];
-  for (const { photo, file } of pieces) {
-    const opened = photo === undefined ? undefined : await openPhoto(root, photo);
-    if (opened !== undefined && !opened.ok) found.push({ file, ...opened.trouble });
-  }
-  return found;
-};
-
 const readNormals = (file: ContentFile | undefined, problems: Problem[]): Normals => {
   if (file === undefined) return new Map();
   const read = parseNormals(file.text, file.path);
@@ -108,7 +98,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
           }),
         );
   const wardrobes = readWardrobes(sorted.pieces, take);
-  problems.push(...(await photoProblems(root, [...wardrobes.values()].flat())));
+  problems.push(...(await photoProblems(root, [...wardrobes.values()].flat(), sorted.pieces)));
   const lists = sorted.lists.flatMap(
     (file) => take(parse(file, (matter) => readList(nameOf(file.path), matter))) ?? [],
   );

@@ -87,7 +87,7 @@ export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => 
     piecePages: parts.flatMap(({ guide, pictures }) =>
       guide.pieces.map((piece) => pieceView(guide, piece, pictures, voice)),
     ),
-    palettes: parts.map(({ guide }) => paletteView(guide, voice)),
+    palettes: parts.map(({ guide, pictures }) => paletteView(guide, pictures, voice)),
     pairs: parts.map(({ guide, pictures }) => pairsView(guide, pictures, voice)),
     wear: parts.map(({ guide, pictures }) => wearView(guide, pictures, voice)),
     numbers: parts.map(({ guide }) => numbersView(guide, voice)),

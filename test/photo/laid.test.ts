@@ -21,6 +21,8 @@ const SHIRT: Scene = {
   pattern: 'plain',
   light: 1.1,
   folds: 0.06,
+  weave: 0,
+  vignette: 0,
   shade: 0.1,
   noise: 2,
   orientation: 1,

@@ -11,6 +11,10 @@ export interface Scene {
   readonly light: number;
   /** Folds brighten and darken the cloth by this share of its light. */
   readonly folds: number;
+  /** The weave brightens and darkens single threads by this share of the light. */
+  readonly weave: number;
+  /** The lens darkens the corners by this share of the light. */
+  readonly vignette: number;
   /** The garment throws a soft shade on the ground, at its darkest this share of the light. */
   readonly shade: number;
   /** Standard deviation of the noise, in steps of 255. */
@@ -21,8 +25,8 @@ export interface Scene {
   readonly quality: number;
 }
 
-const WIDTH = 640;
-const HEIGHT = 800;
+const WIDTH = 480;
+const HEIGHT = 600;
 
 /** Mulberry32: a small seeded generator of numbers from 0 to 1. */
 const generator = (seed: number) => {
@@ -111,8 +115,10 @@ export const photograph = async (scene: Scene, seed: number): Promise<Buffer> =>
       const y = row / HEIGHT;
       const inside = inGarment(x, y);
       const colour = inside ? cloth[clothIndex(scene.pattern, x, y)] : ground;
-      const local = inside ? 1 + scene.folds * Math.sin(x * 23 + y * 9) : 1 - scene.shade * shadeAt(x, y);
-      const light = (1 + half * (x + y - 1)) * local;
+      const thread = scene.weave * ((row + (column >> 1)) % 3 === 0 ? -1 : 0.5);
+      const local = inside ? 1 + scene.folds * Math.sin(x * 23 + y * 9) + thread : 1 - scene.shade * shadeAt(x, y);
+      const corner = 1 - scene.vignette * 2 * ((x - 0.5) ** 2 + (y - 0.5) ** 2);
+      const light = (1 + half * (x + y - 1)) * local * corner;
       for (let channel = 0; channel < 3; channel += 1) {
         const value = toByte((colour?.[channel] ?? 0) * light) + gaussian();
         raw[(row * WIDTH + column) * 3 + channel] = Math.round(Math.min(255, Math.max(0, value)));
@@ -142,6 +148,8 @@ const scene = (over: Partial<Scene> & Pick<Scene, 'name' | 'cloth'>): Scene => (
   light: 1,
   noise: 4,
   folds: 0,
+  weave: 0,
+  vignette: 0,
   shade: 0,
   orientation: 1,
   format: 'jpeg',
@@ -203,5 +211,39 @@ export const SCENES: readonly Scene[] = [
     noise: 8,
   }),
   scene({ name: 'pale blue on white, shade', cloth: ['#c6dbec'], shade: 0.2, folds: 0.06 }),
+  scene({ name: 'charcoal tweed, dark corners', cloth: ['#3c3d42'], weave: 0.35, vignette: 0.4, noise: 8 }),
+  scene({
+    name: 'linen in hard light',
+    cloth: ['#d9ccb4'],
+    ground: '#7d8288',
+    weave: 0.2,
+    folds: 0.25,
+    light: 1.6,
+    shade: 0.4,
+    noise: 10,
+    quality: 60,
+  }),
+  scene({
+    name: 'olive in the evening, grainy',
+    cloth: ['#565a33'],
+    ground: '#b9b2a6',
+    noise: 20,
+    vignette: 0.35,
+    light: 1.5,
+    quality: 50,
+  }),
+  scene({
+    name: 'rust and navy check, worn and creased',
+    cloth: ['#a4492a', '#1f2a44'],
+    pattern: 'check',
+    ground: '#d5cfc4',
+    folds: 0.3,
+    weave: 0.2,
+    shade: 0.3,
+    light: 1.4,
+    noise: 10,
+    quality: 55,
+  }),
+  scene({ name: 'thumbnail-grade JPEG, wine', cloth: ['#5e1e2e'], quality: 12, noise: 6, light: 1.3 }),
   scene({ name: 'mirrored sage', cloth: ['#9ba78d'], orientation: 2, ground: '#ffffff' }),
 ];

@@ -24,6 +24,8 @@ export interface MoodsView {
 type Member = { readonly guide: Guide; readonly pictures: PictureIndex };
 
 const BOLTS_SHOWN = 6;
+/** Width of half a wide page, pixels. */
+const HALF = 528;
 
 const kilogramsOf = ({ packing }: Guide): number =>
   (packing.bags.reduce((sum, { grams }) => sum + grams.value, 0) + packing.wornGrams.value) / 1000;
@@ -66,7 +68,7 @@ export const moodsView = (guide: Guide, family: readonly Member[], voice: SiteVo
       title: member.guide.capsule.title,
       href: member.guide.id === guide.id ? './' : prefix(member.guide),
       words: formats.list(member.guide.capsule.mood.words),
-      bolts: boltsOf(member.guide.palette.colours, voice).slice(0, BOLTS_SHOWN),
+      bolts: boltsOf(member.guide.palette.colours.slice(0, BOLTS_SHOWN), voice, HALF),
       only: swatchesOf(member, (id) => !inAll.includes(id)),
     })),
     rows: [

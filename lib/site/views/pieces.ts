@@ -26,6 +26,8 @@ export interface Bolt {
   readonly hex: string;
   /** From 1 to 6, in proportion to what is seen of it. */
   readonly size: number;
+  /** True where the strip is narrower than its words, on a wide page: they stand upright under it. */
+  readonly upright: boolean;
 }
 
 export interface PiecesView {
@@ -74,15 +76,28 @@ const tileOf = (guide: Guide, piece: Piece, pictures: PictureIndex, { word }: Si
   };
 };
 
-/** Swatches of a palette, sized by how much of each is seen. */
-export const boltsOf = (colours: readonly PaletteColour[], { word }: SiteVoice): readonly Bolt[] => {
+/** Width of a wide page's column, and of a letter of the strip's words, pixels. */
+const SHEET = 1104;
+const LETTER = 7.4;
+
+/** Swatches of a palette, sized by how much of each is seen; `across` is the width they share on a wide page, pixels. */
+export const boltsOf = (
+  colours: readonly PaletteColour[],
+  { word }: SiteVoice,
+  across: number = SHEET,
+): readonly Bolt[] => {
   const largest = Math.max(...colours.map(({ share }) => share), 0.001);
-  return colours.map(({ colour, role, share }) => ({
+  const bolts = colours.map(({ colour, role, metal, share }) => ({
     name: word('colour name', { colour: colour.name }),
-    role: word(`role ${role}`),
+    role: word(metal ? 'role metal' : `role ${role}`),
     hex: colour.hex,
     size: Math.max(1, Math.round((share / largest) * COLUMNS)),
   }));
+  const whole = bolts.reduce((sum, { size }) => sum + size, 0);
+  return bolts.map((bolt) => {
+    const words = Math.max(bolt.name.length, bolt.role.length) * LETTER;
+    return { ...bolt, upright: words > (across * bolt.size) / whole - 2 };
+  });
 };
 
 export const piecesView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): PiecesView => ({
@@ -97,7 +112,7 @@ export const piecesView = (guide: Guide, pictures: PictureIndex, voice: SiteVoic
   kick: voice.word('capsule pieces', { pieces: guide.pieces.length }),
   heading: guide.capsule.title,
   rationale: voice.markdown(guide.capsule.rationale),
-  bolts: boltsOf(guide.palette.colours, voice).slice(0, BOLTS_SHOWN),
+  bolts: boltsOf(guide.palette.colours.slice(0, BOLTS_SHOWN), voice),
   paletteLink: voice.word('palette in full'),
   groups: KIND_GROUPS.flatMap((group) => {
     const pieces = guide.pieces

@@ -14,6 +14,9 @@ interface Differing extends TwoColours {
   readonly direction: string;
 }
 
+/** "Brighter" could be taken for lighter; it is chroma that is meant. */
+const way = ({ direction }: Differing): string => (direction === 'brighter' ? 'more colourful' : direction);
+
 interface Addition {
   readonly colour: string;
   readonly as: string;
@@ -101,19 +104,19 @@ export const colour = {
   'same to the eye': (v: TwoColours) => sentence(`${pair(v)}: the same to the eye.`),
   'nearly the same': (v: Differing) =>
     sentence(
-      `${v.two} is nearly ${v.one}, ${v.direction === 'another hue' ? 'with a touch of another hue' : `barely ${v.direction}`}.`,
+      `${v.two} is nearly ${v.one}, ${v.direction === 'another hue' ? 'with a touch of another hue' : `barely ${way(v)}`}.`,
     ),
   'a shade apart': (v: Differing) =>
     sentence(
       v.direction === 'another hue'
         ? `${v.two} leans to another hue than ${v.one}.`
-        : `${v.two} is a shade ${v.direction} than ${v.one}.`,
+        : `${v.two} is a shade ${way(v)} than ${v.one}.`,
     ),
   'clearly different': (v: Differing) =>
     sentence(
       v.direction === 'another hue'
         ? `${v.two} is clearly another colour than ${v.one}.`
-        : `${v.two} is clearly ${v.direction} than ${v.one}.`,
+        : `${v.two} is clearly ${way(v)} than ${v.one}.`,
     ),
   'far apart': (v: Differing) => sentence(`${pair(v)} are far apart.`),
 

@@ -8,6 +8,7 @@ import { draw } from './draw.ts';
 import { guide } from './guide.ts';
 import { improve } from './improve.ts';
 import { outfit } from './outfit.ts';
+import { palette } from './palette.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
@@ -24,6 +25,7 @@ export const english = {
   guide,
   improve,
   outfit,
+  palette,
   plan,
   print,
   site,

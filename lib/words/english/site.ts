@@ -120,8 +120,6 @@ export const site = {
   'palette heading': () => 'Palette',
   'palette table': () => 'The colours of the palette',
   'wheel heading': () => 'On the wheel',
-  'wheel means': () =>
-    'Each dot is a colour: its direction is the hue, its distance from the middle the strength, its size how much of it is seen.',
   'column colour': () => 'Colour',
   'column role': () => 'Part',
   'column share': () => 'Seen',

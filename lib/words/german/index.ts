@@ -11,6 +11,7 @@ import { draw } from './draw.ts';
 import { guide } from './guide.ts';
 import { improve } from './improve.ts';
 import { outfit } from './outfit.ts';
+import { palette } from './palette.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
@@ -32,6 +33,7 @@ export const german = {
   guide,
   improve,
   outfit,
+  palette,
   plan,
   print,
   site: { ...site, ...siteMore },

@@ -20,8 +20,6 @@ export const siteMore = {
   'palette heading': () => 'Farbpalette',
   'palette table': () => 'Die Farben der Palette',
   'wheel heading': () => 'Im Farbkreis',
-  'wheel means': () =>
-    'Jeder Punkt ist eine Farbe: Die Richtung ist der Ton, der Abstand von der Mitte die Kraft, die Größe, wie viel davon zu sehen ist.',
   'column colour': () => 'Farbe',
   'column role': () => 'Rolle',
   'column share': () => 'Anteil',
