@@ -37,7 +37,7 @@ export const palette = {
   'vision means': () =>
     'Etwa einer von zwölf Männern und eine von zweihundert Frauen unterscheiden Rot und Grün schlechter als andere. Die Streifen zeigen die Palette, wenn eine Zapfenart fehlt. Wo das einen Look betrifft, stehen die Namen der Teile neben jedem Bild davon.',
   'vision usual': () => 'Mit allen drei Zapfenarten',
-  'vision without': (v) => sentence(v.plain).replace(/\.$/u, ''),
+  'vision without': (v) => `Gesehen ${v.plain}`,
   'palette in order': (v, f) => sentence(f.list(colourWords(v.colours))),
   'seen as': () => 'Wie sie sind und wie sie gesehen werden',
   'nothing hard': () => 'Keine zwei Teile, die in diesem Lookbook zusammen getragen werden, verschwimmen.',
