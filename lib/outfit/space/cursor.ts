@@ -21,6 +21,10 @@ export const createCursor = (space: LookSpace): Cursor => {
   const wordAt = new Int32Array(Math.max(1, counted));
   const bitsAt = new Int32Array(Math.max(1, counted));
   let at = 0;
+  /** Candidates left of a last slot of one word, kept apart: many looks differ from the one before in the last slot only. */
+  let lastBits = 0;
+  const lastWord = wordOf[last] as number;
+  const single = whole && last > 0 && (wordOf[last + 1] as number) === lastWord + 1;
   let spent = !descent.open || counted === 0;
 
   const enter = (depth: number): void => {
@@ -46,7 +50,15 @@ export const createCursor = (space: LookSpace): Cursor => {
     return (word << 5) + 31 - Math.clz32(low);
   };
 
+  const takeLast = (): boolean => {
+    const low = lastBits & -lastBits;
+    lastBits ^= low;
+    chosen[last] = (lastWord << 5) + 31 - Math.clz32(low);
+    return true;
+  };
+
   const next = (): boolean => {
+    if (lastBits !== 0) return takeLast();
     if (spent) return false;
     for (;;) {
       const node = take(at);
@@ -61,12 +73,19 @@ export const createCursor = (space: LookSpace): Cursor => {
       chosen[at] = node;
       if (at === last) {
         if (whole || (descend(at, node) && canFinish(at + 1))) return true;
-      } else if (descend(at, node)) enter(at + 1);
+      } else if (descend(at, node)) {
+        if (!single || at + 1 < last) enter(at + 1);
+        else {
+          lastBits = rows[last * words + lastWord] as number;
+          return takeLast();
+        }
+      }
     }
   };
 
   const goBehind = (wanted: Int32Array): void => {
     spent = !descent.open || counted === 0;
+    lastBits = 0;
     if (spent) return;
     enter(0);
     for (let depth = 0; ; depth += 1) {
