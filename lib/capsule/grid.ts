@@ -1,4 +1,4 @@
-import { isNeutral, parseColour } from '../colour/index.ts';
+import { differenceOf, isNeutral, NEARLY_THE_SAME, parseColour } from '../colour/index.ts';
 import type { Brief, NamedColour, PackingListPlan, Piece } from '../model/index.ts';
 import {
   CUTS,
@@ -23,7 +23,6 @@ export interface GridQuestion {
 const MAKES_LOOKS: ReadonlySet<KindGroup> = new Set(['tops', 'knits', 'bottoms', 'one-pieces', 'layers', 'coats']);
 /** The neutrals the trade buys most. common practice, no source */
 const STAPLES = ['charcoal', 'navy', 'mid grey', 'white', 'black', 'camel'] as const;
-const MOST_COLOURS = 12;
 
 /** Patterns that are sold in a kind; coats, jackets and knits are rarely flowered. common practice, no source */
 const PATTERNS: Readonly<Partial<Record<KindGroup, readonly PatternType[]>>> = {
@@ -55,15 +54,19 @@ const OTHER_CUTS: Readonly<Partial<Record<KindGroup, readonly Cut[]>>> = {
   coats: ['relaxed', 'oversized'],
 };
 
-/** Colours to buy in: the mood's, the neutrals worn already, and the neutrals the trade buys most; in this order. */
+/**
+ * Colours to buy in: the mood's, the neutrals worn already, and the neutrals the trade buys most; in this order, and none
+ * that is nearly the same as an earlier one.
+ */
 export const coloursToBuy = ({ palette, pieces }: GridQuestion): readonly NamedColour[] => {
   const worn = pieces.flatMap(({ colours: [ground] }) => (ground !== undefined && isNeutral(ground) ? [ground] : []));
   const staples = STAPLES.flatMap((name) => parseColour(name) ?? []);
-  const seen = new Set<string>();
-  return [...palette, ...worn, ...staples]
-    .filter(({ hex, name }) => !seen.has(hex) && !seen.has(name) && seen.add(hex) && seen.add(name))
-    .slice(0, MOST_COLOURS)
-    .map(({ name, hex, oklch, neutral }) => ({ name, hex, oklch, ...(neutral === undefined ? {} : { neutral }) }));
+  const colours: NamedColour[] = [];
+  for (const { name, hex, oklch, neutral } of [...palette, ...worn, ...staples]) {
+    if (colours.some((other) => other.name === name || differenceOf(other.hex, hex) < NEARLY_THE_SAME)) continue;
+    colours.push({ name, hex, oklch, ...(neutral === undefined ? {} : { neutral }) });
+  }
+  return colours;
 };
 
 /** Kinds to buy: those the list names, or those worn when there is no list. */

@@ -27,6 +27,8 @@ export interface Improvements {
   readonly additions: readonly Addition[];
   /** Pieces that nobody owns yet, best first, of different kinds. */
   readonly purchases: readonly Purchase[];
+  /** How many things to buy were tried and counted. */
+  readonly tried: number;
   readonly costs: readonly CostOfPiece[];
   /** Pieces of the capsule that are still to be bought. */
   readonly shopping: readonly Piece[];
@@ -123,7 +125,7 @@ export const improve = (question: ImproveQuestion): Improvements => {
     looks,
     swaps,
     additions: additions.slice(0, SHOWN),
-    purchases: bestPurchases(question, dressed, additions, SHOWN),
+    ...bestPurchases(question, dressed, additions, SHOWN),
     costs: costsOf(question.pieces, engine, question.plan),
     shopping: question.pieces.filter(({ status }) => status === 'to buy'),
   };

@@ -1,4 +1,4 @@
-import { isNeutralPiece, paletteReport, relatePieces } from '../colour/index.ts';
+import { isNeutralPiece, relatePieces } from '../colour/index.ts';
 import type { Look, Piece } from '../model/index.ts';
 import { QUIET_PATTERNS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
@@ -6,7 +6,7 @@ import { type Phrase, phrase } from '../words/index.ts';
 /** Whether two people's looks sit well together in a picture. */
 export interface PictureVerdict {
   readonly goes: boolean;
-  /** How the colours of both hold together, 0 to 1: the cohesion of their common palette. */
+  /** How their colours stand to each other, 0 to 1: the mean score of every piece of one beside every piece of the other. */
   readonly harmony: number;
   /** What stands against it, or what ties the two together. */
   readonly reasons: readonly Phrase[];
@@ -70,7 +70,7 @@ export const judgePicture = (mine: readonly Piece[], theirs: readonly Piece[]): 
   const colours = [...new Set([...mine, ...theirs].flatMap(({ colours: [ground] }) => ground?.name ?? []))];
   return {
     goes: against.length === 0,
-    harmony: paletteReport([...mine, ...theirs]).cohesion,
+    harmony: pairs.reduce((sum, { one, two }) => sum + relatePieces(one, two).score, 0) / Math.max(1, pairs.length),
     reasons:
       against.length > 0
         ? against

@@ -102,9 +102,9 @@ const bestOfKind = (things: readonly Piece[], lacking: readonly Dressed[], quest
   return { best, adds, serves, alsoIn: others.flatMap(({ colours: [ground] }) => ground ?? []) };
 };
 
-/** True when `other` does all that `one` does. */
+/** True when `other` makes as many looks as `one` and can be worn wherever it can. */
 const doesAsMuch = (other: Addition, one: Addition): boolean =>
-  other.adds >= one.adds && one.serves.every((occasion) => other.serves.includes(occasion));
+  other.adds >= one.adds && one.wornFor.every((occasion) => other.wornFor.includes(occasion));
 
 /**
  * The best pieces to buy, one a kind, best first. Every kind the list names is tried in every colour, pattern and cut of
@@ -115,10 +115,11 @@ export const bestPurchases = (
   dressed: readonly Dressed[],
   owned: readonly Addition[],
   shown: number,
-): readonly Purchase[] => {
+): { readonly purchases: readonly Purchase[]; readonly tried: number } => {
   const lacking = dressed.filter((each) => !each.hasLook);
-  return thingsToBuy(question)
-    .map((things) => bestOfKind(things, lacking, question))
+  const things = thingsToBuy(question);
+  const purchases = things
+    .map((ofKind) => bestOfKind(ofKind, lacking, question))
     .filter(({ adds, serves }) => adds > 0 || serves > 0)
     .toSorted((a, b) => b.serves - a.serves || b.adds - a.adds)
     .slice(0, shown)
@@ -130,4 +131,5 @@ export const bestPurchases = (
       return { ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) };
     })
     .toSorted((a, b) => Number(a.instead !== undefined) - Number(b.instead !== undefined) || byWorth(a, b));
+  return { purchases, tried: things.reduce((sum, ofKind) => sum + ofKind.length, 0) };
 };

@@ -101,11 +101,15 @@ const fitsBorrower = (piece: Piece, to: Traveller): Phrase | undefined => {
   return worn ? phrase('capsule', 'lend same size', { size }) : undefined;
 };
 
-/** What the other does not have and could wear: of a kind they have none of, in a size they wear, and in some look of theirs. */
+/**
+ * What the other does not have and could wear: of a kind they have none of, in a group they do wear, in a size that fits,
+ * and in some look of theirs.
+ */
 const lendableBetween = (from: Traveller, to: Traveller): readonly Lendable[] =>
   from.pieces.flatMap((piece): readonly Lendable[] => {
     const why = fitsBorrower(piece, to);
     if (why === undefined || to.pieces.some(({ kind }) => kind === piece.kind)) return [];
+    if (to.pieces.every(({ kind }) => KINDS[kind].group !== KINDS[piece.kind].group)) return [];
     // two wardrobes may name a piece alike
     const lent = { ...piece, id: `${piece.wardrobe}/${piece.id}` };
     const adds = engineOf(to, [...to.pieces, lent]).count({ pieces: [lent.id] });

@@ -4,7 +4,7 @@ import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { findingText, type Voice, voiceOf } from './voice.ts';
+import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
 
 const spreadOf = ({ low, high }: Measure): number => (high - low) / 2;
 
@@ -76,16 +76,12 @@ export const bagVerb: Verb = {
     if (guide === undefined) return 1;
     const voice = voiceOf(content.studio);
     if (options.json === true) {
-      const spoken = (_key: string, value: unknown): unknown =>
-        value !== null && typeof value === 'object' && 'room' in value && 'key' in value
-          ? voice.say(value as never)
-          : value;
       const told = {
         packing: guide.packing,
         report: guide.bagReport,
         findings: guide.findings.filter(isAboutBags),
       };
-      world.out(JSON.stringify(told, spoken, 2));
+      world.out(jsonText(told, voice));
     } else for (const line of bagLines(guide, voice)) world.out(line);
     return guide.bagReport.fits ? 0 : 1;
   },

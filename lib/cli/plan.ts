@@ -4,7 +4,7 @@ import { findingsOfPlan } from '../plan/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { type Voice, voiceOf } from './voice.ts';
+import { jsonText, type Voice, voiceOf } from './voice.ts';
 
 type Planned = Pick<Guide, 'brief' | 'pieces' | 'plan'>;
 
@@ -63,15 +63,7 @@ export const planVerb: Verb = {
     });
     const voice = voiceOf(content.studio);
     if (options.json === true) {
-      const spoken = JSON.stringify(
-        planned.plan,
-        (_key, value: unknown) =>
-          value !== null && typeof value === 'object' && 'room' in value && 'key' in value
-            ? voice.say(value as never)
-            : value,
-        2,
-      );
-      world.out(spoken);
+      world.out(jsonText(planned.plan, voice));
     } else for (const line of planLines({ brief: trip.brief, ...planned }, voice)) world.out(line);
     return planned.plan.unserved.length > 0 ? 1 : 0;
   },

@@ -23,3 +23,14 @@ export const findingText = (finding: Finding, voice: Voice): string => {
   for (const other of finding.orElse ?? []) lines.push(`    or: ${voice.say(other)}`);
   return lines.join('\n');
 };
+
+const isPhrase = (value: unknown): value is Phrase =>
+  value !== null && typeof value === 'object' && 'room' in value && 'key' in value && 'values' in value;
+
+/** Data as JSON: phrases said, integers of any size as digits in quotes. */
+export const jsonText = (data: unknown, voice: Voice): string =>
+  JSON.stringify(
+    data,
+    (_key, value: unknown) => (isPhrase(value) ? voice.say(value) : typeof value === 'bigint' ? String(value) : value),
+    2,
+  );

@@ -2,6 +2,7 @@ import {
   type CombinedMoods,
   combineMoods,
   compareMoods,
+  type Mood,
   type MoodComparison,
   type Together,
   travelTogether,
@@ -26,12 +27,13 @@ export interface Family {
 }
 
 /** True when both are filled from the same wardrobe, and so for the same person. */
-export const areMoods = (a: Guide, b: Guide): boolean => a.capsule.wardrobe === b.capsule.wardrobe;
+export const areMoods = (a: Pick<Mood, 'capsule'>, b: Pick<Mood, 'capsule'>): boolean =>
+  a.capsule.wardrobe === b.capsule.wardrobe;
 
 /** The list on which two capsules are compared: the first one's, as far as both are of one. */
 export const moodPair = (
-  a: Guide,
-  b: Guide,
+  a: Mood,
+  b: Mood,
   lists: readonly PackingListPlan[],
   houseRules: HouseRuleSettings,
 ): MoodPair => ({

@@ -19,7 +19,7 @@ export const compare = {
   'looks worn': () => 'different looks worn',
   unworn: () => 'pieces the plan never wears',
   'unworn which': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
-    pieces.length === 0 ? 'none' : `${f.count(pieces.length)}: ${f.list(pieces)}`,
+    pieces.length === 0 ? 'none' : `${f.count(pieces.length)} (${f.list(pieces)})`,
   'palette is': () => 'palette',
   'shared heading': () => 'In both',
   'no shared': () => 'No piece is in both.',

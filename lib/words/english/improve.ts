@@ -21,7 +21,8 @@ export const improve = {
   'nothing worth buying': () => 'Nothing has to be bought: the wardrobe already holds what adds as much.',
   thing: (thing: Thing) => opened(thingWords(thing)),
   buy: (v: Thing & { adds: string }, f: Formats) => `${opened(aThing(v))} would add ${looks(v.adds, f)}.`,
-  'also in': ({ colours }: { colours: readonly string[] }, f: Formats) => `As many in ${f.either(colours)}.`,
+  'also in': ({ colours, more }: { colours: readonly string[]; more: number }, f: Formats) =>
+    `As many in ${f.either(more === 0 ? colours : [...colours, f.plural(more, { one: '# colour more', other: '# colours more' })])}.`,
   instead: ({ piece, adds }: { piece: string; adds: string }, f: Formats) =>
     `No need to buy it: ${piece}, from the wardrobe, adds ${looks(adds, f)}.`,
   serves: ({ occasions }: { occasions: readonly string[] }, f: Formats) =>

@@ -21,7 +21,7 @@ export const compare = {
   'looks worn': () => 'verschiedene getragene Looks',
   unworn: () => 'Teile, die der Plan nie trägt',
   'unworn which': (v, f) =>
-    v.pieces.length === 0 ? 'keins' : `${f.count(v.pieces.length)} Stück: ${f.list(v.pieces)}`,
+    v.pieces.length === 0 ? 'keins' : `${f.count(v.pieces.length)} Stück (${f.list(v.pieces)})`,
   'palette is': () => 'Farbpalette',
   'shared heading': () => 'In beiden',
   'no shared': () => 'Kein Teil ist in beiden.',

@@ -30,7 +30,11 @@ export const improve = {
   'nothing worth buying': () => 'Nichts muss gekauft werden: Die Garderobe hat schon, was ebenso viel bringt.',
   thing: (v) => sentence(thing(v)).slice(0, -1),
   buy: (v, f) => sentence(`${thing(v)}: ${looks(v.adds, f)} mehr`),
-  'also in': (v, f) => `Ebenso viele in ${f.either(v.colours.map(colourWord))}.`,
+  'also in': (v, f) => {
+    const colours = v.colours.map(colourWord);
+    const rest = f.plural(v.more, { one: '# weiteren Farbe', other: '# weiteren Farben' });
+    return `Ebenso viele in ${f.either(v.more === 0 ? colours : [...colours, rest])}.`;
+  },
   instead: (v, f) => `Nicht nötig: ${v.piece} aus der Garderobe bringt ${looks(v.adds, f)}.`,
   serves: (v, f) => `Damit gibt es einen Look für ${f.list(v.occasions)}; jetzt gibt es dafür keinen.`,
   'worn for': (v, f) =>
