@@ -194,7 +194,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
-      ...findingsOfReserve(plan, brief),
+      ...findingsOfReserve(plan),
       ...findingsOfBag(toPack, packed, report),
       ...findingsOfStock(question.sundries),
       ...findingsOfPieces(pieces, question),

@@ -178,12 +178,11 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
 };
 
 /** Where the plan has nothing in reserve, one finding a point. */
-export const findingsOfReserve = (plan: Plan, brief: Brief): readonly Finding[] =>
+export const findingsOfReserve = (plan: Plan): readonly Finding[] =>
   plan.weakPoints.map(({ what, piece, loses }) => ({
     level: 'advice',
     rule: 'weak-point',
     message: what,
     mend: phrase('plan', piece === undefined ? 'rain on a dry day mend' : 'piece spoilt mend', {}),
-    file: brief.file,
     about: piece === undefined ? loses : [piece, ...loses],
   }));

@@ -9,6 +9,8 @@ export interface OccasionView {
   readonly time: string;
   readonly what: string;
   readonly tile: LookTile | undefined;
+  /** "Look 4", or its number and name where that is not the occasion's own. */
+  readonly look: { readonly number: string; readonly name: string };
   readonly change: string;
   readonly carry: string;
   readonly reasons: readonly string[];
@@ -35,7 +37,7 @@ export interface DaysView {
   readonly kick: string;
   readonly heading: string;
   readonly washWord: string;
-  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear', string>>;
+  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear' | 'free', string>>;
   readonly days: readonly DayView[];
 }
 
@@ -58,6 +60,7 @@ const occasionView = (
   const look = guide.looks.find((candidate) => candidate.look.id === planned.look?.id);
   const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
   const change = CHANGE[planned.change];
+  const tile = look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost);
   return {
     time:
       occasion === undefined
@@ -66,7 +69,13 @@ const occasionView = (
           ? word(`part ${occasion.part}`)
           : formats.time(occasion.at),
     what: occasion?.what ?? '',
-    tile: look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost),
+    tile,
+    look:
+      tile === undefined
+        ? { number: '', name: '' }
+        : tile.title === occasion?.what
+          ? { number: '', name: word('look number', { number: tile.number }) }
+          : { number: formats.count(tile.number), name: tile.title },
     change: change === undefined ? '' : word(change),
     carry: planned.layersCarried.length === 0 ? '' : word('carry', { layers: planned.layersCarried.map(nameOf) }),
     reasons: planned.reasons.map(say),
@@ -123,6 +132,7 @@ export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
     today: voice.word('today'),
     cautionNote: voice.word('caution note'),
     wear: voice.word('wear heading'),
+    free: voice.word('free day'),
   },
   days: dayViews(guide, pictures, voice),
 });

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { run } from '../cli/run.ts';
+import { type Written, withContent } from './written.ts';
+
+const WARDROBE: Written['wardrobe'] = {
+  shirt: ['shirt', 'white', 'wears: 1'],
+  jumper: ['crew-neck jumper', 'grey'],
+  chinos: ['chinos', 'stone'],
+  coat: ['wool coat', 'grey'],
+  boots: ['lace-up boots', 'brown', 'dress: casual to smart casual'],
+  swimsuit: ['swimsuit', 'navy', 'care: {wash: 30, dry hours: 12}'],
+};
+const CAPSULE = ['title: Plain', 'pieces: [shirt, jumper, chinos, coat, boots, swimsuit]'];
+const MILD = 'weather: {low: 8, high: 18}';
+const OUTDOORS = 'dress: casual, where: outdoors, activity: walking';
+const INDOORS = 'dress: casual, where: indoors 21, activity: strolling indoors';
+
+/** A brief of three days at one place. */
+const brief = (place: string, occasions: readonly string[], more: readonly string[] = []): readonly string[] => [
+  'title: Three days',
+  'from: 2027-12-18',
+  'to: 2027-12-20',
+  'travellers: [{name: Ada, wardrobe: ada}]',
+  `places: [{name: Here, from: 2027-12-18, to: 2027-12-20, ${place}}]`,
+  'occasions:',
+  ...occasions.map((occasion) => `  - {${occasion}}`),
+  ...more,
+];
+
+/** What `check` and `plan` say, as a stylist would see it. */
+const told = (
+  lines: readonly string[],
+): Promise<{ readonly check: string; readonly plan: string; readonly codes: readonly number[] }> =>
+  withContent({ wardrobe: WARDROBE, brief: lines, capsule: CAPSULE }, async (folder) => {
+    const check = await run(['check', '--content', folder]);
+    const plan = await run(['plan', 'trip/plain', '--content', folder]);
+    return { check: check.out + check.err, plan: plan.out + plan.err, codes: [check.code, plan.code] };
+  });
+
+const BRIEF = 'trips/trip/brief.md';
+const NO_STACK = /\bat .*\.ts:\d/;
+
+describe('trips that cannot be as they are written, from file to message', () => {
+  it('−40 °C: no travel look serves, and what to do', async () => {
+    const { check, plan, codes } = await told(
+      brief('weather: {low: -40, high: -35}', [`what: Ice walk, on: 2027-12-19, at: day, ${OUTDOORS}`]),
+    );
+    expect(codes).toEqual([1, 1]);
+    expect(check).toContain(`error [too-cold-for-clothes] “Ice walk” may be as cold as`);
+    expect(check).toContain('no travel look serves');
+    expect(check).toContain('Move it indoors, or hire cold-weather clothing there');
+    expect(check).toContain(`(${BRIEF}:8)`);
+    expect(plan).toContain('0 of 1 occasions served, proven the most');
+    expect(plan).toMatch(/At -3\d°C no clothes in a travel bag are enough\. Stay indoors/);
+    expect(plan).not.toMatch(NO_STACK);
+    // no degree off comfortable and no piece of this wardrobe would do
+    expect(plan).not.toMatch(/Accept “Ice walk”/);
+  });
+
+  it('polar night: no sun where sun is asked for', async () => {
+    const { check, plan } = await told(
+      brief('at: [69.65, 18.96], time zone: Europe/Oslo, weather: {low: -4, high: 0}', [
+        `what: Town walk, on: 2027-12-19, at: day, ${OUTDOORS}, needs: [sun]`,
+      ]),
+    );
+    expect(check).toContain('warning [no-sun] The sun does not rise in Here on the day of “Town walk”');
+    expect(check).toContain('plan for darkness and ice instead');
+    expect(plan).not.toContain('UV index');
+  });
+
+  it('an occasion outside the trip', async () => {
+    const { check, plan, codes } = await told(brief(MILD, [`what: Opera, on: 2027-12-28, at: evening, ${INDOORS}`]));
+    expect(codes).toEqual([1, 1]);
+    for (const text of [check, plan]) {
+      expect(text).toContain(`${BRIEF}:8: "Opera" is on 2027-12-28, outside the trip`);
+      expect(text).toContain('write a date between 2027-12-18 and 2027-12-20');
+    }
+  });
+
+  it('two at one hour, by the clock and by the part of the day', async () => {
+    const byClock = await told(
+      brief(MILD, [
+        `what: Museum, on: 2027-12-19, at: "10:00", ${INDOORS}`,
+        `what: Market, on: 2027-12-19, at: "10:00", ${OUTDOORS}`,
+      ]),
+    );
+    expect(byClock.check).toContain(`${BRIEF}:9: "Market" is at the same time as "Museum" for Ada`);
+    const byPart = await told(
+      brief(MILD, [
+        `what: Museum, on: 2027-12-19, at: morning, ${INDOORS}`,
+        `what: Market, on: 2027-12-19, at: morning, ${OUTDOORS}`,
+      ]),
+    );
+    expect(byPart.check).toContain('error [two-at-one-hour] “Museum” and “Market” are at the same hour');
+    expect(byPart.check).toContain('Give one of them another hour');
+  });
+
+  it('contradictory needs', async () => {
+    const { check, plan, codes } = await told(
+      brief(MILD, [`what: Chapel pool, on: 2027-12-19, at: day, ${INDOORS}, needs: [swim, knees covered]`]),
+    );
+    expect(codes).toEqual([1, 1]);
+    expect(check).toContain('“Chapel pool” asks for swimming and for covered knees, which no look meets at once.');
+    expect(check).toContain('Make two occasions of it.');
+    expect(plan).toContain('No look serves “Chapel pool”');
+    expect(plan).toContain('take knees covered out of “needs”');
+  });
+
+  it('a wash day with no drying time before the journey', async () => {
+    const { check } = await told(
+      brief(
+        MILD,
+        [
+          `what: Museum, on: 2027-12-18, at: day, ${INDOORS}`,
+          'what: Train, on: 2027-12-19, at: "06:30", dress: casual, where: indoors 21, activity: travelling, transit: true',
+        ],
+        ['wash days: [2027-12-18]'],
+      ),
+    );
+    expect(check).toContain('there are only 8 hours until “Train”: little will be dry');
+    expect(check).toContain('Wash a day earlier');
+  });
+
+  it('no weather: a finding, and not a guess', async () => {
+    const { check, plan } = await told(brief('at: [48.2, 16.4]', [`what: Walk, on: 2027-12-19, at: day, ${OUTDOORS}`]));
+    expect(check).toContain('warning [missing-weather] There is no weather for “Walk” in Here');
+    expect(check).toContain('add its month to the table of normals');
+    expect(plan).toContain('1 of 1 occasions served');
+  });
+
+  it('an empty trip', async () => {
+    const { plan, codes } = await told(brief(MILD, []).filter((line) => line !== 'occasions:'));
+    expect(codes[1]).toBe(0);
+    expect(plan).toContain('0 of 0 occasions served');
+  });
+});
