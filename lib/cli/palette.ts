@@ -8,7 +8,8 @@ import { voiceOf } from './voice.ts';
 
 const HOUSE = { language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' } as const;
 
-const isPhoto = (word: string): boolean => /\.(jpe?g|png|webp|avif|heic)$/i.test(word);
+/** A path, or a file name with an ending; no colour is written like that. */
+const isPhoto = (word: string): boolean => /^[^(]*(\/|\.[a-z]{2,5}$)/i.test(word);
 
 /** As it is written in a piece's front matter. */
 const frontMatter = (colours: readonly (NamedColour & { readonly share: number })[]): string =>
@@ -22,8 +23,9 @@ export const paletteVerb: Verb = {
   summary: 'Suggest palettes round a colour, or read the colours out of a photo of the content folder.',
   options: { json: JSON_OPTION, content: CONTENT_OPTION },
   fewestWords: 1,
-  mostWords: 1,
-  async run([word = ''], options, world) {
+  mostWords: 6,
+  async run(words, options, world) {
+    const word = words.join(' ');
     const { say, formats } = voiceOf({ ...HOUSE, name: '', line: '', paper: 'A4', looksShown: 1, note: '' });
     const folder = path.resolve(world.folder, String(options.content ?? 'content'));
     const photo = isPhoto(word) ? await coloursOfPhoto(folder, word) : undefined;

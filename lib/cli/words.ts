@@ -1,4 +1,4 @@
-import { COLOUR_NAMES } from '../colour/index.ts';
+import { COLOUR_NAMES, NEUTRAL_REGIONS } from '../colour/index.ts';
 import { HOUSE_RULES } from '../outfit/index.ts';
 import {
   ACTIVITIES,
@@ -31,6 +31,17 @@ const ruleRows = (): readonly string[] => [
   }),
 ];
 
+const neutralRows = (): readonly string[] => [
+  'a colour in one of these regions of OKLCH, unless the piece says otherwise: `{name: rust, neutral: true}`, `{name: copper, neutral: false}`',
+  '',
+  '| neutral | lightness | chroma under | hue |',
+  '|---|---|---|---|',
+  ...NEUTRAL_REGIONS.map(({ name, l: [from, to], mostChroma, hue }) => {
+    const degrees = hue?.map((degree) => `${(degree + 360) % 360}°`).join(' to ') ?? 'any';
+    return `| ${name} | ${from} to ${Math.min(1, to)} | ${mostChroma} | ${degrees} |`;
+  }),
+];
+
 /** Every word a content file may use, by heading. */
 const SECTIONS: Readonly<Record<string, () => readonly string[]>> = {
   kinds: () =>
@@ -47,6 +58,7 @@ const SECTIONS: Readonly<Record<string, () => readonly string[]>> = {
   colours: () => [
     `any CSS colour, or one of these names, also with light, dark, pale or deep before it: ${[...COLOUR_NAMES].toSorted().join(', ')}`,
   ],
+  neutrals: neutralRows,
   'house rules': ruleRows,
 };
 

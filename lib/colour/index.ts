@@ -18,7 +18,15 @@ export { harmonyOf, ouLuoHarmony } from './harmony.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueAtAngle, hueFamily, wheelAngle } from './hue.ts';
 export { nameOf, nearestCloth } from './name-of.ts';
 export { COLOUR_NAMES } from './names/index.ts';
-export { isMetal, isNeutral, type NeutralName, neutralRegion, onSurface } from './neutral.ts';
+export {
+  isMetal,
+  isNeutral,
+  NEUTRAL_REGIONS,
+  type NeutralName,
+  type NeutralRegion,
+  neutralRegion,
+  onSurface,
+} from './neutral.ts';
 export { type PaletteAddition, paletteAdditions, whatColourDoes } from './palette-additions.ts';
 export { type PaletteColour, type PaletteRole, paletteColours } from './palette-colours.ts';
 export { type Companions, companions, type PalettePair, palettePairs } from './palette-pairs.ts';

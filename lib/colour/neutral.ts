@@ -2,8 +2,8 @@ import type { NamedColour } from '../model/index.ts';
 import type { Surface } from '../vocabulary/index.ts';
 import { METAL_NAMES } from './names/metals.ts';
 
-/** A part of OKLCH: lightness and chroma from (inclusive) to (exclusive), hue from `fromHue` upwards to `toHue` in degrees. */
-interface Region {
+/** A part of OKLCH: lightness and chroma from (inclusive) to (exclusive), hue from the first upwards to the second in degrees. */
+export interface NeutralRegion {
   readonly name: NeutralName;
   readonly l: readonly [number, number];
   readonly mostChroma: number;
@@ -31,7 +31,8 @@ const ACHROMATIC_CHROMA = 0.02;
  * the dictionary and stops before the colour that people call a colour: rust above the browns, mustard above the
  * camels, royal blue above the navies. common practice, no source
  */
-const REGIONS: readonly Region[] = [
+export const NEUTRAL_REGIONS: readonly NeutralRegion[] = [
+  { name: 'grey, black or white', l: [0, 1.01], mostChroma: ACHROMATIC_CHROMA },
   { name: 'nearly black', l: [0, 0.26], mostChroma: 0.05 },
   { name: 'cream or sand', l: [0.7, 1.01], mostChroma: 0.072, hue: [48, 112] },
   { name: 'cream or sand', l: [0.76, 0.88], mostChroma: 0.086, hue: [70, 92] },
@@ -65,13 +66,11 @@ export const onSurface = <C extends NamedColour>(colour: C, surface: Surface): C
 export const isAchromatic = (colour: Pick<NamedColour, 'oklch'>): boolean => colour.oklch.c < ACHROMATIC_CHROMA;
 
 /** The region of neutral or near-neutral a colour lies in by computation alone, without the stylist's override. */
-export const neutralRegion = ({ oklch }: Pick<NamedColour, 'oklch'>): NeutralName | undefined => {
-  if (oklch.c < ACHROMATIC_CHROMA) return 'grey, black or white';
-  return REGIONS.find(
+export const neutralRegion = ({ oklch }: Pick<NamedColour, 'oklch'>): NeutralName | undefined =>
+  NEUTRAL_REGIONS.find(
     ({ l, mostChroma, hue }) =>
       oklch.l >= l[0] && oklch.l < l[1] && oklch.c < mostChroma && (hue === undefined || within(oklch.h, hue)),
   )?.name;
-};
 
 /** Whether a stylist pairs it like a grey: the override where there is one, then metals, then the regions. */
 export const isNeutral = (colour: NamedColour): boolean =>
