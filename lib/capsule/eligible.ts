@@ -38,3 +38,7 @@ export const refusalOf = (piece: Piece, { brief, palette, keep, leaveOut }: Choi
   if (piece.status === 'to buy') return 'still to buy';
   return insideMood(piece, palette) ? undefined : 'outside the mood';
 };
+
+/** Pieces of a cloth that the brief refuses; no look but the stylist's own is made with them. */
+export const refusedPieces = (pieces: readonly Piece[], { avoid }: Brief): ReadonlySet<string> =>
+  new Set(pieces.filter((piece) => fabricRefused(piece, avoid.fabrics) !== undefined).map(({ id }) => id));

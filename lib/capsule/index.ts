@@ -1,8 +1,6 @@
-export { type BoundQuestion, boundOf } from './bound.ts';
 export { chooseCapsule } from './choose.ts';
-export { type Composition, compositionsOf } from './compositions.ts';
 export type { CostOfPiece } from './costs.ts';
-export { insideMood, type Refusal, refusalOf } from './eligible.ts';
+export { insideMood, type Refusal, refusalOf, refusedPieces } from './eligible.ts';
 export { type Position, positionsOf, seatPieces } from './fill.ts';
 export type { Addition } from './gains.ts';
 export { coloursToBuy, thingsToBuy } from './grid.ts';
@@ -11,6 +9,7 @@ export { type Improvements, improve, type Swap } from './improve.ts';
 export type { ImproveQuestion } from './improve-question.ts';
 export { type Limits, limitsOf, overLimits, packedOf } from './limits.ts';
 export { checkList, findingsOfList, type LineCheck, type ListCheck } from './list-check.ts';
+export { lookSourceOf } from './look-source.ts';
 export {
   type CombinedMoods,
   combineMoods,

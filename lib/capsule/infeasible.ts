@@ -2,9 +2,8 @@ import type { Finding, ListLine, PackingListPlan, Piece } from '../model/index.t
 import { phrase } from '../words/index.ts';
 import { type ChoiceLimits, type Refusal, refusalOf } from './eligible.ts';
 import { type Position, seatPieces } from './fill.ts';
-import { type Limits, packedOf } from './limits.ts';
 
-const error = (
+export const error = (
   rule: string,
   message: Finding['message'],
   mend: Finding['mend'],
@@ -63,34 +62,6 @@ export const unfillableLines = (
   });
 };
 
-/** The lightest filling that the search found is over a limit: by how much. */
-export const overLimitFindings = (pieces: readonly Piece[], limits: Limits): readonly Finding[] => {
-  const packed = packedOf(pieces, limits.journeys);
-  const grams = limits.grams === undefined ? 0 : packed.grams - limits.grams;
-  const litres = limits.litres === undefined ? 0 : packed.litres - limits.litres;
-  const heaviest = pieces.toSorted((a, b) => b.grams.value - a.grams.value)[0];
-  return [
-    ...(grams > 0
-      ? [
-          error(
-            'bag-weight',
-            phrase('capsule', 'too heavy', { grams: packed.grams, most: limits.grams ?? 0 }),
-            phrase('capsule', 'too heavy mend', { over: grams, heaviest: heaviest?.name ?? '' }),
-          ),
-        ]
-      : []),
-    ...(litres > 0
-      ? [
-          error(
-            'bag-volume',
-            phrase('capsule', 'too full', { litres: packed.litres, most: limits.litres ?? 0 }),
-            phrase('capsule', 'too full mend', { over: litres }),
-          ),
-        ]
-      : []),
-  ];
-};
-
 export const nothingLeft = (wardrobe: readonly Piece[]): Finding =>
   error(
     'wardrobe-empty',
@@ -131,3 +102,13 @@ export const unseatedKeeps = (
         ),
       ];
 };
+
+export const listTooLong = (listed: number, most: number): Finding =>
+  error(
+    'pieces-at-most',
+    phrase('capsule', 'list too long', { listed, most }),
+    phrase('capsule', 'list too long mend', { over: listed - most }),
+  );
+
+export const wardrobeTooLarge = (most: number): Finding =>
+  error('wardrobe-size', phrase('capsule', 'too many looks', { most }), phrase('capsule', 'too many looks mend', {}));

@@ -25,6 +25,8 @@ export interface ChooseQuestion {
   /** Of the clothes in the bags, grams and litres; what the brief's bags hold when absent. */
   readonly gramsAtMost?: number;
   readonly litresAtMost?: number;
+  /** The looks to have the most of: with every choice of layers when absent, or of cores alone. */
+  readonly most?: 'core' | 'layered';
   readonly rules: HouseRuleSettings;
   readonly never?: readonly (readonly string[])[];
   readonly always?: readonly (readonly string[])[];
@@ -39,7 +41,7 @@ export interface Proposal {
   /** In the order of the list. */
   readonly pieces: readonly Piece[];
   readonly counts: LookCounts;
-  /** Layered looks that no filling of the list exceeds, and how far below it this one is at most, 0 to 1. */
+  /** Looks that no such filling of the list exceeds, and how far below it this one is at most, 0 to 1. */
   readonly bound: number;
   readonly gapAtMost: number;
   /** What is in the bags, with the heaviest outer layer and shoes worn where there is a journey. */
@@ -49,6 +51,9 @@ export interface Proposal {
   readonly unserved: readonly string[];
   /** The plan with wears, washes and drying; absent without a solver. */
   readonly plan?: Plan;
+  /** Pieces that the first proposal does not have, and those of the first that it does without. */
+  readonly brings: readonly Piece[];
+  readonly leaves: readonly Piece[];
   /** Against the other proposals. */
   readonly wins: readonly Phrase[];
   readonly loses: readonly Phrase[];

@@ -7,6 +7,8 @@ export interface SearchProblem {
   readonly pieces: readonly Piece[];
   /** For each position the pieces that may take it. */
   readonly may: readonly (readonly number[])[];
+  /** For each position whether it may stay empty. */
+  readonly mayBeEmpty: readonly boolean[];
   readonly price: ReturnType<typeof createPricer>;
   /** Grams, litres and sets to differ from beyond what is allowed; 0 when all is well. */
   readonly excess: (chosen: readonly number[]) => number;
@@ -73,6 +75,8 @@ const movesFrom = (
   const moves: Move[] = [];
   now.at.forEach((out, position) => {
     if (locked.has(out)) return;
+    if (out >= 0 && now.excess > 0 && problem.mayBeEmpty[position] === true)
+      moves.push({ position, piece: -1, estimate: now.looks - (pricing.contribution[out] ?? 0) });
     for (const piece of problem.may[position] ?? []) {
       if (inside.has(piece)) continue;
       const looks = now.looks + (out < 0 ? (pricing.gain[piece] ?? 0) : pricing.swap(out, piece));
@@ -111,6 +115,8 @@ export interface SearchOptions {
   readonly locked: ReadonlySet<number>;
   readonly restarts: number;
   readonly seed: number;
+  /** Climbed from first; what `start` leaves open is filled up at random otherwise. */
+  readonly first: readonly number[];
 }
 
 /** Fills empty positions at random with pieces that fit. */
@@ -124,20 +130,22 @@ const fillUp = (at: readonly number[], problem: SearchProblem, random: () => num
   return filled;
 };
 
-/** Iterated local search: climbs from random fillings and from shaken best ones. The distinct ends, best first. */
+/** Iterated local search: climbs from a first filling, from random ones and from shaken best ones. The distinct ends, best first. */
 export const searchFillings = (
   start: readonly number[],
   problem: SearchProblem,
-  { locked, restarts, seed }: SearchOptions,
+  { locked, restarts, seed, first }: SearchOptions,
 ): readonly Filled[] => {
   const random = seededRandom(seed);
   const found = new Map<string, Filled>();
   let best: Filled | undefined;
   for (let restart = 0; restart < restarts; restart += 1) {
     const shaken =
-      best === undefined || restart % 3 === 0
-        ? start
-        : best.at.map((piece) => (locked.has(piece) || random() > 0.3 ? piece : -1));
+      best === undefined
+        ? first
+        : restart % 3 === 0
+          ? start
+          : best.at.map((piece) => (locked.has(piece) || random() > 0.3 ? piece : -1));
     const end = climb(evaluate(fillUp(shaken, problem, random), problem), problem, locked);
     found.set([...end.at].sort((a, b) => a - b).join(), end);
     if (best === undefined || end.worth > best.worth) best = end;

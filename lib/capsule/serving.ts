@@ -1,6 +1,7 @@
 import type { Brief, Piece } from '../model/index.ts';
 import type { Restriction, WardrobeEngine } from '../outfit/index.ts';
 import { leftForLater, type Moment, momentsOf } from '../plan/index.ts';
+import { refusedPieces } from './eligible.ts';
 
 /** What one occasion asks of a set of pieces. */
 export interface Demand {
@@ -15,17 +16,19 @@ export interface Demand {
 /** Looks asked of the whole wardrobe for one occasion. */
 const ASKED = 160;
 
-export const demandsOf = (brief: Brief, traveller: string, pieces: readonly Piece[]): readonly Demand[] =>
-  momentsOf(brief, traveller).map((moment: Moment): Demand => {
-    const later = leftForLater(moment, pieces);
-    return {
+/** What every occasion asks; pieces of a cloth that the brief refuses serve none. */
+export const demandsOf = (brief: Brief, traveller: string, pieces: readonly Piece[]): readonly Demand[] => {
+  const refused = [...refusedPieces(pieces, brief)];
+  return momentsOf(brief, traveller).map(
+    (moment: Moment): Demand => ({
       occasion: moment.occasion.id,
       what: moment.occasion.what,
       day: moment.day,
-      restriction: moment.restriction,
-      bare: { ...moment.restriction, without: later },
-    };
-  });
+      restriction: { ...moment.restriction, without: refused },
+      bare: { ...moment.restriction, without: [...refused, ...leftForLater(moment, pieces)] },
+    }),
+  );
+};
 
 const within = (restriction: Restriction, pieces: readonly Piece[], inside: ReadonlySet<string>): Restriction => ({
   ...restriction,
@@ -48,10 +51,47 @@ export const servedBy = (
   return undefined;
 };
 
+/** Looks for one occasion, as piece ids; the more, the more ways there are to serve it with few pieces. */
+export type LooksFor = (demand: Demand) => readonly (readonly string[])[];
+
+/** Asks each distinct question once. */
+const remembered = (ask: LooksFor): LooksFor => {
+  const known = new Map<string, readonly (readonly string[])[]>();
+  return (demand) => {
+    const key = JSON.stringify([demand.restriction, demand.bare]);
+    const found = known.get(key) ?? ask(demand);
+    known.set(key, found);
+    return found;
+  };
+};
+
+/** The best looks of a wardrobe for an occasion. */
+export const bestLooks = (engine: WardrobeEngine): LooksFor =>
+  remembered(
+    ({ bare, restriction }) =>
+      [bare, restriction]
+        .map((asked) => engine.rank(ASKED, asked))
+        .find((ranked) => ranked.length > 0)
+        ?.map(({ look }) => look.worn.map(({ piece }) => piece)) ?? [],
+  );
+
+/** With no other garments than these and each pair of shoes in turn: the barest look for an occasion. */
+export const barestLooks = (engine: WardrobeEngine, without: readonly string[], shoes: readonly string[]): LooksFor =>
+  remembered(({ restriction }) =>
+    ['', ...shoes].flatMap((pair) => {
+      const others = shoes.filter((id) => id !== pair);
+      const asked = { ...restriction, without: [...(restriction.without ?? []), ...without, ...others] };
+      // looks are listed with nothing before something in every place, so that the first is among the barest
+      for (const { worn } of engine.enumerate({ restriction: asked })) return [worn.map(({ piece }) => piece)];
+      return [];
+    }),
+  );
+
 export interface ServingQuestion {
   readonly demands: readonly Demand[];
   readonly engine: WardrobeEngine;
   readonly pieces: readonly Piece[];
+  readonly looksFor: LooksFor;
   /** Ids that are taken anyway. */
   readonly taken: readonly string[];
   /** Whether these ids can all be packed: the list has a place for each, and the limits hold. */
@@ -75,20 +115,8 @@ const MOST_ORDERS = 8;
  * Looks for each occasion, adding as few pieces as can be and no core twice if it can be helped. An occasion for which
  * the list has no place left is put first, and all begin again.
  */
-export const serveOccasions = ({ demands, engine, pieces, taken, fits, cost }: ServingQuestion): Serving => {
-  const known = new Map<string, readonly (readonly string[])[]>();
-  const looksFor = (demand: Demand): readonly (readonly string[])[] => {
-    const key = JSON.stringify(demand.restriction);
-    const found =
-      known.get(key) ??
-      [demand.bare, demand.restriction]
-        .map((restriction) => engine.rank(ASKED, restriction))
-        .find((ranked) => ranked.length > 0)
-        ?.map(({ look }) => look.worn.map(({ piece }) => piece)) ??
-      [];
-    known.set(key, found);
-    return found;
-  };
+export const serveOccasions = (question: ServingQuestion): Serving => {
+  const { demands, engine, pieces, looksFor, taken, fits, cost } = question;
   const serveInOrder = (order: readonly Demand[]): Serving => {
     const inside = new Set(taken);
     const witnesses = new Map<string, readonly string[]>();

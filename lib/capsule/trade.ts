@@ -19,6 +19,9 @@ export const silhouetteOf = ({ kind, cut, length, places }: Piece): string | und
     ? `${kind}, ${cut}, ${length}`
     : undefined;
 
+/** Long is from the thigh down. common practice, no source */
+export const isLong = (length: Piece['length']): boolean => LENGTHS.indexOf(length) >= LONG_FROM;
+
 const advice = (rule: string, message: Phrase, mend: Phrase, about: readonly Piece[] = []): Finding => ({
   level: 'advice',
   rule,
@@ -94,7 +97,7 @@ const interest = (pieces: readonly Piece[]): readonly Finding[] => {
 
 const outerLayers = (pieces: readonly Piece[]): readonly Finding[] => {
   const outer = pieces.filter(({ places }) => places[0] === 'outer layer');
-  const long = outer.filter(({ length }) => LENGTHS.indexOf(length) >= LONG_FROM);
+  const long = outer.filter(({ length }) => isLong(length));
   if (outer.length < 2 || (long.length > 0 && long.length < outer.length)) return [];
   return [
     advice(

@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { type Choice, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
-import type { Brief, Capsule } from '../model/index.ts';
+import { type Choice, checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
+import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
 import { contentFor, tripNamed } from './content.ts';
@@ -37,15 +37,44 @@ const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =
     '',
   ].join('\n');
 
-const proposalLines = (proposal: Proposal, number: number, brief: Brief, voice: Voice): readonly string[] => {
-  const { counts, bound, gapAtMost, serves, unserved, plan, packed, wins, loses, findings } = proposal;
+/** What fills each line of the list, and what is packed beside it. */
+const piecesText = ({ pieces }: Proposal, list: PackingListPlan, voice: Voice): readonly string[] => {
+  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
+  const { lines, unlisted } = checkList(pieces, list);
+  const beside = [...lines.flatMap(({ over }) => over), ...unlisted];
+  return [
+    ...lines.map(({ what, pieces: filling, over }) => [what, filling.filter((id) => !over.includes(id))] as const),
+    ...(beside.length > 0 ? [['beside the list', beside] as const] : []),
+  ].map(([what, ids]) => `  ${what}: ${voice.formats.list(ids.map(nameOf))}`);
+};
+
+/** What is proposed, and for which question. */
+interface Asked {
+  readonly brief: Brief;
+  readonly list: PackingListPlan;
+  readonly level: 'core' | 'layered';
+}
+
+const proposalLines = (
+  proposal: Proposal,
+  number: number,
+  { brief, list, level }: Asked,
+  voice: Voice,
+): readonly string[] => {
+  const { counts, bound, gapAtMost, serves, unserved, plan, packed, brings, leaves, wins, loses, findings } = proposal;
   const whatOf = (id: string): string => brief.occasions.find((occasion) => occasion.id === id)?.what ?? id;
   const left = plan?.unserved.map(({ occasion }) => occasion) ?? unserved;
+  const looks = Number(counts[level]);
+  const names = (some: readonly Piece[]): readonly string[] => some.map(({ name }) => name);
   return [
     `Proposal ${number}: ${proposal.pieces.length} pieces`,
-    `  ${voice.say(phrase('capsule', 'bound', { looks: Number(counts.layered), gap: gapAtMost, bound }))}`,
+    `  ${voice.say(phrase('capsule', 'bound', { looks, gap: gapAtMost, bound, level }))}`,
     `  ${plan?.served ?? serves.length} of ${plan?.of ?? serves.length + unserved.length} occasions dressed${left.length > 0 ? `; not ${left.map(whatOf).join(', ')}` : ''}`,
     `  ${voice.formats.grams(packed.grams)} and ${voice.formats.litres(packed.litres)} in the bags`,
+    ...piecesText(proposal, list, voice),
+    ...(brings.length > 0
+      ? [`  ${voice.say(phrase('capsule', 'unlike first', { brings: names(brings), leaves: names(leaves) }))}`]
+      : []),
     ...wins.map((said) => `  + ${voice.say(said)}`),
     ...loses.map((said) => `  - ${voice.say(said)}`),
     ...findings.map((finding) => `  ${findingText(finding, voice)}`),
@@ -78,6 +107,8 @@ export const chooseVerb: Verb = {
     mood: { type: 'string', value: 'capsule', help: 'take mood, list, rules and wardrobe of this capsule (the first)' },
     pieces: { type: 'string', value: 'n', help: 'at most this many pieces' },
     grams: { type: 'string', value: 'n', help: 'at most this much in the bags' },
+    litres: { type: 'string', value: 'n', help: 'at most this volume in the bags' },
+    most: { type: 'string', value: 'level', help: 'the most looks of this level: layered (unless said) or core' },
     proposal: { type: 'string', value: 'n', help: 'print and write this proposal (1)' },
     write: { type: 'string', value: 'name', help: 'write it as a new capsule of the trip; never overwrites' },
     json: JSON_OPTION,
@@ -88,6 +119,10 @@ export const chooseVerb: Verb = {
   async run([name = ''], options, world) {
     const most = wholeNumber(options.pieces, 'pieces', 0);
     const grams = wholeNumber(options.grams, 'grams', 0);
+    const litres = wholeNumber(options.litres, 'litres', 0);
+    const level = options.most ?? 'layered';
+    if (level !== 'core' && level !== 'layered')
+      throw new UsageError(`--most wants core or layered, not "${String(level)}"`);
     const wanted = wholeNumber(options.proposal, 'proposal', 1);
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
@@ -101,16 +136,19 @@ export const chooseVerb: Verb = {
           : `the trip has no capsule "${String(options.mood)}"; it has ${known}`,
       );
     }
+    const list = content.lists.find(({ id }) => id === like.list) ?? listFromTraits(brief).list;
     const choice = await chooseCapsule({
       wardrobe: content.wardrobes.get(like.wardrobe) ?? [],
       brief,
       traveller: like.traveller,
-      list: content.lists.find(({ id }) => id === like.list) ?? listFromTraits(brief).list,
+      list,
       mood: like.mood,
       keep: like.choose?.keep ?? [],
       leaveOut: like.choose?.leaveOut ?? [],
       ...(most === 0 ? {} : { piecesAtMost: most }),
       ...(grams === 0 ? {} : { gramsAtMost: grams }),
+      ...(litres === 0 ? {} : { litresAtMost: litres }),
+      most: level,
       rules: { ...content.houseRules, ...like.rules },
       never: like.never,
       always: like.always,
@@ -129,7 +167,7 @@ export const chooseVerb: Verb = {
     if (options.json === true) world.out(jsonOf(choice));
     else {
       choice.proposals.forEach((each, index) => {
-        for (const line of proposalLines(each, index + 1, brief, voice)) world.out(line);
+        for (const line of proposalLines(each, index + 1, { brief, list, level }, voice)) world.out(line);
       });
       for (const note of choice.notes) world.out(voice.say(note));
       world.out(text);

@@ -1,5 +1,5 @@
 import { bagReport, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
-import { checkList, findingsOfList, tradeFindings } from '../capsule/index.ts';
+import { checkList, findingsOfList, lookSourceOf, refusedPieces, tradeFindings } from '../capsule/index.ts';
 import { accentOf, colourFindings, lookVisionFindings, paletteReport } from '../colour/index.ts';
 import type {
   Brief,
@@ -14,18 +14,11 @@ import type {
   Studio,
 } from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
-import {
-  findingsOfBrief,
-  findingsOfPlan,
-  findingsOfReserve,
-  type LookSource,
-  planTrip,
-  type Solver,
-} from '../plan/index.ts';
+import { findingsOfBrief, findingsOfPlan, findingsOfReserve, planTrip, type Solver } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
-import { refusalFindings, refusedPieces } from './refused.ts';
+import { refusalFindings } from './refused.ts';
 
 /** What a guide is computed from; all of it plain data but the solver. */
 export interface GuideQuestion {
@@ -58,16 +51,6 @@ export const rulesFor = (pieces: readonly Piece[], capsule: Capsule, houseRules:
 /** The engine of a capsule: its pieces under the studio's rules and its own. */
 export const engineFor = (pieces: readonly Piece[], capsule: Capsule, houseRules: HouseRuleSettings): WardrobeEngine =>
   createWardrobeEngine(rulesFor(pieces, capsule, houseRules));
-
-/** An engine as the plan asks for looks: reasons are sentences, not verdicts. */
-export const lookSourceOf = (engine: WardrobeEngine, refused: ReadonlySet<string> = new Set()): LookSource => ({
-  rank: (k, restriction) => engine.rank(k, { ...restriction, without: [...(restriction?.without ?? []), ...refused] }),
-  explain: (ids, restriction) => {
-    const { goes, look, reasons } = engine.explain([...ids], restriction);
-    const said = reasons.map(({ message }) => message);
-    return look === undefined ? { goes, reasons: said } : { goes, look, reasons: said };
-  },
-});
 
 const stylistsLooks = (capsule: Capsule, engine: WardrobeEngine): readonly ShownLook[] =>
   [...capsule.favourites, ...capsule.fixed].flatMap(({ pieces, title, note }): ShownLook[] => {

@@ -4,7 +4,6 @@ export {
   buildGuide,
   engineFor,
   type GuideQuestion,
-  lookSourceOf,
   piecesOfCapsule,
   planGuide,
   rulesFor,

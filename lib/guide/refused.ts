@@ -2,10 +2,6 @@ import type { Brief, Finding, Piece } from '../model/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
-/** Pieces of a cloth that the brief refuses; no look but the stylist's own is made with them. */
-export const refusedPieces = (pieces: readonly Piece[], { avoid }: Brief): ReadonlySet<string> =>
-  new Set(pieces.filter((piece) => fabricRefused(piece, avoid.fabrics) !== undefined).map(({ id }) => id));
-
 /** What `check` says of pieces that the client refuses by cloth or by heel. */
 export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): readonly Finding[] =>
   pieces.flatMap((piece): Finding[] => {

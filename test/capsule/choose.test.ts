@@ -1,18 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  boundOf,
-  checkList,
-  chooseCapsule,
-  compositionsOf,
-  createPricer,
-  imagine,
-  positionsOf,
-} from '../../lib/capsule/index.ts';
+import { checkList, chooseCapsule, createPricer, imagine } from '../../lib/capsule/index.ts';
 import { parseColour } from '../../lib/colour/index.ts';
 import type { PackingListPlan, Piece } from '../../lib/model/index.ts';
 import { createWardrobeEngine, layeredLookTable } from '../../lib/outfit/index.ts';
-import { buildProgramme } from '../../lib/plan/programme.ts';
-import { loadSolver } from '../../lib/solver/index.ts';
 import { KINDS, type KindId } from '../../lib/vocabulary/index.ts';
 import { brief } from '../plan/trip.ts';
 
@@ -76,35 +66,6 @@ describe('choosing', () => {
     expect(checkList(proposal?.pieces ?? [], list).filled).toBe(true);
   });
 
-  it('agrees with an independent formulation on the solver', async () => {
-    const table = layeredLookTable({ pieces: wardrobe, rules: {}, never: [], always: [] }, 1e6);
-    if (table === undefined) throw new Error('too many looks');
-    const programme = buildProgramme();
-    const columns = wardrobe.map(() => programme.choice());
-    for (const { count, kinds } of list.lines)
-      programme.exactly(
-        count,
-        wardrobe.flatMap(({ kind }, index) => (kinds.includes(kind) ? [[columns[index] ?? 0, 1] as const] : [])),
-      );
-    for (let c = 0; c < table.cores; c += 1)
-      for (let row = table.from[c] ?? 0; row < (table.from[c + 1] ?? 0); row += 1) {
-        const made = programme.choice(-1);
-        const worn = [table.core[c * 2], table.core[c * 2 + 1], table.layers[row * 2], table.layers[row * 2 + 1]];
-        for (const number of worn)
-          if (number !== undefined && number >= 0)
-            programme.atMost(0, [
-              [made, 1],
-              [columns[number] ?? 0, -1],
-            ]);
-      }
-    // the plain formulation is weak and takes much work
-    const solved = await (await loadSolver({ lpIterations: 1_000_000 })).solve(programme.done());
-    const choice = await chooseCapsule({ ...ask, proposals: 1 });
-    expect(solved.status).toBe('optimal');
-    if (!choice.possible) throw new Error('not possible');
-    expect(Number(choice.proposals[0]?.counts.layered)).toBe(Math.round(-solved.bound));
-  });
-
   it('prices every swap as recounting does', () => {
     const table = layeredLookTable({ pieces: wardrobe, rules: {}, never: [], always: [] }, 1e6);
     if (table === undefined) throw new Error('too many looks');
@@ -119,15 +80,6 @@ describe('choosing', () => {
         expect(pricing.looks + pricing.swap(a, b)).toBe(layered(after));
       });
     });
-  });
-
-  it('never bounds below the best filling', () => {
-    const table = layeredLookTable({ pieces: wardrobe, rules: {}, never: [], always: [] }, 1e6);
-    if (table === undefined) throw new Error('too many looks');
-    const compositions = compositionsOf(wardrobe, positionsOf(list.lines, 0), list.lines);
-    expect(boundOf({ table, pieces: wardrobe, compositions, found: 0 })).toBeGreaterThanOrEqual(
-      Math.max(...fillings.map(layered)),
-    );
   });
 
   it('says the least that would mend what cannot be', async () => {

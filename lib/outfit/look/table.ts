@@ -1,4 +1,4 @@
-import { CORE_FORMS, CORE_SLOTS } from '../grammar/forms.ts';
+import { CORE_FORMS, CORE_SLOTS, type Level } from '../grammar/forms.ts';
 import { createGround } from '../ground.ts';
 import type { WardrobeRules } from '../rules/rulebook.ts';
 import { compileSpace } from '../space/compile.ts';
@@ -25,10 +25,14 @@ const grown = <A extends Int16Array | Int32Array>(array: A, needed: number, make
 };
 
 /**
- * Lists all layered looks of a wardrobe for searches that weigh many sets of pieces against each other; undefined when
- * there are more than `atMost`.
+ * Lists all layered looks of a wardrobe, or its cores alone, for searches that weigh many sets of pieces against each
+ * other; undefined when there are more than `atMost`.
  */
-export const layeredLookTable = (wardrobe: WardrobeRules, atMost: number): LookTable | undefined => {
+export const layeredLookTable = (
+  wardrobe: WardrobeRules,
+  atMost: number,
+  level: Exclude<Level, 'complete'> = 'layered',
+): LookTable | undefined => {
   const ground = createGround(wardrobe);
   const numberOf = new Map(wardrobe.pieces.map(({ id }, index) => [id, index]));
   const pieceOfSeat = Int16Array.from(ground.seats, ({ piece }) => numberOf.get(piece.id) ?? -1);
@@ -38,7 +42,7 @@ export const layeredLookTable = (wardrobe: WardrobeRules, atMost: number): LookT
   let cores = 0;
   let looks = 0;
   for (const form of CORE_FORMS) {
-    const space = compileSpace(ground, form, 'layered', {});
+    const space = compileSpace(ground, form, level, {});
     if (space === undefined || space.counted === 0) continue;
     const inCore = space.slots.filter((slot) => CORE_SLOTS.has(slot)).length;
     const over = space.slots.findIndex((slot) => slot === 'mid layer' || slot === 'cover-up');

@@ -3,6 +3,17 @@ import type { Formats } from '../formats.ts';
 const pieces = (count: number, f: Formats): string => f.plural(count, { one: '# piece', other: '# pieces' });
 const times = (count: number, f: Formats): string => f.plural(count, { one: 'once', other: '# times' });
 
+/** A figure of one proposal beside the nearest of the others; `ahead` is 1 where it is the best, 0 where it is the worst. */
+interface Versus {
+  readonly mine: number;
+  readonly theirs: number;
+  readonly ahead: number;
+}
+const versusLooks = ({ mine, theirs, ahead }: Versus, level: string, f: Formats): string =>
+  ahead === 1
+    ? `makes ${f.count(mine)} ${level} looks; the next best makes ${f.count(theirs)}`
+    : `makes ${f.count(mine)} ${level} looks; each of the others makes at least ${f.count(theirs)}`;
+
 /** English sentences of the capsule room. */
 export const capsule = {
   'line under': ({ what, wanted, has }: { what: string; wanted: number; has: number }, f) =>
@@ -48,13 +59,18 @@ export const capsule = {
     `The list asks for ${pieces(listed, f)}, and at most ${f.count(most)} may be packed.`,
   'list too long mend': ({ over }: { over: number }, f) =>
     `Take ${f.count(over)} off the list, or allow ${f.count(over)} more.`,
-  'too heavy': ({ grams, most }: { grams: number; most: number }, f) =>
-    `Even the lightest pieces that fill the list weigh ${f.grams(grams)} in the bags; ${f.grams(most)} are allowed.`,
-  'too heavy mend': ({ over, heaviest }: { over: number; heaviest: string }, f) =>
-    `Find ${f.grams(over)}: wear ${heaviest} on the way, ask for one piece fewer, or take a larger allowance.`,
-  'too full': ({ litres, most }: { litres: number; most: number }, f) =>
-    `Even the smallest pieces that fill the list take ${f.litres(litres)}; the bags hold ${f.litres(most)}.`,
-  'too full mend': ({ over }: { over: number }, f) => `Find ${f.litres(over)}: one piece fewer, or a larger bag.`,
+  'too heavy': ({ least, most, kept }: { least: number; most: number; kept: number }, f) =>
+    `Even the lightest pieces that fill the list${kept > 0 ? ' beside those to keep' : ''} put ${f.grams(least)} in the bags; ${f.grams(most)} are allowed.`,
+  'too heavy mend': ({ over, line }: { over: number; line: string }, f) =>
+    `Allow ${f.grams(over)} more${line === '' ? ', or take two or more pieces off the list' : `, or ask for one fewer of "${line}"`}.`,
+  'too full': ({ least, most, kept }: { least: number; most: number; kept: number }, f) =>
+    `Even the smallest pieces that fill the list${kept > 0 ? ' beside those to keep' : ''} take ${f.litres(least)}; the bags hold ${f.litres(most)}.`,
+  'too full mend': ({ over, line }: { over: number; line: string }, f) =>
+    `Take ${f.litres(over)} more of bag${line === '' ? ', or two or more pieces off the list' : `, or ask for one fewer of "${line}"`}.`,
+  'nothing within': ({ grams, litres }: { grams: number; litres: number }, f) =>
+    `No set was found that keeps to weight and volume together; the nearest takes ${f.grams(grams)} and ${f.litres(litres)}.`,
+  'nothing within mend': ({ overGrams, overLitres }: { overGrams: number; overLitres: number }, f) =>
+    `Allow ${f.list([...(overGrams > 0 ? [f.grams(overGrams)] : []), ...(overLitres > 0 ? [f.litres(overLitres)] : [])])} more, or ask for one piece fewer.`,
   'nothing left': ({ wardrobe }: { wardrobe: number }, f) =>
     wardrobe === 0
       ? 'The wardrobe is empty.'
@@ -74,23 +90,33 @@ export const capsule = {
       : `Only ${f.count(found)} proposals differ enough from one another.`,
   'no look in wardrobe': ({ occasion }: { occasion: string }) =>
     `Nothing that fills the list makes a look for ${occasion}.`,
+  'kept though refused': ({ pieces: names }: { pieces: readonly string[] }, f) =>
+    `${f.list(names)} ${names.length === 1 ? 'is' : 'are'} kept as you asked, though the brief refuses the cloth: no occasion is dressed with ${names.length === 1 ? 'it' : 'them'}.`,
 
-  'versus occasions': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `dresses ${f.count(mine)} occasions, not ${f.count(theirs)}`,
-  'versus looks': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `makes ${f.count(mine)} layered looks, not ${f.count(theirs)}`,
-  'versus weight': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `puts ${f.grams(mine)} in the bags, not ${f.grams(theirs)}`,
-  'versus colours': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `has ${f.count(mine)} colours, not ${f.count(theirs)}`,
-  'versus prints': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `has ${f.plural(mine, { one: '# print', other: '# prints' })}, not ${f.count(theirs)}`,
-  'versus findings': ({ mine, theirs }: { mine: number; theirs: number }, f) =>
-    `leaves ${f.plural(mine, { one: '# thing', other: '# things' })} to mend, not ${f.count(theirs)}`,
-  bound: ({ looks, gap, bound }: { looks: number; gap: number; bound: number }, f) =>
+  'versus occasions': ({ mine, theirs, ahead }: Versus, f) =>
+    ahead === 1
+      ? `dresses ${f.count(mine)} occasions; the next best dresses ${f.count(theirs)}`
+      : `dresses ${f.count(mine)} occasions; each of the others dresses at least ${f.count(theirs)}`,
+  'versus core looks': (values: Versus, f) => versusLooks(values, 'core', f),
+  'versus layered looks': (values: Versus, f) => versusLooks(values, 'layered', f),
+  'versus weight': ({ mine, theirs, ahead }: Versus, f) =>
+    ahead === 1
+      ? `the lightest: ${f.grams(mine)} in the bags, the next ${f.grams(theirs)}`
+      : `the heaviest: ${f.grams(mine)} in the bags, the next ${f.grams(theirs)}`,
+  'versus colours': ({ mine, theirs, ahead }: Versus, f) =>
+    `${ahead === 1 ? 'more' : 'fewer'} colours: ${f.count(mine)}, the next ${f.count(theirs)}`,
+  'versus shapes': ({ mine, theirs, ahead }: Versus, f) =>
+    `${ahead === 1 ? 'more' : 'fewer'} different shapes: ${f.count(mine)}, the next ${f.count(theirs)}`,
+  'versus prints': ({ mine, theirs, ahead }: Versus, f) =>
+    `${ahead === 1 ? 'more' : 'fewer'} prints: ${f.count(mine)}, the next ${f.count(theirs)}`,
+  'versus findings': ({ mine, theirs, ahead }: Versus, f) =>
+    `${ahead === 1 ? 'less' : 'more'} to mend: ${f.plural(mine, { one: '# thing', other: '# things' })}, the next ${f.count(theirs)}`,
+  'unlike first': ({ brings, leaves }: { brings: readonly string[]; leaves: readonly string[] }, f) =>
+    `unlike proposal 1: ${f.list(brings)}${leaves.length > 0 ? ` instead of ${f.list(leaves)}` : ''}`,
+  bound: ({ looks, gap, bound, level }: { looks: number; gap: number; bound: number; level: string }, f) =>
     gap === 0
-      ? `${f.count(looks)} layered looks: proven the most that any filling of the list makes`
-      : `${f.count(looks)} layered looks: at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible (no filling of the list makes more than ${f.count(bound)})`,
+      ? `${f.count(looks)} ${level} looks: proven the most that any bag makes which fills this list and dresses these occasions`
+      : `${f.count(looks)} ${level} looks: at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible, for no bag that fills this list and dresses these occasions makes more than ${f.count(bound)}`,
 
   'why tops': ({ days, washes, stretch }: { days: number; washes: number; stretch: number }, f) =>
     `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash day' : f.plural(washes, { one: '# wash day', other: '# wash days' })}: at most ${f.count(stretch)} days on what is clean.`,

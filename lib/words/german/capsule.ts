@@ -53,12 +53,17 @@ export const capsule = {
     `Die Liste verlangt ${f.plural(v.listed, PIECES)}, eingepackt werden dürfen höchstens ${f.count(v.most)}.`,
   'list too long mend': (v, f) => `${f.count(v.over)} von der Liste nehmen oder ${f.count(v.over)} mehr zulassen.`,
   'too heavy': (v, f) =>
-    `Selbst die leichtesten Teile, die die Liste füllen, wiegen im Gepäck ${f.grams(v.grams)}; erlaubt sind ${f.grams(v.most)}.`,
+    `Selbst die leichtesten Teile, die die Liste${v.kept > 0 ? ' neben den zu behaltenden' : ''} füllen, wiegen im Gepäck ${f.grams(v.least)}; erlaubt sind ${f.grams(v.most)}.`,
   'too heavy mend': (v, f) =>
-    `${f.grams(v.over)} einsparen: ${v.heaviest} unterwegs tragen, ein Teil weniger verlangen oder mehr Freigepäck nehmen.`,
+    `${f.grams(v.over)} mehr zulassen${v.line === '' ? ' oder zwei oder mehr Teile von der Liste nehmen' : ` oder bei „${v.line}“ eins weniger verlangen`}.`,
   'too full': (v, f) =>
-    `Selbst die kleinsten Teile, die die Liste füllen, brauchen ${f.litres(v.litres)}; ins Gepäck passen ${f.litres(v.most)}.`,
-  'too full mend': (v, f) => `${f.litres(v.over)} einsparen: ein Teil weniger oder eine größere Tasche.`,
+    `Selbst die kleinsten Teile, die die Liste${v.kept > 0 ? ' neben den zu behaltenden' : ''} füllen, brauchen ${f.litres(v.least)}; ins Gepäck passen ${f.litres(v.most)}.`,
+  'too full mend': (v, f) =>
+    `${f.litres(v.over)} mehr Gepäck nehmen${v.line === '' ? ' oder zwei oder mehr Teile von der Liste' : ` oder bei „${v.line}“ eins weniger verlangen`}.`,
+  'nothing within': (v, f) =>
+    `Es wurde kein Gepäck gefunden, das Gewicht und Volumen zugleich einhält; das nächste braucht ${f.grams(v.grams)} und ${f.litres(v.litres)}.`,
+  'nothing within mend': (v, f) =>
+    `${f.list([...(v.overGrams > 0 ? [f.grams(v.overGrams)] : []), ...(v.overLitres > 0 ? [f.litres(v.overLitres)] : [])])} mehr zulassen oder ein Teil weniger verlangen.`,
   'nothing left': (v, f) =>
     v.wardrobe === 0
       ? 'Die Garderobe ist leer.'
@@ -75,17 +80,39 @@ export const capsule = {
       ? 'Einen zweiten Vorschlag, der sich vom ersten genug unterscheidet, gibt es nicht.'
       : `Nur ${f.count(v.found)} Vorschläge unterscheiden sich genug voneinander.`,
   'no look in wardrobe': (v) => `Nichts, was die Liste füllt, ergibt einen Look für ${v.occasion}.`,
+  'kept though refused': (v, f) =>
+    `Bleibt auf Wunsch dabei, obwohl das Briefing den Stoff ablehnt: ${f.list(v.pieces)}. Für keinen Anlass wird damit gekleidet.`,
 
-  'versus occasions': (v, f) => `kleidet für ${f.count(v.mine)} Anlässe, nicht ${f.count(v.theirs)}`,
-  'versus looks': (v, f) => `ergibt ${f.count(v.mine)} Looks mit Schichten, nicht ${f.count(v.theirs)}`,
-  'versus weight': (v, f) => `wiegt im Gepäck ${f.grams(v.mine)}, nicht ${f.grams(v.theirs)}`,
-  'versus colours': (v, f) => `hat ${f.count(v.mine)} Farben, nicht ${f.count(v.theirs)}`,
-  'versus prints': (v, f) => `hat ${f.count(v.mine)} Muster, nicht ${f.count(v.theirs)}`,
-  'versus findings': (v, f) => `lässt ${f.count(v.mine)} Hinweise offen, nicht ${f.count(v.theirs)}`,
-  bound: (v, f) =>
-    v.gap === 0
-      ? `${f.count(v.looks)} Looks mit Schichten: bewiesen, dass keine Füllung der Liste mehr ergibt`
-      : `${f.count(v.looks)} Looks mit Schichten: höchstens ${f.percent(Math.ceil(v.gap * 100) / 100)} vom Bestmöglichen entfernt (keine Füllung der Liste ergibt mehr als ${f.count(v.bound)})`,
+  'versus occasions': (v, f) =>
+    v.ahead === 1
+      ? `kleidet für ${f.count(v.mine)} Anlässe, der nächstbeste für ${f.count(v.theirs)}`
+      : `kleidet für ${f.count(v.mine)} Anlässe, jeder andere für mindestens ${f.count(v.theirs)}`,
+  'versus core looks': (v, f) =>
+    v.ahead === 1
+      ? `ergibt ${f.count(v.mine)} Grundlooks, der nächstbeste ${f.count(v.theirs)}`
+      : `ergibt ${f.count(v.mine)} Grundlooks, jeder andere mindestens ${f.count(v.theirs)}`,
+  'versus layered looks': (v, f) =>
+    v.ahead === 1
+      ? `ergibt ${f.count(v.mine)} Looks mit Schichten, der nächstbeste ${f.count(v.theirs)}`
+      : `ergibt ${f.count(v.mine)} Looks mit Schichten, jeder andere mindestens ${f.count(v.theirs)}`,
+  'versus weight': (v, f) =>
+    `${v.ahead === 1 ? 'am leichtesten' : 'am schwersten'}: ${f.grams(v.mine)} im Gepäck, der nächste ${f.grams(v.theirs)}`,
+  'versus colours': (v, f) =>
+    `${v.ahead === 1 ? 'mehr' : 'weniger'} Farben: ${f.count(v.mine)}, der nächste ${f.count(v.theirs)}`,
+  'versus shapes': (v, f) =>
+    `${v.ahead === 1 ? 'mehr' : 'weniger'} verschiedene Formen: ${f.count(v.mine)}, der nächste ${f.count(v.theirs)}`,
+  'versus prints': (v, f) =>
+    `${v.ahead === 1 ? 'mehr' : 'weniger'} Muster: ${f.count(v.mine)}, der nächste ${f.count(v.theirs)}`,
+  'versus findings': (v, f) =>
+    `${v.ahead === 1 ? 'weniger' : 'mehr'} zu verbessern: ${f.count(v.mine)}, beim nächsten ${f.count(v.theirs)}`,
+  'unlike first': (v, f) =>
+    `anders als Vorschlag 1: ${f.list(v.brings)}${v.leaves.length > 0 ? ` statt ${f.list(v.leaves)}` : ''}`,
+  bound: (v, f) => {
+    const looks = `${f.count(v.looks)} ${v.level === 'core' ? 'Grundlooks' : 'Looks mit Schichten'}`;
+    return v.gap === 0
+      ? `${looks}: bewiesen, dass kein Gepäck mehr ergibt, das diese Liste füllt und für diese Anlässe kleidet`
+      : `${looks}: höchstens ${f.percent(Math.ceil(v.gap * 100) / 100)} vom Bestmöglichen entfernt, denn kein Gepäck, das diese Liste füllt und für diese Anlässe kleidet, ergibt mehr als ${f.count(v.bound)}`;
+  },
 
   'why tops': (v, f) =>
     `${f.plural(v.days, { one: '# Tag', other: '# Tage' })}, ${v.washes === 0 ? 'kein Waschtag' : f.plural(v.washes, { one: '# Waschtag', other: '# Waschtage' })}: höchstens ${f.plural(v.stretch, { one: '# Tag', other: '# Tage' })} mit dem, was sauber ist.`,
