@@ -28,7 +28,7 @@ export interface Easel {
 }
 
 /** Look pictures stand upright, as a figure does. Widths in pixels, widest first; the last is drawn for small size. */
-const LOOK = { width: 960, height: 1120 } as const;
+export const LOOK = { width: 960, height: 1120 } as const;
 const LOOK_WIDTHS = [960, 480, 240] as const;
 const SMALL_LOOK = 240;
 /** A piece fills this box in pixels. */

@@ -136,6 +136,7 @@ export const shopper = (piece: DrawnPiece, detail: Detail): Drawing => {
       '-18.2 0.6!, -6 1.3, 7 1.1, 18.2 0.2!, 18.6 14, 18 28, 18.8 38.8!, 6 39.6, -6 39.2, -18.6 39.2!, -18 26, -18.7 12',
     ),
     {
+      round: { from: [-18.6, 0], to: [18.8, 3], strength: 1.3 },
       inner: [
         ...(block && piece.pattern.type === 'plain'
           ? [
@@ -148,8 +149,6 @@ export const shopper = (piece: DrawnPiece, detail: Detail): Drawing => {
         garment.fold(points('-7.8 4, -6.6 12, -7.4 20'), 1.9, 0.7),
         garment.fold(points('7.8 4, 7 13, 8.4 21'), -1.8, 0.65),
         garment.fold(points('-17.6 16, -9 18.4, 0 17'), 1.5, 0.4),
-        garment.plane(points('-6 3, -8 18, -6.6 37'), 5, cloth.bright, 0.42, 0.4),
-        garment.plane(points('13 4, 14.4 20, 13.6 38'), 4, cloth.ink, 0.3, 0.6),
         stitch(points('-18 3.4, -6 4, 7 3.9, 18 3.1'), cloth.ink, 0.7),
       ],
     },

@@ -107,7 +107,8 @@ export const paintBoot = (artist: ShoeArtist, style: BootStyle): Leg => {
   const collar = style.collar ?? 0.34;
   const near: Node[] = Array.from({ length: 9 }, (_, i) => [...of.on(1, i / 16)]);
   garment.add(
-    shape(path, tone(lining, -0.05)),
+    // deep down a shaft no light comes in
+    shape(path, tone(lining, style.lining === undefined ? -0.09 : -0.05)),
     group([garment.plane(near, 1.1, dark.ink, 0.8), line(path, 1.4, dark.ink, 0.2)], { clip: path }),
     line(path, collar + 0.16, cloth.ink, 0.9),
     line(path, collar, cloth.light),

@@ -1,7 +1,8 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { type Node, tone } from '../kit/index.ts';
 import { paintBody } from './body.ts';
-import { coveredHeel, paintFootbed } from './heels.ts';
+import { paintFootbed } from './footbed.ts';
+import { coveredHeel } from './heel-shapes.ts';
 import { courtLast, heelOf } from './lasts.ts';
 import { FROM_ABOVE, IN_PROFILE, pair } from './pair.ts';
 import { paintSole } from './soles.ts';

@@ -1,10 +1,10 @@
 import type { Detail, Drawing, DrawnPiece, Point } from '../drawing.ts';
-import { plainCloth } from '../fabric/index.ts';
 import { curvePath, ellipsePath, line, type Node, oklch, pen, shape, tone } from '../kit/index.ts';
 import { points } from '../kit/points.ts';
 import { paintBody } from './body.ts';
 import { paintBuckle, paintStrap } from './fastenings.ts';
-import { ankleRing, archBand, paintCounter, paintFootbed, slingRun } from './heels.ts';
+import { archBand, paintCounter, paintFootbed } from './footbed.ts';
+import { ankleRing, slingRun } from './heels.ts';
 import { flatLast, heelOf } from './lasts.ts';
 import { FROM_ABOVE, FROM_THE_SIDE, pair } from './pair.ts';
 import { paintSole } from './soles.ts';
@@ -51,8 +51,7 @@ export const wedgeSandals = (piece: DrawnPiece, detail: Detail): Drawing =>
       },
       stance: { ...FROM_THE_SIDE, down: 28 },
       paint: (artist) => {
-        const { cloth } = artist;
-        const strap = plainCloth(cloth.accents[0] ?? cloth.ground, 'leather', detail).ground;
+        const strap = artist.cloth.ground;
         paintSole(artist, { kind: 'rope', colour: JUTE, welt: 0.1 });
         paintFootbed(artist, '#d9bd8f');
         const strapRing = ankleRing(artist, 6);

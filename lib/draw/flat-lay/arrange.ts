@@ -33,6 +33,19 @@ const sides = (lain: readonly Lain[]) => ({
   bottom: Math.max(...lain.map(({ y, body }) => y + body.height)),
 });
 
+/** How far right pieces reach between two heights; 0 where there is none. */
+const reach = (lain: readonly Lain[], from: number, to: number): number => {
+  let right = 0;
+  for (const { body, x, y } of lain) {
+    const { runs } = body.mask;
+    for (let run = 0; run < runs.length; run += 3) {
+      const at = y + (runs[run] ?? 0) * CELL;
+      if (at + CELL > from && at < to) right = Math.max(right, x + (runs[run + 2] ?? 0) * CELL);
+    }
+  }
+  return right;
+};
+
 /** What a place costs: a quick least cost first, the whole cost only where that could still win; undefined when forbidden. */
 interface Judge {
   least(x: number, y: number): number;
@@ -173,6 +186,7 @@ export const arrange = (
     worn: wornSides,
     layers: undefined,
     extras: extras.length - small.length,
+    wornRight: (from, to) => reach(worn, from, to),
   };
   let cost = 0;
   let before: Side | undefined;

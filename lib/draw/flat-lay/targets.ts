@@ -19,6 +19,8 @@ export interface Ground {
   readonly layers: Side | undefined;
   /** How many pieces besides clothes and small things look for a place. */
   readonly extras: number;
+  /** How far right the outfit as worn reaches between two heights. */
+  wornRight(from: number, to: number): number;
 }
 
 /** Fewer extras than this gather below the layers: a column of their own would pull the clothes to the left. */
@@ -27,8 +29,16 @@ const ENOUGH_FOR_A_COLUMN = 3;
 const THIRD_COLUMN = 26;
 /** Share of the height below short layers that takes the extras in. */
 const ROOM_BELOW = 0.36;
-/** How far from the clothes the pieces of that column begin at most. */
-const COLUMN_AWAY = 12;
+/** How far from the clothes the pieces of that column begin at most: a few keep close. */
+const COLUMN_AWAY = { few: 6, many: 12 };
+/** Air between the legs of the outfit and what lies beside them. */
+const BESIDE_THE_LEGS = 7;
+/** How far these follow the narrower legs in, away from the column of the other extras. */
+const TO_THE_LEGS: Partial<Readonly<Record<Slot, { readonly few: number; readonly many: number }>>> = {
+  shoes: { few: 1, many: 0.5 },
+  belt: { few: 0.7, many: 0.5 },
+  legwear: { few: 0.7, many: 0.4 },
+};
 /** How far the handle of a bag reaches up over a hem. */
 const HANDLE_OVER_HEM = 13;
 
@@ -55,7 +65,8 @@ const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: numb
 };
 
 /** Where a stylist would first try to put a piece: its centre, centimetres. */
-export const targetOf = (body: Body, { width, height, worn, layers, extras }: Ground): Point => {
+export const targetOf = (body: Body, ground: Ground): Point => {
+  const { width, height, worn, layers, extras } = ground;
   const { slot } = body.item;
   const [w, h] = [body.width / 2, body.height / 2];
   const inside = (x: number, y: number): Point => [
@@ -69,9 +80,12 @@ export const targetOf = (body: Body, { width, height, worn, layers, extras }: Gr
   const below = layers === undefined ? 0 : height - layers.bottom;
   const roomBeside = width - edge > THIRD_COLUMN && below < height * ROOM_BELOW && extras >= ENOUGH_FOR_A_COLUMN;
   if (layers === undefined || roomBeside) {
-    const centre = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY);
-    const low = slot === 'shoes' ? worn.bottom - h : column[1] * height;
-    return inside(centre + column[0], low);
+    const amount = extras < ENOUGH_FOR_A_COLUMN ? 'few' : 'many';
+    const x = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY[amount]) + column[0];
+    const y = slot === 'shoes' ? worn.bottom - h : column[1] * height;
+    const byTheLegs = ground.wornRight(y - h, y + h) + BESIDE_THE_LEGS + w;
+    const follow = TO_THE_LEGS[slot]?.[amount] ?? 0;
+    return inside(x + (byTheLegs - x) * follow, y);
   }
   if (slot === 'shoes' && extras < ENOUGH_FOR_A_COLUMN) {
     const middle = (Math.max(worn.right, layers.left) + layers.right) / 2;

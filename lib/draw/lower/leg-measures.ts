@@ -97,8 +97,8 @@ export const legMeasures = (
 const CLOSE: ReadonlySet<Cut> = new Set(['fitted', 'slim']);
 /** A leg that ends no lower than this hangs straight from the thigh. */
 const SHORTS_END = 66;
-/** How much narrower the opening of shorts is than the thigh. common practice, no source */
-const SHORTS_TAPER = 2;
+/** How much narrower the opening of shorts is than the thigh, more with every centimetre of leg. common practice, no source */
+const shortsTaper = (length: number): number => 2 + 0.2 * Math.max(0, length - 46);
 const KNEE_HEIGHT = 58;
 const FLOOR_HEIGHT = 104;
 
@@ -109,6 +109,6 @@ const leg = (knee: number, hem: number, thigh: number, rise: number, length: num
     height < KNEE_HEIGHT
       ? thigh + ((knee - thigh) * Math.max(0, height - rise)) / (KNEE_HEIGHT - rise)
       : knee + ((hem - knee) * (height - KNEE_HEIGHT)) / (FLOOR_HEIGHT - KNEE_HEIGHT);
-  const least = close || length > SHORTS_END ? 0 : thigh - SHORTS_TAPER;
+  const least = close || length > SHORTS_END ? 0 : thigh - shortsTaper(length);
   return { knee: Math.max(least, widthAt(rise + (length - rise) * 0.47)), hem: Math.max(least, widthAt(length)) };
 };

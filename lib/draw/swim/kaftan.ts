@@ -30,7 +30,7 @@ export const kaftan: DrawKind = (piece, detail) => {
   const half = hem / 2;
   const slit = Math.min(26, length * 0.22);
   const trim = plainCloth(
-    garment.cloth.accents[0] ?? tone(garment.cloth.ground, garment.cloth.depth === 0.5 ? -0.3 : 0.2),
+    garment.cloth.accents[0] ?? tone(garment.cloth.ground, garment.cloth.depth < 0.6 ? -0.3 : 0.2),
     'smooth',
     detail,
   );

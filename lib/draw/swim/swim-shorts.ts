@@ -65,7 +65,7 @@ const shorts: TrouserRecipe = {
   },
   band: (t) => {
     gatheredBand(t, { ribs: 24, strength: 0.9 });
-    drawCord(t, t.garment.cloth.depth === 0.5 ? tone(t.garment.cloth.ground, -0.4) : CORD, { length: 12 });
+    drawCord(t, t.garment.cloth.depth < 0.6 ? tone(t.garment.cloth.ground, -0.4) : CORD, { length: 12 });
   },
 };
 

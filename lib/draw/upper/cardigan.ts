@@ -205,7 +205,7 @@ const band = (
   }
   const colour = design.metalButtons
     ? '#b8964f'
-    : tone(trim ?? cloth.ground, cloth.depth === 0.5 ? -0.35 : cloth.depth === 0.75 ? 0.16 : -0.22, 0.7);
+    : tone(trim ?? cloth.ground, cloth.depth < 0.6 ? -0.35 : cloth.depth === 0.75 ? 0.16 : -0.22, 0.7);
   const first = deep + (design.neckline === 'v' ? 2.4 : 0.1);
   const last = length - design.ribHeight * 0.5;
   for (let i = 0; i < design.buttons; i++)
