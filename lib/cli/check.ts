@@ -2,7 +2,7 @@ import { buildGuides } from '../guide/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { findingText, voiceOf } from './voice.ts';
+import { findingLines, voiceOf } from './voice.ts';
 
 export const checkVerb: Verb = {
   name: 'check',
@@ -40,7 +40,7 @@ export const checkVerb: Verb = {
     }
     for (const { id, findings } of guides) {
       world.out(`${id}: ${findings.length === 0 ? 'nothing to say' : ''}`.trimEnd());
-      for (const finding of findings) world.out(findingText(finding, voice));
+      for (const line of findingLines(findings, voice)) world.out(line);
       world.out('');
     }
     return failed ? 1 : 0;

@@ -1,8 +1,30 @@
 import { writeInstead } from '../content/index.ts';
 import { engineFor, piecesOfCapsule } from '../guide/index.ts';
+import type { PieceVerdict, WardrobeEngine } from '../outfit/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
-import { voiceOf } from './voice.ts';
+import { type Voice, voiceOf } from './voice.ts';
+
+/** A piece's partners by place, its looks, and what stands between it and the rest. */
+const pieceLines = (
+  { piece, goesWith, reasons }: PieceVerdict,
+  engine: WardrobeEngine,
+  voice: Voice,
+  nameOf: (id: string) => string,
+): readonly string[] => {
+  const { formats } = voice;
+  const looks = engine.count({ pieces: [piece] }).complete;
+  const all = engine.count().complete;
+  return [
+    `${nameOf(piece)} is in ${formats.count(looks)} of ${formats.plural(all, { one: '# complete look', other: '# complete looks' })}. It goes with`,
+    ...goesWith.map(
+      ({ place, pieces, of }) =>
+        `  ${place}: ${formats.count(pieces.length)} of ${formats.count(of)}${pieces.length === 0 ? '' : ` (${pieces.map(nameOf).join(', ')})`}`,
+    ),
+    reasons.length === 0 ? 'Nothing stands between it and the other pieces.' : 'What stands between it and the rest:',
+    ...reasons.map(({ message, rule }) => `  ${voice.say(message)}${rule === 'grammar' ? '' : ` [${rule}]`}`),
+  ];
+};
 
 export const explainVerb: Verb = {
   name: 'explain',
@@ -31,10 +53,7 @@ export const explainVerb: Verb = {
       const told = engine.explainPiece(only);
       if (options.json === true)
         world.out(JSON.stringify(told, (_k, v: unknown) => (typeof v === 'bigint' ? String(v) : v), 2));
-      else {
-        for (const { message } of told.reasons) world.out(voice.say(message));
-        if (told.reasons.length === 0) world.out(`Nothing stands between ${nameOf(only)} and the other pieces.`);
-      }
+      else for (const line of pieceLines(told, engine, voice, nameOf)) world.out(line);
       return 0;
     }
     const verdict = engine.explain(ids);
@@ -42,10 +61,12 @@ export const explainVerb: Verb = {
       world.out(JSON.stringify(verdict, null, 2));
       return 0;
     }
-    world.out(verdict.goes ? `Yes: ${ids.map(nameOf).join(', ')}.` : `No: ${ids.map(nameOf).join(', ')}.`);
+    const answer = !verdict.goes ? 'No' : verdict.complete ? 'Yes' : 'Yes, as far as it goes';
+    world.out(`${answer}: ${ids.map(nameOf).join(', ')}.`);
     for (const { severity, message, rule } of verdict.reasons) {
       world.out(`  ${severity === 'rules out' ? 'no' : 'but'}  ${voice.say(message)} [${rule}]`);
     }
+    if (verdict.goes) for (const missing of verdict.missing) world.out(`  ${voice.say(missing)}`);
     for (const id of asked) world.out(`  ${nameOf(id)} is in the wardrobe and not in this capsule.`);
     return 0;
   },

@@ -34,3 +34,14 @@ export const jsonText = (data: unknown, voice: Voice): string =>
     (_key, value: unknown) => (isPhrase(value) ? voice.say(value) : typeof value === 'bigint' ? String(value) : value),
     2,
   );
+
+/** Findings as text; what mends several in a row is said once, after the last. */
+export const findingLines = (findings: readonly Finding[], voice: Voice): readonly string[] => {
+  const mendOf = ({ mend }: Finding): string => (mend === undefined ? '' : voice.say(mend));
+  return findings.map((finding, index) => {
+    const { mend: _said, ...rest } = finding;
+    const next = findings[index + 1];
+    const goesOn = next !== undefined && next.rule === finding.rule && mendOf(next) === mendOf(finding);
+    return findingText(goesOn ? rest : finding, voice);
+  });
+};

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { VERBS } from '../../lib/cli/verbs.ts';
@@ -39,7 +40,7 @@ describe('the command line', () => {
   it('exits with 1 and every problem when the content is wrong', async () => {
     const { code, err } = await run(['check', '--content', path.join(CASES, 'misspelt-words', 'content')]);
     expect(code).toBe(1);
-    expect(err).toContain('wardrobes/ada/shirt.md:3: "kind" cannot be "overshrt"');
+    expect(err).toContain('wardrobes/ada/shirt.md:3: "kind": there is no kind "overshrt"');
     expect(err).toContain('7 problems in 1 file. Nothing was written.');
   });
 
@@ -71,9 +72,30 @@ describe('the command line', () => {
     expect(no.out).toContain('two prints');
     const outside = await run(['explain', RAIL, 'mustard-henley', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
     expect(outside.out).toContain('is in the wardrobe and not in this capsule');
-    for (const piece of ['copper-slip-dress', 'rust-fine-roll-neck', 'gold-hoops']) {
-      expect((await run(['explain', RAIL, piece])).out, piece).not.toBe('');
-    }
+    const half = await run(['explain', RAIL, 'rust-fine-roll-neck', 'charcoal-wide-trousers']);
+    expect(half.out).toMatch(/^Yes, as far as it goes:.*\n.*it needs shoes/);
+    const stripes = await run(['explain', RAIL, 'striped-boat-neck']);
+    expect(stripes.out).toMatch(/is in \d+ of [\d,]+ complete looks\. It goes with/);
+    expect(stripes.out).toContain('bottom: 2 of 3');
+    expect(stripes.out).toContain('two prints');
+    expect((await run(['explain', RAIL, 'gold-hoops'])).out).toContain('Nothing stands between');
+  });
+
+  it('ends quietly when its reader has seen enough', () => {
+    const shell = spawnSync('sh', ['-c', `npx tsx lib/cli.ts looks ${RAIL} | head -1`], {
+      cwd: PROJECT,
+      encoding: 'utf8',
+    });
+    expect(shell.stderr).toBe('');
+    expect(shell.stdout.split('\n')).toHaveLength(2);
+  });
+
+  it('says once what mends several findings in a row', async () => {
+    const { out } = await run(['check', 'october-by-rail']);
+    const told = out.split('\n').filter((line) => line.startsWith('advice [weak-point]'));
+    const mended = out.split('\n').filter((line) => line.includes('Pack something that can take its place'));
+    expect(told.length).toBeGreaterThan(mended.length);
+    expect(mended.length).toBeGreaterThan(0);
   });
 
   it('finds nothing wrong with the demo', async () => {
