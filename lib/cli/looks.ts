@@ -46,7 +46,8 @@ export const looksVerb: Verb = {
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
     const engine = engineFor(pieces, capsule, content.houseRules);
     const counts = engine.count();
-    const { formats } = voiceOf(content.studio);
+    const voice = voiceOf(content.studio);
+    const { formats } = voice;
     const looks: Look[] = [];
     let more = false;
     if (options.count !== true) {
@@ -70,6 +71,7 @@ export const looksVerb: Verb = {
     if (looks.length > 0) world.out('');
     if (more) world.out(`${looks.length} ${level} looks shown; go on with --after ${looks.at(-1)?.id ?? ''}\n`);
     for (const line of countLines(counts, formats.count)) world.out(line);
+    for (const { message } of engine.diagnose()) world.out(voice.say(message));
     return 0;
   },
 };

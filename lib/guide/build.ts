@@ -16,6 +16,7 @@ import type {
 import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
 import { findingsOfBrief, findingsOfPlan, findingsOfReserve, planTrip, type Solver } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
+import { noLookFindings } from './no-looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
 import { refusalFindings } from './refused.ts';
@@ -174,6 +175,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     packing: packed.packing,
     bagReport: report,
     findings: [
+      ...noLookFindings(engine, capsule),
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),

@@ -1,4 +1,6 @@
 import { spawnSync } from 'node:child_process';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { VERBS } from '../../lib/cli/verbs.ts';
@@ -52,6 +54,23 @@ describe('the command line', () => {
       counts: Record<string, string>;
     };
     expect(Object.keys(json.counts)).toEqual(['core', 'layered', 'complete']);
+  });
+
+  it('names the house rule that rules out every look', async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), 'wayfold-rules-'));
+    await cp(path.join(CASES, 'valid', 'content'), folder, { recursive: true });
+    const colours: Readonly<Record<string, string>> = { shirt: 'red', chinos: 'green', shoes: 'purple' };
+    for (const [id, colour] of Object.entries(colours)) {
+      const file = path.join(folder, 'wardrobes', 'ada', `${id}.md`);
+      await writeFile(file, (await readFile(file, 'utf8')).replace(/colours: .*/, `colours: [${colour}]`));
+    }
+    await writeFile(path.join(folder, 'house-rules.md'), '---\nrules:\n  hue-families: 0\n---\n');
+    const { out } = await run(['looks', 'graz/plain', '--count', '--content', folder]);
+    expect(out).toContain('"hue-families"');
+    const { code, out: checked } = await run(['check', '--content', folder]);
+    expect(code).toBe(1);
+    expect(checked).toMatch(/^error \[no-looks\].*"hue-families".*\(trips\/graz\/plain\.md\)$/m);
+    await rm(folder, { recursive: true });
   });
 
   it('lists looks page by page in one order', async () => {
