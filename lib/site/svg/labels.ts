@@ -25,18 +25,18 @@ interface Box {
 export const LETTERS = 11;
 const LETTER_WIDTH = 0.58;
 const GAP = 3;
+const DIAGONAL = Math.SQRT1_2;
 
 const overlaps = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
-const boxOfDot = ({ x, y, radius }: Labelled): Box => ({
-  left: x - radius,
-  right: x + radius,
-  top: y - radius,
-  bottom: y + radius,
-});
+/** The square within a dot's circle, a little larger: a name may cut the corners of the square around it. */
+const boxOfDot = ({ x, y, radius }: Labelled): Box => {
+  const half = radius * 0.85;
+  return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+};
 
-/** Where a name may stand, best first: right, left, below, above. */
+/** Where a name may stand, best first: right, left, below, above, and the corners between. */
 const places = ({ x, y, radius, text }: Labelled): readonly { readonly label: Label; readonly box: Box }[] => {
   const width = text.length * LETTERS * LETTER_WIDTH;
   const middle = y + LETTERS * 0.36;
@@ -52,6 +52,10 @@ const places = ({ x, y, radius, text }: Labelled): readonly { readonly label: La
     at(x - radius - GAP, middle, 'end'),
     at(x, y + radius + GAP + LETTERS * 0.8, 'middle'),
     at(x, y - radius - GAP - LETTERS * 0.25, 'middle'),
+    at(x + radius * DIAGONAL + 2, y - radius * DIAGONAL - 2, 'start'),
+    at(x + radius * DIAGONAL + 2, y + radius * DIAGONAL + LETTERS * 0.8 + 2, 'start'),
+    at(x - radius * DIAGONAL - 2, y - radius * DIAGONAL - 2, 'end'),
+    at(x - radius * DIAGONAL - 2, y + radius * DIAGONAL + LETTERS * 0.8 + 2, 'end'),
   ];
 };
 

@@ -51,6 +51,9 @@ export interface PaletteView {
   >;
 }
 
+/** A share below this would be rounded to nothing. */
+const LEAST_SHARE = 0.005;
+
 /** Hue families in the order in which the palette shows them, each with its colours. */
 const wheelInWords = (colours: readonly PaletteColour[], { say }: SiteVoice): string => {
   const families = [...new Set(colours.map(({ family }) => family))].map((family) =>
@@ -89,7 +92,7 @@ export const paletteView = (guide: Guide, pictures: PictureIndex, voice: SiteVoi
       hex: colour.hex,
       role: word(metal ? 'role metal' : `role ${role}`),
       hue: say(phrase('colour', 'family name', { family })),
-      share: formats.percent(share),
+      share: share < LEAST_SHARE ? say(phrase('palette', 'hardly seen', {})) : formats.percent(share),
       pieces: pieces.map((id) => ({
         name: guide.pieces.find((piece) => piece.id === id)?.name ?? id,
         href: pieceHref(id),
@@ -107,7 +110,7 @@ export const paletteView = (guide: Guide, pictures: PictureIndex, voice: SiteVoi
     words: {
       wheel: word('wheel heading'),
       wheelMeans: say(phrase('palette', 'wheel means', {})),
-      colour: formats.list([word('column colour'), word('pieces heading')]),
+      colour: say(phrase('palette', 'colour and pieces', {})),
       role: word('column role'),
       hue: say(phrase('palette', 'hue heading', {})),
       share: word('column share'),

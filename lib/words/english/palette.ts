@@ -10,6 +10,8 @@ export const palette = {
   'wheel means': () =>
     'Each dot is a colour. Its direction is the hue, its distance from the middle the strength, its size how much of it is seen. Colours across the middle from each other are opposites.',
   'hue heading': () => 'Hue',
+  'colour and pieces': () => 'Colour, and the pieces that show it',
+  'hardly seen': (_: Record<never, never>, f: Formats) => `under ${f.percent(0.01)}`,
   'relations heading': () => 'How they go together',
   'relations means': () =>
     'Two colours are judged by where they stand on the wheel, how strong and how light they are.',

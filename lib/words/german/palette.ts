@@ -10,6 +10,8 @@ export const palette = {
   'wheel means': () =>
     'Jeder Punkt ist eine Farbe. Die Richtung ist der Ton, der Abstand von der Mitte die Kraft, die Größe, wie viel davon zu sehen ist. Was sich über die Mitte hinweg gegenüberliegt, ist Gegenfarbe.',
   'hue heading': () => 'Ton',
+  'colour and pieces': () => 'Farbe, und die Teile, die sie zeigen',
+  'hardly seen': (_, f) => `unter ${f.percent(0.01)}`,
   'relations heading': () => 'Wie sie zusammengehen',
   'relations means': () =>
     'Zwei Farben werden danach beurteilt, wo sie im Farbkreis stehen, wie kräftig und wie hell sie sind.',
