@@ -148,7 +148,7 @@ export const createChooser = (room: ChoosingRoom, table: LookTable) => {
         if (around !== undefined && around.filled.worth > best.filled.worth) best = around;
         return around?.filled.looks;
       },
-      effort: earlier.length === 0 ? EFFORT : EFFORT_LATER,
+      effort: Math.min(question.effort ?? EFFORT, earlier.length === 0 ? EFFORT : EFFORT_LATER),
     });
     const polished = evaluate(polish(room, problem, best).at, problem);
     return { filled: polished, bound: Math.max(bound, polished.looks), steps };

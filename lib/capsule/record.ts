@@ -33,6 +33,8 @@ export interface ChooseQuestion {
   /** For the plan of each proposal; without it proposals are not planned. */
   readonly solver?: Solver;
   readonly seed?: number;
+  /** Steps after which the proof of the best stops with what it has; some seconds' worth when absent. */
+  readonly effort?: number;
   /** How many different proposals are wanted; three when absent. */
   readonly proposals?: number;
 }

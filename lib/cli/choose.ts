@@ -18,6 +18,11 @@ const setsText = (
   return whole.length === 0 ? [] : [`${field}:`, ...whole.map((set) => `  - [${set.join(', ')}]`)];
 };
 
+const rulesText = ({ rules }: Capsule): readonly string[] => {
+  const set = Object.entries(rules).map(([rule, setting]) => `  ${rule}: ${JSON.stringify(setting)}`);
+  return set.length === 0 ? [] : ['rules:', ...set];
+};
+
 /** A capsule's file as the stylist would write it. JSON strings are YAML strings, so names need no care. */
 const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =>
   [
@@ -33,6 +38,7 @@ const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =
     ...proposal.pieces.map(({ id }) => `  - ${id}`),
     ...setsText('never', like.never, proposal),
     ...setsText('always', like.always, proposal),
+    ...rulesText(like),
     '---',
     '',
   ].join('\n');
