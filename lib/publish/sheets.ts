@@ -35,8 +35,8 @@ interface SheetJob {
 }
 
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
-/** A card on a sheet of four is about 9 cm wide: this quality and size print at 300 dots an inch. */
-const CARD_JPEG = { quality: 86, mozjpeg: false } as const;
+/** A card on a sheet of four is about 9 cm wide and prints at 300 dots an inch; at this quality no block or ring is seen, and two dozen stay under 3 MB. */
+const CARD_JPEG = { quality: 80, mozjpeg: true } as const;
 
 const cardPictures = async (
   guide: Guide,

@@ -82,13 +82,17 @@ export const wideLook = (job: Job, look: GuideLook, size: Size, note: Block | un
   );
 };
 
-/** A look in a quarter of the page: picture above, words below. */
-export const smallLook = (job: Job, look: GuideLook, size: Size): Block => {
+/** Height of the words under a small look, millimetres. */
+export const smallWordsHeight = (job: Job, look: GuideLook, width: number): number =>
+  lookWords(job, look, true).height(width);
+
+/** A look in a quarter of the page: picture above, words below in so much room that neighbours begin at one height. */
+export const smallLook = (job: Job, look: GuideLook, size: Size, wordsHeight: number): Block => {
   const words = lookWords(job, look, true);
   return tagged('Sect', {
     height: () => size.height,
     paint: (surface, area) => {
-      const room = area.height - words.height(area.width) - 2;
+      const room = area.height - wordsHeight - 2;
       words.paint(surface, { ...area, y: area.y + room + 2, height: area.height - room - 2 });
       layPicture(job, look, { width: area.width, height: Math.max(20, room) }).paint(surface, {
         ...area,

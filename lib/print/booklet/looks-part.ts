@@ -1,3 +1,4 @@
+import { when } from '../days/day-block.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, grid, row, space, stack, tagged } from '../set/block.ts';
@@ -5,7 +6,7 @@ import type { FlowItem } from '../set/flow.ts';
 import { prose } from '../set/markdown.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
-import { smallLook, wideLook } from './look-block.ts';
+import { smallLook, smallWordsHeight, wideLook } from './look-block.ts';
 import { type BookPage, bookArea, bookMeasure, flowingPart, partHead } from './pages.ts';
 
 import { smallProse } from './prose-types.ts';
@@ -32,8 +33,12 @@ export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage
         if (index === 0) head.paint(surface, area);
         const height = (measure.height - taken - LOOK_GAP) / 2;
         const cell: Size = { width: aPage === 2 ? measure.width : (measure.width - LOOK_GAP) / 2, height };
-        const blocks = some.map((look): Block => {
-          if (aPage === 4) return smallLook(job, look, cell);
+        const blocks = some.map((look, at): Block => {
+          if (aPage === 4) {
+            const beside = some.slice(at - (at % 2), at - (at % 2) + 2);
+            const words = Math.max(...beside.map((each) => smallWordsHeight(job, each, cell.width)));
+            return smallLook(job, look, cell, words);
+          }
           const note = prose(setter, look.note, smallProse(job)).map(({ block }) => block);
           return wideLook(job, look, cell, note.length > 0 ? stack(note, 1) : undefined);
         });
@@ -56,6 +61,7 @@ export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
   if (guide.plan.days.length === 0) return [];
   const items = guide.plan.days.map((day): FlowItem => {
     const lines = day.occasions.map((planned): Block => {
+      const occasion = occasions.get(planned.occasion);
       const number = planned.look === undefined ? undefined : numbers.get(planned.look.id);
       const worn =
         planned.look === undefined
@@ -79,7 +85,8 @@ export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
                 'LBody',
                 stack(
                   [
-                    tagged('P', text(setter, occasions.get(planned.occasion)?.what ?? planned.occasion, types.text)),
+                    tagged('P', text(setter, occasion?.what ?? planned.occasion, types.text)),
+                    ...(occasion === undefined ? [] : [tagged('P', text(setter, when(job, occasion), types.key))]),
                     ...(number === undefined || planned.look === undefined
                       ? [tagged('P', text(setter, worn, types.key))]
                       : []),
@@ -103,5 +110,5 @@ export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
       above: 4.5,
     };
   });
-  return flowingPart(job, size, job.say('the days'), items);
+  return flowingPart(job, size, job.say('the days'), items, { level: true });
 };

@@ -63,11 +63,25 @@ export const partHead = (job: Job, title: string): Block =>
     space(5),
   ]);
 
-/** A part that runs over as many pages as it takes. */
-export const flowingPart = (job: Job, size: Size, title: string, items: readonly FlowItem[]): readonly BookPage[] => {
+const LEVELS = 40;
+
+/** A part that runs over as many pages as it takes; level, when its last page should not hold a stray line. */
+export const flowingPart = (
+  job: Job,
+  size: Size,
+  title: string,
+  items: readonly FlowItem[],
+  { level = false }: { readonly level?: boolean } = {},
+): readonly BookPage[] => {
   const measure = bookMeasure(size);
   const head: FlowItem = { block: partHead(job, title), withNext: true };
-  const frames = flow([head, ...items], measure.width, () => measure.height);
+  const inRoom = (height: number): readonly Block[] => flow([head, ...items], measure.width, () => height);
+  let frames = inRoom(measure.height);
+  for (let step = 1; level && frames.length > 1 && step < LEVELS; step++) {
+    const lower = inRoom(measure.height * (1 - step / LEVELS));
+    if (lower.length > frames.length) break;
+    frames = lower;
+  }
   return frames.map(
     (frame, index): BookPage => ({
       paint: (surface, page) => frame.paint(surface, bookArea(size, page)),

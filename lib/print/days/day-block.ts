@@ -20,8 +20,12 @@ const WORDS = { share: 1 };
 const WIDEST_RAIL = 105;
 const RAIL_SHARE = 0.555;
 const GAP = 2.5;
-const LINE_GAP = 2.6;
-const PAD = 3;
+
+/** Space above and below a day, and between its lines, millimetres. */
+export interface DayAir {
+  readonly day: number;
+  readonly line: number;
+}
 
 const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
   const { setter } = job.press;
@@ -61,17 +65,34 @@ const journeyMark = (job: Job): Block =>
     ),
   );
 
-const when = (job: Job, { part, at, dress }: Occasion): string =>
+export const when = (job: Job, { part, at, dress }: Occasion): string =>
   [at === undefined ? job.say(`part ${part}`) : job.formats.time(at), job.say('dress code', { dress })].join(', ');
 
 /** The names of what hangs on the rail, where its colours alone do not tell it apart for everyone. */
 const namesOf = (job: Job, look: Look): readonly string[] => {
   const shown = job.guide.looks.find((candidate) => candidate.look.id === look.id);
   const names = shown === undefined ? [] : job.names(piecesToName(shown));
-  return names.length === 0 ? [] : [job.formats.list(names)];
+  return names.length === 0 ? [] : [job.say('on the rail', { pieces: names })];
 };
 
-const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Block => {
+/** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
+const cautionWords = (job: Job, day: PlannedDay, planned: PlannedOccasion): string => {
+  const said = new Map<string, string>();
+  for (const { date, occasions } of job.guide.plan.days.filter(({ date }) => date < day.date)) {
+    for (const caution of occasions.flatMap(({ cautions }) => cautions).map(job.sayPhrase)) {
+      if (!said.has(caution)) said.set(caution, date);
+    }
+  }
+  const cautions = planned.cautions.map(job.sayPhrase);
+  const fresh = cautions.filter((caution) => !said.has(caution));
+  const before = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
+  return [
+    ...fresh,
+    ...[...before].map((date) => job.say('cautions as on', { date: job.formats.dateShort(date) })),
+  ].join(' ');
+};
+
+const wordsCell = (job: Job, day: PlannedDay, occasion: Occasion, planned: PlannedOccasion): Block => {
   const { setter } = job.press;
   const { types, inks, guide } = job;
   const line = (words: string, type = types.text): Block => tagged('P', text(setter, words, type));
@@ -89,12 +110,7 @@ const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion): Bloc
   if (planned.layersCarried.length > 0)
     said.push(line(job.say('layers carried', { pieces: job.names(planned.layersCarried) })));
   if (planned.cautions.length > 0) {
-    said.push(
-      line(
-        planned.cautions.map(job.sayPhrase).join(' '),
-        inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread),
-      ),
-    );
+    said.push(line(cautionWords(job, day, planned), inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread)));
   }
   return stack(
     [
@@ -115,11 +131,15 @@ const occasionRow = (job: Job, day: PlannedDay, planned: PlannedOccasion, railHe
     row(
       [
         { width: WEATHER, block: weatherCell(job, occasion, planned, day.weather) },
-        { width: WORDS, block: wordsCell(job, occasion, planned) },
-        {
-          width: Math.min(WIDEST_RAIL, (width - WEATHER - 2 * GAP) * RAIL_SHARE),
-          block: hung && planned.look !== undefined ? lookRail(job, planned.look, railHeight) : space(0),
-        },
+        { width: WORDS, block: wordsCell(job, day, occasion, planned) },
+        ...(hung && planned.look !== undefined
+          ? [
+              {
+                width: Math.min(WIDEST_RAIL, (width - WEATHER - 2 * GAP) * RAIL_SHARE),
+                block: lookRail(job, planned.look, railHeight),
+              },
+            ]
+          : []),
       ],
       { gap: GAP },
     );
@@ -157,10 +177,11 @@ export interface DayPlace {
   readonly arrives: boolean;
   readonly transit: boolean;
   readonly railHeight: number;
+  readonly air: DayAir;
 }
 
 /** A day: its date at the left, a line for each occasion. Breaks between occasions, the date shown again. */
-export const dayBlock = (job: Job, { day, arrives, transit, railHeight }: DayPlace): Block => {
+export const dayBlock = (job: Job, { day, arrives, transit, railHeight, air }: DayPlace): Block => {
   const { types } = job;
   const empty =
     day.occasions.length === 0 ? [tagged('P', text(job.press.setter, job.say('free day'), types.text))] : [];
@@ -174,11 +195,11 @@ export const dayBlock = (job: Job, { day, arrives, transit, railHeight }: DayPla
       row(
         [
           { width: DATE, block: dateCell(job, day, arrives || again, transit && !again) },
-          { width: { share: 1 }, block: stack(rows, LINE_GAP) },
+          { width: { share: 1 }, block: stack(rows, air.line) },
         ],
         { gap: GAP },
       ),
-      { top: PAD, bottom: PAD },
+      { top: air.day, bottom: air.day },
     );
     return {
       height: whole.height,
@@ -187,7 +208,7 @@ export const dayBlock = (job: Job, { day, arrives, transit, railHeight }: DayPla
         const inner = width - DATE - GAP;
         for (let kept = rows.length - 1; kept >= 1; kept--) {
           const first = of(rows.slice(0, kept), again);
-          if (first.height(width) <= room && stack(rows.slice(0, kept), LINE_GAP).height(inner) > 0)
+          if (first.height(width) <= room && stack(rows.slice(0, kept), air.line).height(inner) > 0)
             return [first, of(rows.slice(kept), true)];
         }
         return undefined;

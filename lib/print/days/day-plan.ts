@@ -7,11 +7,17 @@ import { type FlowItem, flow } from '../set/flow.ts';
 import { stitch } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { bodyArea, runningHead, sheetFurniture, sheetHead } from '../sheet-head.ts';
-import { dayBlock } from './day-block.ts';
+import { type DayAir, dayBlock } from './day-block.ts';
 
 const HEAD_GAP = 0.5;
-/** Heights of the rails that are tried, millimetres; the largest that takes no page more than the least is used. */
+/** Heights of the rails that are tried, millimetres, first with air between the days and then with less. */
 const RAILS = [34, 32, 30, 28, 26, 24, 22, 20, 18];
+const AIRS: readonly DayAir[] = [
+  { day: 3, line: 2.6 },
+  { day: 2, line: 1.6 },
+];
+/** The first of these that takes no page more than the least is used. */
+const TRIES = AIRS.flatMap((air) => RAILS.map((rail) => ({ rail, air })));
 
 /** A rule above a day, but not under the head of a page, which has its own. */
 const ruled = (job: Job, block: Block, arrives: boolean, heads: readonly number[]): Block => {
@@ -22,7 +28,11 @@ const ruled = (job: Job, block: Block, arrives: boolean, heads: readonly number[
     }),
   );
   return {
-    ...block,
+    height: block.height,
+    split: (width, room) => {
+      const halves = block.split?.(width, room);
+      return halves === undefined ? undefined : [ruled(job, halves[0], arrives, heads), halves[1]];
+    },
     paint: (surface, area) => {
       if (!heads.some((head) => Math.abs(head - area.y) < 0.1)) rule.paint(surface, area);
       block.paint(surface, area);
@@ -30,12 +40,12 @@ const ruled = (job: Job, block: Block, arrives: boolean, heads: readonly number[
   };
 };
 
-const items = (job: Job, railHeight: number, heads: readonly number[]): readonly FlowItem[] => {
+const items = (job: Job, { rail, air }: (typeof TRIES)[number], heads: readonly number[]): readonly FlowItem[] => {
   const journeys = journeyDates(job.guide);
   return job.guide.plan.days.map((day, index, days) => {
     const before = days[index - 1];
     const arrives = index === 0 || before?.place !== day.place;
-    const block = dayBlock(job, { day, arrives, transit: journeys.includes(day.date), railHeight });
+    const block = dayBlock(job, { day, arrives, transit: journeys.includes(day.date), railHeight: rail, air });
     return { block: index === 0 ? block : ruled(job, block, arrives, heads) };
   });
 };
@@ -62,7 +72,7 @@ export const dayPlanPdf = async (guide: Guide, sources: PrintSources, choice: Pa
   const above = (page: number): number => (page === 0 ? header : running).height(body.width) + HEAD_GAP;
   const room = (page: number): number => body.height - above(page) - note.height(body.width) - 1;
   const heads = [0, 1].map((page) => body.y + above(page));
-  const tries = RAILS.map((rail) => flow(items(job, rail, heads), body.width, room));
+  const tries = TRIES.map((how) => flow(items(job, how, heads), body.width, room));
   const least = Math.min(...tries.map(({ length }) => length));
   const pages = tries.find(({ length }) => length === least) ?? [];
   const shown =

@@ -50,7 +50,8 @@ const PIECE_GROUPS: Readonly<Record<PieceGroup, readonly KindGroup[]>> = {
 const SUNDRY_GROUPS = {
   smalls: ['underthings'],
   wash: ['wash bag'],
-  papers: ['papers', 'other'],
+  other: ['other'],
+  papers: ['papers'],
   care: ['medicines', 'electrics'],
 } as const;
 

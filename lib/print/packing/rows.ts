@@ -138,7 +138,8 @@ export const lineBlock = (
     ...(journeys.dates.length > 0
       ? [
           {
-            width: journeyWidth(job, journeys),
+            // A name may run on where no journey is marked.
+            width: line.wornOn.length === 0 ? 0 : journeyWidth(job, journeys),
             block: tagged('TD', journeyCell(job, line, journeys, density)),
             stand: 'middle',
           } as const,

@@ -43,6 +43,15 @@ const verdict = (job: Job, bag: PackedBag): { readonly words: string; readonly o
   return { words: job.say('weight spare', { grams: limit - bag.grams.high }), over: false };
 };
 
+/** What the sums beside the heads of the list and the bag itself come to. */
+const madeOf = (job: Job, bag: PackedBag): string => {
+  const liquids = bag.sundries
+    .filter(({ sundry }) => sundry.group === 'liquids')
+    .reduce((sum, { grams }) => sum + grams.value, 0);
+  const own = bag.bag.ownGrams;
+  return job.say('weight made of', { own, contents: bag.grams.value - own - liquids, liquids });
+};
+
 const HEIGHT = 6;
 const ABOVE = 5.2;
 
@@ -192,6 +201,8 @@ export const weightPanel = (job: Job, bag: PackedBag): Block => {
         ],
         { gap: 3 },
       ),
+      space(1),
+      tagged('P', text(setter, madeOf(job, bag), types.key)),
     ]),
   );
 };

@@ -18,17 +18,19 @@ export const stitch = (
   surface.line(x1, y1, x2, y2, { colour, width, dash: [step * 0.6 - 0.01, step * 0.4], round: true });
 };
 
-/** A shirt button with four holes: worn on that journey. */
+const PAPER = '#ffffff';
+
+/** A shirt button with four holes, worn on that journey: a full disc, so that a poor printer or small screen shows no face. */
 export const button = (surface: Surface, x: number, y: number, radius: number, colour: string): void => {
-  surface.circle(x, y, radius, { stroke: { colour, width: 0.6 } });
-  const hole = radius * 0.3;
+  surface.circle(x, y, radius, { fill: colour });
+  const hole = radius * 0.32;
   for (const [across, down] of [
     [-1, -1],
     [1, -1],
     [-1, 1],
     [1, 1],
   ] as const) {
-    surface.circle(x + across * hole, y + down * hole, radius * 0.16, { fill: colour });
+    surface.circle(x + across * hole, y + down * hole, radius * 0.18, { fill: PAPER });
   }
 };
 

@@ -46,6 +46,7 @@ export const print = {
   'group smalls': () => 'Smalls',
   'group wash': () => 'Wash bag',
   'group papers': () => 'Papers and pocket',
+  'group other': () => 'Other things',
   'group care': () => 'Medicines and electrics',
   'journey word': ({ journeys }: { journeys: readonly string[] }) => {
     const all = (word: RegExp): boolean => journeys.length > 0 && journeys.every((name) => word.test(name));
@@ -81,6 +82,12 @@ export const print = {
   'weight segment clothes': () => 'clothes',
   'weight segment shoes': () => 'shoes etc.',
   'weight segment things': () => 'rest',
+  'weight made of': ({ own, contents, liquids }: { own: number; contents: number; liquids: number }, f: Formats) =>
+    [
+      ...(own > 0 ? [`${f.kilograms(own / 1000)} the bag itself`] : []),
+      `${f.kilograms(contents / 1000)} in it`,
+      ...(liquids > 0 ? [`${f.kilograms(liquids / 1000)} liquids`] : []),
+    ].join(' + '),
   'weight limit': ({ kg }: { kg: number }, f: Formats) => `limit ${f.kilograms(kg)}`,
   'weight spare': ({ grams }: { grams: number }, f: Formats) =>
     `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
@@ -122,7 +129,9 @@ export const print = {
   'goes on': () => 'Stay as you are.',
   'layers on': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Layers on: ${f.list(pieces)}.`,
   'layers carried': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Take along: ${f.list(pieces)}.`,
+  'on the rail': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `On the rail: ${f.list(pieces)}.`,
   'add or drop': () => 'Same clothes, other layers.',
+  'cautions as on': ({ date }: { date: string }) => `Cautions as on ${date}.`,
   'no look': () => 'No look serves this one yet.',
   'wash that night': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Wash tonight: ${f.list(pieces)}.`,
   'look described': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
