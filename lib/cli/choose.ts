@@ -1,6 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { type Choice, checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
+import { wardrobeOn } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
@@ -144,7 +145,7 @@ export const chooseVerb: Verb = {
     }
     const list = content.lists.find(({ id }) => id === like.list) ?? listFromTraits(brief).list;
     const choice = await chooseCapsule({
-      wardrobe: content.wardrobes.get(like.wardrobe) ?? [],
+      wardrobe: wardrobeOn(content.wardrobes, brief, like),
       brief,
       traveller: like.traveller,
       list,

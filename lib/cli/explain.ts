@@ -1,4 +1,4 @@
-import { writeInstead } from '../content/index.ts';
+import { wardrobeOn, writeInstead } from '../content/index.ts';
 import { engineFor, piecesOfCapsule } from '../guide/index.ts';
 import type { PieceVerdict, WardrobeEngine } from '../outfit/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
@@ -36,8 +36,8 @@ export const explainVerb: Verb = {
   async run([name = '', ...ids], options, world) {
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
-    const { capsule } = capsuleNamed(content, name);
-    const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+    const { trip, capsule } = capsuleNamed(content, name);
+    const wardrobe = wardrobeOn(content.wardrobes, trip.brief, capsule);
     const known = wardrobe.map(({ id }) => id);
     for (const id of ids) {
       if (!known.includes(id)) throw new UsageError(`the wardrobe has no piece "${id}"; ${writeInstead(id, known)}`);

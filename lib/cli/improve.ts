@@ -1,4 +1,5 @@
 import { type Improvements, tellAddition, tellCost, tellPurchase, tellSwap, toPay } from '../capsule/index.ts';
+import { wardrobeOn } from '../content/index.ts';
 import { type BetterQuestion, improveGuide, planGuide } from '../guide/index.ts';
 import type { Brief, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -129,7 +130,7 @@ export const improveVerb: Verb = {
     const { trip, capsule } = capsuleNamed(content, name);
     const { brief } = trip;
     const { houseRules } = content;
-    const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+    const wardrobe = wardrobeOn(content.wardrobes, brief, capsule);
     const list = content.lists.find(({ id }) => id === capsule.list);
     const { pieces, plan } = await planGuide({ brief, capsule, wardrobe, houseRules, solver: await loadSolver() });
     const question: BetterQuestion = { wardrobe, list, houseRules };

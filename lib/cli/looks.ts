@@ -1,3 +1,4 @@
+import { wardrobeOn } from '../content/index.ts';
 import { engineFor, piecesOfCapsule } from '../guide/index.ts';
 import type { Look, LookCounts, Piece } from '../model/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
@@ -41,8 +42,8 @@ export const looksVerb: Verb = {
     const first = wholeNumber(options.first, 'first', 50);
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
-    const { capsule } = capsuleNamed(content, name);
-    const pieces = piecesOfCapsule(capsule, content.wardrobes.get(capsule.wardrobe) ?? []);
+    const { trip, capsule } = capsuleNamed(content, name);
+    const pieces = piecesOfCapsule(capsule, wardrobeOn(content.wardrobes, trip.brief, capsule));
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
     const engine = engineFor(pieces, capsule, content.houseRules);
     const counts = engine.count();

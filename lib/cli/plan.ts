@@ -1,3 +1,4 @@
+import { wardrobeOn } from '../content/index.ts';
 import { type Guide, planGuide } from '../guide/index.ts';
 import type { PlannedOccasion } from '../model/index.ts';
 import { findingsOfPlan } from '../plan/index.ts';
@@ -53,7 +54,7 @@ export const planVerb: Verb = {
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
     const { trip, capsule } = capsuleNamed(content, name);
-    const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+    const wardrobe = wardrobeOn(content.wardrobes, trip.brief, capsule);
     const planned = await planGuide({
       brief: trip.brief,
       capsule,

@@ -1,3 +1,5 @@
+import { isFabricWord } from '../vocabulary/index.ts';
+import { fabricInstead } from './nearest.ts';
 import type { WrittenBrief } from './schema/brief.ts';
 
 /** Reports a problem at a field of the brief. */
@@ -48,6 +50,17 @@ export const checkHours = (written: WrittenBrief, say: Say): void => {
         break;
       }
       taken.set(hour, what);
+    }
+  }
+};
+
+/** Cloths that nobody knows, so that they would refuse nothing. */
+export const checkCloths = ({ avoid }: WrittenBrief, say: Say): void => {
+  for (const field of ['fabrics', 'against skin'] as const) {
+    for (const [index, word] of (avoid[field] ?? []).entries()) {
+      if (!isFabricWord(word)) {
+        say(['avoid', field, index], `"${word}" names no fibre or cloth that Wayfold knows`, fabricInstead(word));
+      }
     }
   }
 };

@@ -2,11 +2,9 @@ import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
-import { isFabricWord } from '../vocabulary/index.ts';
-import { checkHours, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
+import { checkCloths, checkHours, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
 import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
-import { fabricInstead } from './nearest.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
@@ -114,11 +112,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkPlaces(written, say);
   checkPeople(written, say);
   checkHours(written, say);
-  for (const [index, word] of (written.avoid.fabrics ?? []).entries()) {
-    if (!isFabricWord(word)) {
-      say(['avoid', 'fabrics', index], `"${word}" names no fibre or cloth that Wayfold knows`, fabricInstead(word));
-    }
-  }
+  checkCloths(written, say);
   if (written.bag !== undefined && written.bags !== undefined) {
     say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');
   }
@@ -140,6 +134,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
       avoid: {
         colours: written.avoid.colours ?? [],
         fabrics: written.avoid.fabrics ?? [],
+        againstSkin: written.avoid['against skin'] ?? [],
         ...(written.avoid['heel cm over'] === undefined ? {} : { heelCmOver: written.avoid['heel cm over'] }),
       },
       cautions: written.cautions,

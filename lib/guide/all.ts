@@ -1,4 +1,4 @@
-import type { Content } from '../content/index.ts';
+import { type Content, wardrobeOn } from '../content/index.ts';
 import type { Solver } from '../plan/index.ts';
 import { buildGuide, type GuideQuestion } from './build.ts';
 import type { Guide } from './record.ts';
@@ -25,7 +25,7 @@ export const buildGuides = async (
       houseRules: content.houseRules,
       brief,
       capsule,
-      wardrobe: content.wardrobes.get(capsule.wardrobe) ?? [],
+      wardrobe: wardrobeOn(content.wardrobes, brief, capsule),
       sundries: content.sundries,
       list: content.lists.find(({ id }) => id === capsule.list),
     };

@@ -1,4 +1,5 @@
 import type { Brief, Finding, Piece } from '../model/index.ts';
+import { wornOffSkin } from '../outfit/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
@@ -20,6 +21,19 @@ export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): rea
               reason: phrase('check', 'fabric refused why', {}),
               mend: phrase('check', 'fabric refused mend', {}),
             },
+          ]),
+      ...(piece.offSkin !== true || wornOffSkin(piece)
+        ? []
+        : [
+            {
+              level: 'warning',
+              rule: 'against-skin',
+              message: phrase('check', 'against skin', { piece: name, fabric: fabricText }),
+              reason: phrase('check', 'fabric refused why', {}),
+              mend: phrase('check', 'against skin mend', {}),
+              file,
+              about: [id],
+            } as const,
           ]),
       ...(mostCm === undefined || heelCm <= mostCm || !piece.places.includes('shoes')
         ? []

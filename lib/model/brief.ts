@@ -93,6 +93,8 @@ export interface Brief extends SourceFile {
     readonly colours: readonly NamedColour[];
     readonly fabrics: readonly string[];
     readonly heelCmOver?: number;
+    /** Fibres and cloths that are worn only over something else. */
+    readonly againstSkin?: readonly string[];
   };
   /** Allergies and other cautions in the client's words; shown with the usual deferral to a doctor. */
   readonly cautions: readonly string[];

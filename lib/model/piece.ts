@@ -42,6 +42,8 @@ export interface Piece extends SourceFile {
   readonly fabric: FabricId;
   /** As written: `brushed cotton flannel`. */
   readonly fabricText: string;
+  /** True on a trip whose client does not wear this cloth against the skin. */
+  readonly offSkin?: true;
   readonly grams: Measure;
   readonly litres: Measure;
   /** Insulation of the single garment, I_clu, in clo. */

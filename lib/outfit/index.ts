@@ -18,3 +18,4 @@ export { HOUSE_RULES, type HouseRuleId, type RuleId } from './rules/index.ts';
 export type { HouseRule, Threshold } from './rules/rule.ts';
 export type { WardrobeRules } from './rules/rulebook.ts';
 export { checkPieceSets, checkRuleSettings, checkRuleThresholds } from './rules/settings.ts';
+export { wornOffSkin } from './rules/skin.ts';

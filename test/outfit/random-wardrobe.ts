@@ -60,11 +60,13 @@ const piece = (index: number): fc.Arbitrary<Piece> =>
       scale: fc.constantFrom('small', 'medium', 'large') as fc.Arbitrary<Piece['pattern']['scale']>,
       cut: fc.option(fc.constantFrom(...(Object.keys(CUTS) as Cut[])), { nil: undefined }),
       statement: fc.boolean(),
+      offSkin: fc.integer({ min: 0, max: 5 }).map((roll) => roll === 0),
     })
-    .map(({ kind, colours, pattern, scale, cut, statement }) =>
+    .map(({ kind, colours, pattern, scale, cut, statement, offSkin }) =>
       pieceOf(`p${index}-${kind.replaceAll(' ', '-')}`, kind, colours, {
         pattern: { type: pattern, scale },
         statement,
+        ...(offSkin ? { offSkin } : {}),
         ...(cut === undefined ? {} : { cut }),
       }),
     );

@@ -135,6 +135,7 @@ export const briefSchema = v.strictObject({
       colours: v.optional(v.array(colour), []),
       fabrics: v.optional(v.array(nameText), []),
       'heel cm over': v.optional(numberBetween(0, 20)),
+      'against skin': v.optional(v.array(nameText), []),
     }),
     {},
   ),

@@ -18,6 +18,7 @@ import { PATTERN_COLOUR, PATTERN_COUNT, PATTERN_SCALE } from './pattern.ts';
 import type { HouseRule } from './rule.ts';
 import { ALWAYS_TOGETHER, NEVER_TOGETHER } from './sets.ts';
 import { LENGTHS_MEET, ONE_OF_A_KIND, PROPORTION } from './shape.ts';
+import { OFF_THE_SKIN, SLEEVES_BENEATH } from './skin.ts';
 import { ONE_SEASON } from './warmth.ts';
 
 /** Every house rule, in the order in which reasons are given: what a stylist would say first comes first. */
@@ -49,6 +50,8 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   BELT_SUITS,
   LAPEL_SUITS,
   POCKET_SQUARE,
+  OFF_THE_SKIN,
+  SLEEVES_BENEATH,
 ];
 
 /** Ids by hand, so that a call that misspells one does not compile. */
@@ -79,7 +82,9 @@ export type HouseRuleId =
   | 'tie-suits'
   | 'belt-suits'
   | 'lapel-suits'
-  | 'pocket-square';
+  | 'pocket-square'
+  | 'off-the-skin'
+  | 'sleeves-beneath';
 
 /** A house rule, the grammar of looks, or what an occasion or a question asks for. */
 export type RuleId = HouseRuleId | 'grammar' | 'occasion';

@@ -30,6 +30,8 @@ export const outfit = {
   'rule belt-suits': () => 'A belt needs loops or a waist; braces need trousers.',
   'rule lapel-suits': () => 'A pocket square needs a breast pocket.',
   'rule pocket-square': () => 'A pocket square needs a jacket.',
+  'rule off-the-skin': () => 'Cloth the brief keeps off the skin stays out of the places that touch it.',
+  'rule sleeves-beneath': () => 'Under an unlined layer of such cloth there are sleeves as long.',
   'rule never-together': () => 'Pieces the stylist keeps apart are never worn together.',
   'rule always-together': () => 'Pieces the stylist keeps together are worn together.',
 
@@ -89,6 +91,10 @@ export const outfit = {
     `${f.list(v.pieces)} are ${f.count(v.pieces.length)} ornaments; ${f.plural(v.most, { one: 'one is enough', other: '# are enough' })}.`,
   'metals apart': (v: Two) => `${v.one} and ${v.two} are of different metals.`,
   'two at the neck': (v: Two) => `${v.one} and ${v.two} both sit at the neck.`,
+  'against the skin': (v: { pieces: readonly string[] }, f: Formats) =>
+    `${f.list(v.pieces)} would touch the skin, and the brief keeps that cloth off it.`,
+  'bare beneath': (v: { over: string; beneath: string }) =>
+    `${v.over} would touch what ${v.beneath} leaves bare, and the brief keeps that cloth off the skin.`,
   'takes no tie': (v: { tie: string; top: string }) => `${v.top} has no collar for ${v.tie}.`,
   'takes no belt': (v: { belt: string; garment: string }) => `Wear ${v.garment} without ${v.belt}.`,
   'no breast pocket': (v: { square: string; layer: string }) => `${v.layer} has no breast pocket for ${v.square}.`,

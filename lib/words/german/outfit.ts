@@ -32,6 +32,9 @@ export const outfit = {
   'rule tie-suits': () => 'Eine Krawatte braucht ein Hemd mit passendem Kragen.',
   'rule belt-suits': () => 'Ein Gürtel braucht Schlaufen oder eine Taille; Hosenträger brauchen eine Hose.',
   'rule lapel-suits': () => 'Ein Einstecktuch braucht eine Brusttasche.',
+  'rule off-the-skin': () =>
+    'Stoff, der laut Briefing nicht auf die Haut soll, kommt nicht dorthin, wo er sie berührt.',
+  'rule sleeves-beneath': () => 'Unter einer ungefütterten Schicht aus solchem Stoff sind die Ärmel ebenso lang.',
   'rule pocket-square': () => 'Ein Einstecktuch braucht ein Sakko oder einen Blazer.',
   'rule never-together': () => 'Was im Styling getrennt bleiben soll, wird nie zusammen getragen.',
   'rule always-together': () => 'Was im Styling zusammengehört, wird zusammen getragen.',
@@ -89,6 +92,9 @@ export const outfit = {
     `${f.list(v.pieces)} sind ${f.count(v.pieces.length)} Schmuckstücke; ${enough(v.most, f)}.`,
   'metals apart': (v) => `${v.one} und ${v.two} sind aus verschiedenen Metallen.`,
   'two at the neck': (v) => `${v.one} und ${v.two} sitzen beide am Hals.`,
+  'against the skin': (v, f) => `Nicht auf der Haut zu tragen, dort aber vorgesehen: ${f.list(v.pieces)}.`,
+  'bare beneath': (v) =>
+    `${v.over} berührt die Haut, wo ${v.beneath} sie frei lässt; das Briefing schließt diesen Stoff dort aus.`,
   'takes no tie': (v) => `${v.top}: kein Kragen für eine Krawatte (${v.tie}).`,
   'takes no belt': (v) => `${v.garment}: ohne ${v.belt} tragen.`,
   'no breast pocket': (v) => `${v.layer}: keine Brusttasche für das Einstecktuch (${v.square}).`,
