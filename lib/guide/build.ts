@@ -93,6 +93,7 @@ const pairsOf = (engine: WardrobeEngine, looks: readonly Look[]): readonly Guide
     bottom,
     goes,
     reasons: reasons.map(({ message }) => message),
+    rules: [...new Set(reasons.flatMap(({ rule, severity }) => (severity === 'rules out' ? [rule] : [])))],
     looks: looks.flatMap(({ worn }, index) => {
       const has = (id: string, slot: string): boolean => worn.some((seat) => seat.piece === id && seat.slot === slot);
       return has(top, 'top') && has(bottom, 'bottom') ? [index + 1] : [];
@@ -147,12 +148,15 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   const { studio, brief, capsule } = question;
   const { pieces, engine, plan } = await planGuide(question);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const refused = refusedPieces(pieces, brief);
   const looks = describeLooks(
-    chooseLooks(capsule, plan, engine, studio.looksShown, refusedPieces(pieces, brief)),
+    chooseLooks(capsule, plan, engine, studio.looksShown, refused),
     capsule,
     brief,
     plan,
     byId,
+    engine,
+    refused,
   );
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces, capsule.mood.palette);

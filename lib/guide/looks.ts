@@ -1,9 +1,10 @@
 import { hardToTellApart } from '../colour/index.ts';
 import { lookComfort } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan, WornPiece } from '../model/index.ts';
+import type { WardrobeEngine } from '../outfit/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { neighboursOf } from './neighbours.ts';
+import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
 
 /** A look that will be shown, and what is known of it before it is numbered. */
@@ -93,6 +94,9 @@ const plannedFor = (plan: Plan): ReadonlyMap<string, readonly string[]> => {
   return found;
 };
 
+/** Exchanges of one piece told beside a look. */
+const SWAPS_SAID = 6;
+
 /** Numbers the shown looks and says of each what a reader needs to wear it. */
 export const describeLooks = (
   shown: readonly ShownLook[],
@@ -100,7 +104,10 @@ export const describeLooks = (
   brief: Brief,
   plan: Plan,
   byId: ReadonlyMap<string, Piece>,
+  engine: Pick<WardrobeEngine, 'explain'>,
+  refused: ReadonlySet<string>,
 ): readonly GuideLook[] => {
+  const wearable = [...byId.values()].filter(({ id }) => !refused.has(id));
   const planned = plannedFor(plan);
   const neighbours = neighboursOf(shown.map(({ look }) => look));
   const titleOf = new Map(brief.occasions.map(({ id, what }) => [id, what]));
@@ -129,6 +136,7 @@ export const describeLooks = (
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: neighbours[index] ?? [],
+      swaps: swapsOf(look, wearable, engine, SWAPS_SAID),
     };
   });
 };

@@ -1,4 +1,5 @@
-import type { Look } from '../model/index.ts';
+import type { Look, Piece } from '../model/index.ts';
+import { slotsOfPiece, type WardrobeEngine } from '../outfit/index.ts';
 
 export interface Neighbour {
   readonly number: number;
@@ -22,3 +23,37 @@ export const neighboursOf = (looks: readonly Look[]): readonly (readonly Neighbo
         : [];
     });
   });
+
+/** One piece of a look exchanged for another that could be worn in its place. */
+export interface Swap {
+  readonly out: string;
+  readonly in: string;
+  /** Ids of the look it makes. */
+  readonly pieces: readonly string[];
+}
+
+/**
+ * Exchanges of one piece after which the look still goes: for each worn piece the best, then for each the next best,
+ * as few objections as possible first.
+ */
+export const swapsOf = (
+  look: Look,
+  pieces: readonly Piece[],
+  { explain }: Pick<WardrobeEngine, 'explain'>,
+  most: number,
+): readonly Swap[] => {
+  const worn = ids(look);
+  const bySeat = look.worn.map(({ piece: out, slot }) =>
+    pieces
+      .filter((piece) => !worn.includes(piece.id) && slotsOfPiece(piece).includes(slot))
+      .map((piece) => ({ out, in: piece.id, pieces: worn.map((id) => (id === out ? piece.id : id)) }))
+      .map((swap) => ({ swap, verdict: explain(swap.pieces) }))
+      .filter(({ verdict }) => verdict.goes && verdict.complete)
+      .toSorted((a, b) => a.verdict.reasons.length - b.verdict.reasons.length)
+      .map(({ swap }) => swap),
+  );
+  const deepest = Math.max(0, ...bySeat.map(({ length }) => length));
+  return Array.from({ length: deepest }, (_, depth) => bySeat.flatMap((swaps) => swaps[depth] ?? []))
+    .flat()
+    .slice(0, most);
+};

@@ -13,7 +13,9 @@ import type {
   Plan,
   Studio,
 } from '../model/index.ts';
+import type { RuleId } from '../outfit/index.ts';
 import type { Phrase } from '../words/index.ts';
+import type { Swap } from './neighbours.ts';
 
 /** A look that is shown: numbered, named, and with what a reader needs to wear it. */
 export interface GuideLook {
@@ -37,6 +39,8 @@ export interface GuideLook {
   readonly hardToTell: readonly HardToTell[];
   /** Other shown looks that differ by one piece: which goes out, which comes in. */
   readonly neighbours: readonly { readonly number: number; readonly out: string; readonly in: string }[];
+  /** A few exchanges of one piece that make a look this book does not show. */
+  readonly swaps: readonly Swap[];
 }
 
 /** A top and a bottom: whether they go, why not, and which shown looks use them. */
@@ -45,6 +49,8 @@ export interface GuidePair {
   readonly bottom: string;
   readonly goes: boolean;
   readonly reasons: readonly Phrase[];
+  /** The rules that rule it out, in the order of the reasons; empty when it goes. */
+  readonly rules: readonly RuleId[];
   readonly looks: readonly number[];
 }
 

@@ -4,7 +4,15 @@ import sharp from 'sharp';
 import { CARD_SIZES, type Card, type CardFormat, drawCard } from '../draw/card/index.ts';
 import { shapeOf } from '../draw/flat-lay/index.ts';
 import type { Detail } from '../draw/index.ts';
-import { lookPicture, type Pixels, pieceMargin, piecePicture, type Rasteriser, redrawn } from '../draw/raster/index.ts';
+import {
+  type LaidPicture,
+  lookPicture,
+  type Pixels,
+  pieceMargin,
+  piecePicture,
+  type Rasteriser,
+  redrawn,
+} from '../draw/raster/index.ts';
 import type { Guide, GuideLook } from '../guide/index.ts';
 import type { Piece } from '../model/index.ts';
 import type { CardPictures, Picture, PictureIndex, PictureSet, PiecePictures } from '../site/pictures.ts';
@@ -56,8 +64,8 @@ const lookJob = (
   guide: Guide,
   look: GuideLook,
   motifs: Motifs,
-  { rasteriser }: Easel,
-): { set: PictureSet; job: Job } => {
+  { rasteriser, cache, codeHash }: Easel,
+): { set: PictureSet; job: Job; scale: () => Promise<number> } => {
   const pictureAt = (ground: (typeof GROUNDS)[number], width: number): Picture => ({
     address: `pictures/looks/${look.slug}-${ground}-${width}.webp`,
     width,
@@ -71,8 +79,13 @@ const lookJob = (
   const outputs = GROUNDS.flatMap((ground) =>
     set[ground].map(({ address, width }) => ({ file: address, key: ['look', of, ground, width] })),
   );
+  let known: LaidPicture | undefined;
+  const laid = (): LaidPicture => {
+    known ??= lookPicture(motifs.itemsOf(look.look, 'full'), LOOK);
+    return known;
+  };
   const make = async (): Promise<readonly Uint8Array[]> => {
-    const full = lookPicture(motifs.itemsOf(look.look, 'full'), LOOK);
+    const full = laid();
     const small = redrawn(full, motifs.itemsOf(look.look, 'small'));
     const files: Uint8Array[] = [];
     for (const ground of GROUNDS) {
@@ -86,7 +99,12 @@ const lookJob = (
     }
     return files;
   };
-  return { set, job: { outputs, make } };
+  /** Laying out takes longer than reading one number. */
+  const scale = async (): Promise<number> => {
+    const kept = await cache.get(keyOf(codeHash, 'scale', of), async () => Buffer.from(String(laid().lay.scale)));
+    return Number(Buffer.from(kept).toString());
+  };
+  return { set, job: { outputs, make }, scale };
 };
 
 /** The slot a piece takes when it is shown alone. */
@@ -190,6 +208,8 @@ export interface Artwork {
   readonly index: PictureIndex;
   /** How many pictures `paint` will call back for. */
   readonly count: number;
+  /** Pixels a centimetre of each look's widest picture, by its slug. */
+  scales(): Promise<Readonly<Record<string, number>>>;
   /** Makes the pictures, or takes them from the cache, and writes them below the guide's folder. */
   paint(folder: string): Promise<void>;
 }
@@ -219,6 +239,8 @@ export const artworkOf = (guide: Guide, motifs: Motifs, easel: Easel): Artwork =
       pieces: Object.fromEntries(pieces.map(({ id, pictures }) => [id, pictures])),
       cloth: Object.fromEntries(cloths.map(({ id, cloth }) => [id, cloth])),
     },
+    scales: async () =>
+      Object.fromEntries(await Promise.all(looks.map(async ({ slug, scale }) => [slug, await scale()] as const))),
     count: jobs.reduce((sum, { outputs }) => sum + outputs.length, 0),
     async paint(folder) {
       const folders = new Set(

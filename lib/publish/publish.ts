@@ -140,7 +140,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
       told.push({ guide: guide.id, findings: all });
       parts.push({
         guide: { ...guide, findings: all },
-        pictures: artwork.index,
+        pictures: { ...artwork.index, scales: await artwork.scales() },
         downloads,
       });
     }

@@ -38,6 +38,8 @@ export interface PictureIndex {
   /** By piece id. */
   readonly pieces: Readonly<Record<string, PiecePictures>>;
   readonly cloth: Readonly<Record<string, Picture>>;
+  /** Pixels a centimetre of the widest picture of a look, by its slug; absent where nobody measured. */
+  readonly scales?: Readonly<Record<string, number>>;
 }
 
 /** A file to download: `print/packing-list-a4.pdf`. */

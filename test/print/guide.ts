@@ -446,6 +446,7 @@ const guideLooks = (pieces: readonly Piece[], count: number): readonly GuideLook
           : '',
       hardToTell: [],
       neighbours: [],
+      swaps: [],
     };
   });
 };

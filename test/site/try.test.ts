@@ -294,6 +294,7 @@ describe('by keyboard alone, by ear and without help', () => {
   it('marks what would not go with the pieces picked, in words too, and takes a rival for a change', async () => {
     const { engine } = await engineOf(RAIL);
     const page = await visit.open(`${RAIL}/try/${asked(['striped-boat-neck'])}`);
+    await drawn(page, 1);
     const against = (id: string) =>
       page
         .getByRole('checkbox', { name: /does not go with these/ })

@@ -38,6 +38,7 @@ const BY_NAME: Readonly<Record<string, PhraseValue>> = {
   role: 'accent',
   relation: 'clash',
   vision: 'protanopia',
+  rule: 'colour',
   family: 'red',
 };
 const SHAPES: readonly (() => PhraseValue)[] = [() => 3, () => 'Loafer', () => ['Loafer', 'Weste'], () => '7'];

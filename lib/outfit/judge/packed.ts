@@ -47,22 +47,23 @@ const filled = (template: Phrase, list: readonly string[]): Phrase => ({
   ),
 });
 
-const seatKey = ({ piece, slot }: Worn<SeatedPiece>): string => `${piece.id} ${slot}`;
-
 /** The rulings that were packed: the same answers as the rules gave, each text as it was written. */
 export const unpackRules = (packed: PackedRules): Rulings<SeatedPiece> => {
   const { rules, texts } = packed;
-  const indexBySeat = new Map(seatsOf(packed.pieces).map((seat) => [seatKey(seat), seat.index]));
-  const indexOf = (worn: Worn<SeatedPiece>): number => indexBySeat.get(seatKey(worn)) ?? -1;
+  const seats = seatsOf(packed.pieces);
+  const indexes = new Map<string, Partial<Record<Slot, number>>>();
+  for (const { piece, slot, index } of seats) indexes.set(piece.id, { ...indexes.get(piece.id), [slot]: index });
+  const indexOf = ({ piece, slot }: Worn<SeatedPiece>): number => indexes.get(piece.id)?.[slot] ?? -1;
   const written = (text: number | undefined): Phrase | undefined =>
     text === undefined ? undefined : phrase('guide', 'as written', { text: texts[text] ?? '' });
   return {
     order: rules.map(({ id }) => id),
     pairs: rules.flatMap((rule, ruleIndex) => {
       const said = new Map(
-        packed.pairs.filter((pair) => pair[2] === ruleIndex).map(([a, b, , text]) => [`${a} ${b}`, text]),
+        packed.pairs.filter((pair) => pair[2] === ruleIndex).map(([a, b, , text]) => [a * seats.length + b, text]),
       );
-      const between = (a: Worn<SeatedPiece>, b: Worn<SeatedPiece>) => written(said.get(`${indexOf(a)} ${indexOf(b)}`));
+      const between = (a: Worn<SeatedPiece>, b: Worn<SeatedPiece>) =>
+        written(said.get(indexOf(a) * seats.length + indexOf(b)));
       return said.size === 0 ? [] : [{ ...rule, threshold: 0, rule: { between } }];
     }),
     caps: packed.caps.map(({ seats, tooMany, ...cap }) => ({

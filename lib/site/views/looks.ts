@@ -1,6 +1,7 @@
 import type { Guide, GuideLook } from '../../guide/index.ts';
 import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
+import { CLOTH_TAPE_LABEL_X, CLOTH_TAPE_WIDTH, type ClothTape, clothTape } from '../svg/cloth-tape.ts';
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf, tryHref } from './frame.ts';
@@ -152,12 +153,16 @@ export interface LookView {
   readonly kick: string;
   readonly title: string;
   readonly image: ImageView | undefined;
+  /** A tape beside the picture, true to its scale, in the picture's own pixels. */
+  readonly ruler:
+    | (ClothTape & { readonly height: number; readonly labelX: number; readonly width: number })
+    | undefined;
   readonly card: { readonly href: string; readonly text: string } | undefined;
   /** The page on which this look can be changed. */
   readonly change: { readonly href: string; readonly text: string };
   readonly wearIt: readonly string[];
   readonly words: Readonly<
-    Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'note', string>
+    Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'swaps' | 'note', string>
   >;
   readonly tape: DegreeTape;
   readonly layers: readonly { readonly what: string; readonly degrees: string }[];
@@ -169,6 +174,8 @@ export interface LookView {
     readonly href: string;
   }[];
   readonly near: readonly (LookTile & { readonly swap: string })[];
+  /** Exchanges that make a look of no page: each leads to where it can be tried. */
+  readonly swaps: readonly { readonly text: string; readonly href: string; readonly cloth: string | undefined }[];
   readonly note: string;
 }
 
@@ -180,6 +187,19 @@ const layersOf = (look: GuideLook, nameOf: (id: string) => string, voice: SiteVo
     what: layers.length === 0 ? voice.word('no layers') : voice.word('with layers', { layers: layers.map(nameOf) }),
     degrees: voice.word('degrees', { low: lowC, high: highC }),
   }));
+
+const rulerOf = ({ studio }: Guide, { slug }: GuideLook, pictures: PictureIndex): LookView['ruler'] => {
+  const scale = pictures.scales?.[slug];
+  const height = pictures.looks[slug]?.clear[0]?.height;
+  return scale === undefined || height === undefined
+    ? undefined
+    : {
+        ...clothTape(studio.length, scale, 0, height),
+        height,
+        labelX: CLOTH_TAPE_LABEL_X,
+        width: CLOTH_TAPE_WIDTH,
+      };
+};
 
 export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, voice: SiteVoice): LookView => {
   const { word, say, formats } = voice;
@@ -213,6 +233,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
         : word('look for', { date: first.on, time: first.at === undefined ? '' : formats.time(first.at) }),
     title,
     image: lookImage(guide, look, pictures, voice),
+    ruler: rulerOf(guide, look, pictures),
     card: card === undefined ? undefined : { href: card.portrait.address, text: word('card to keep') },
     change: { href: tryHref(look.look.worn.map(({ piece }) => piece)), text: word('try this') },
     wearIt: look.wearIt.map(say),
@@ -224,6 +245,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       trip: word('on this trip'),
       pieces: word('pieces heading'),
       near: word('one piece away'),
+      swaps: word('one piece swaps'),
       note: word('note heading'),
     },
     tape: degreeTape(TAPE, [lowC, highC], (celsius) =>
@@ -248,6 +270,13 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
             },
           ];
     }),
+    swaps: look.swaps
+      .filter((swap) => !look.neighbours.some((near) => near.out === swap.out && near.in === swap.in))
+      .map((swap) => ({
+        text: word('swap', { out: nameOf(swap.out), in: nameOf(swap.in) }),
+        href: tryHref(swap.pieces),
+        cloth: pictures.cloth[swap.in]?.address,
+      })),
     note: voice.markdown([look.note, ...notes].filter((text) => text !== '').join('\n\n')),
   };
 };

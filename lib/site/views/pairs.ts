@@ -1,7 +1,7 @@
 import type { Guide, GuidePair } from '../../guide/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
-import { type Frame, frameOf } from './frame.ts';
+import { type Frame, frameOf, tryHref } from './frame.ts';
 import { type PieceTile, pieceHref, pieceToScale } from './pieces.ts';
 
 export interface PairHead {
@@ -15,7 +15,11 @@ export interface PairCell {
   readonly looks: readonly { readonly number: number; readonly href: string }[];
   /** Why not, every reason; empty when it goes. */
   readonly reasons: readonly string[];
+  /** The same in a few words, for the narrow cells of a phone. */
+  readonly brief: string;
   readonly spare: string;
+  /** Where the two can be tried, with what else one likes. */
+  readonly trial: { readonly href: string; readonly text: string };
 }
 
 export interface PairsView {
@@ -32,20 +36,28 @@ export interface PairsView {
 
 const PX_PER_CM = 0.95;
 
+const nameOf = (guide: Guide, id: string | undefined): string =>
+  guide.pieces.find((piece) => piece.id === id)?.name ?? id ?? '';
+
 const headOf = (guide: Guide, id: string, pictures: PictureIndex): PairHead => ({
-  name: guide.pieces.find((piece) => piece.id === id)?.name ?? id,
+  name: nameOf(guide, id),
   href: pieceHref(id),
   image: pieceToScale(id, pictures, PX_PER_CM),
 });
 
-const cellOf = (guide: Guide, pair: GuidePair | undefined, { say, word }: SiteVoice): PairCell => ({
+const cellOf = (guide: Guide, pair: GuidePair | undefined, { say, word, formats }: SiteVoice): PairCell => ({
   goes: pair?.goes ?? false,
   looks: (pair?.looks ?? []).flatMap((number) => {
     const look = guide.looks[number - 1];
     return look === undefined ? [] : [{ number, href: `looks/${look.slug}/` }];
   }),
   reasons: pair?.goes === true ? [] : (pair?.reasons ?? []).map(say),
+  brief: pair?.goes === true ? '' : formats.list((pair?.rules ?? []).map((rule) => word('short reason', { rule }))),
   spare: word('spare'),
+  trial: {
+    href: tryHref(pair === undefined ? [] : [pair.top, pair.bottom]),
+    text: word('try these two', { top: nameOf(guide, pair?.top), bottom: nameOf(guide, pair?.bottom) }),
+  },
 });
 
 /** The grid of tops and bottoms, the reason in every cell where a pair does not go. */

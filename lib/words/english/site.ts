@@ -3,6 +3,25 @@ import type { Formats } from '../formats.ts';
 const looks = (count: number | string, f: Formats): string =>
   f.plural(Number(count), { one: '# look', other: '# looks' });
 
+/** What a house rule has against a top and a bottom, in so few words that they fit the cell of a grid on a phone. */
+const SHORT_REASONS: Readonly<Record<string, string>> = {
+  'never-together': 'kept apart',
+  'dress-meets': 'dress codes apart',
+  colour: 'colours clash',
+  'hue-families': 'too many colours',
+  'pattern-count': 'too many prints',
+  'pattern-scale': 'prints of one scale',
+  'pattern-colour': 'prints share no colour',
+  proportion: 'both full',
+  lengths: 'long over short',
+  'one-of-a-kind': 'two of a kind',
+  fabric: 'cloths at odds',
+  'one-season': 'two seasons',
+  'one-statement': 'two statements',
+  ornaments: 'too many ornaments',
+  grammar: 'no place together',
+};
+
 /** English sentences of the site. */
 export const site = {
   'skip to content': () => 'To the page',
@@ -71,6 +90,7 @@ export const site = {
   degrees: (v: { low: number; high: number }, f: Formats) => f.celsiusRange(v.low, v.high),
   'on this trip': () => 'On this trip',
   'one piece away': () => 'One piece away',
+  'one piece swaps': () => 'These go as well, and have no page of their own: try them.',
   swap: (v: { out: string; in: string }) => `${v.in} for ${v.out}`,
   'note heading': () => 'From the stylist',
   'card to keep': () => 'The card to keep',
@@ -155,6 +175,7 @@ export const site = {
   goes: () => 'They go',
   spare: () => 'spare',
   'spare means': () => 'They go, and no look in this book uses them yet. Yours to try.',
+  'short reason': (v: { rule: string }) => SHORT_REASONS[v.rule] ?? v.rule,
   'no pairs': () => 'There are no tops and bottoms to pair in this capsule.',
   'wear heading': () => 'Wear table',
   'wear lede': () => 'Which piece has its turn on which day, and when it is washed.',

@@ -5,6 +5,25 @@ import type { site } from './site.ts';
 
 type Rest = Omit<typeof english.site, keyof typeof site>;
 
+/** What a house rule has against a top and a bottom, in so few words that they fit the cell of a grid on a phone. */
+const SHORT_REASONS: Readonly<Record<string, string>> = {
+  'never-together': 'getrennt',
+  'dress-meets': 'Dresscodes verschieden',
+  colour: 'Farben beißen sich',
+  'hue-families': 'zu viele Farben',
+  'pattern-count': 'zu viele Muster',
+  'pattern-scale': 'Muster gleich groß',
+  'pattern-colour': 'Muster ohne gemeinsame Farbe',
+  proportion: 'beide weit',
+  lengths: 'lang über kurz',
+  'one-of-a-kind': 'zweimal dasselbe',
+  fabric: 'Stoffe zu verschieden',
+  'one-season': 'zwei Jahreszeiten',
+  'one-statement': 'zwei Blickfänge',
+  ornaments: 'zu viel Schmuck',
+  grammar: 'kein gemeinsamer Platz',
+};
+
 /** German sentences of the site's further pages: palette, one piece, combinations, figures, moods, findings, trying. */
 export const siteMore = {
   'part morning': () => 'morgens',
@@ -53,6 +72,7 @@ export const siteMore = {
   goes: () => 'Das passt',
   spare: () => 'frei',
   'spare means': () => 'Das passt, und noch kein Look in diesem Lookbook nutzt es. Zum Selberprobieren.',
+  'short reason': (v) => SHORT_REASONS[v.rule] ?? v.rule,
   'no pairs': () => 'In dieser Capsule gibt es keine Oberteile und Unterteile zu kombinieren.',
   'wear heading': () => 'Tragetabelle',
   'wear lede': () => 'Welches Teil an welchem Tag dran ist und wann es gewaschen wird.',

@@ -73,6 +73,7 @@ export const site = {
   degrees: (v, f) => f.celsiusRange(v.low, v.high),
   'on this trip': () => 'Auf dieser Reise',
   'one piece away': () => 'Ein Teil getauscht',
+  'one piece swaps': () => 'Auch das passt und hat keine eigene Seite: ausprobieren.',
   swap: (v) => `${v.in} statt ${v.out}`,
   'note heading': () => 'Zum Styling',
   'card to keep': () => 'Die Karte zum Behalten',

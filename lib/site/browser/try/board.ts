@@ -1,12 +1,12 @@
 /// <reference lib="dom" />
 import { layFlat, pictureOfShape } from '../../../draw/flat-lay/index.ts';
-import { tapeTicks } from '../../../draw/index.ts';
 import type { Slot } from '../../../vocabulary/index.ts';
+import { CLOTH_TAPE_LABEL_X, CLOTH_TAPE_WIDTH, clothTape } from '../../svg/cloth-tape.ts';
 import type { TryData } from '../../try-data.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** The paper in the board's own units, as high as a look's picture; the tape runs down its left edge. */
-const PAPER = { width: 1000, height: 1120, tape: 64, margin: 24 } as const;
+const PAPER = { width: 1000, height: 1120, margin: 24 } as const;
 /** Units a centimetre of an empty board. */
 const RESTING_SCALE = 8;
 
@@ -21,23 +21,13 @@ const element = (name: string, attributes: Readonly<Record<string, string | numb
   return made;
 };
 
-/** A tape true to the scale at which the pieces lie. */
 const tape = (scale: number, unit: 'cm' | 'in'): SVGElement => {
+  const { fine, long, labels } = clothTape(unit, scale, PAPER.margin, PAPER.height - PAPER.margin);
   const group = element('g', { class: 'rule', 'aria-hidden': 'true' });
-  const ticks = tapeTicks(unit, scale, PAPER.margin, PAPER.height - PAPER.margin);
-  for (const [name, wanted] of [
-    ['fine', false],
-    ['long', true],
-  ] as const) {
-    const path = ticks
-      .filter(({ length }) => length > 12 === wanted)
-      .map(({ y, length }) => `M0 ${Math.round(y * 10) / 10}h${length * 1.6}`);
-    group.append(element('path', { class: name, d: path.join('') }));
-  }
-  for (const { y, mark } of ticks) {
-    if (mark === undefined) continue;
-    const label = element('text', { x: 34, y: y + 9 });
-    label.textContent = String(mark);
+  group.append(element('path', { class: 'fine', d: fine }), element('path', { class: 'long', d: long }));
+  for (const { y, text } of labels) {
+    const label = element('text', { x: CLOTH_TAPE_LABEL_X, y });
+    label.textContent = text;
     group.append(label);
   }
   return group;
@@ -51,7 +41,12 @@ export const drawBoard = (
   night: boolean,
 ): boolean => {
   const { width, height, margin } = PAPER;
-  const frame = { x: PAPER.tape, y: margin, width: width - PAPER.tape - margin, height: height - 2 * margin };
+  const frame = {
+    x: CLOTH_TAPE_WIDTH,
+    y: margin,
+    width: width - CLOTH_TAPE_WIDTH - margin,
+    height: height - 2 * margin,
+  };
   const items = lying.flatMap(({ piece, slot }) => {
     const known = pieces[piece];
     return known === undefined ? [] : [{ id: piece, slot, picture: pictureOfShape(known.shape) }];

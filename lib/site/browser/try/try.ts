@@ -88,9 +88,14 @@ export const tryOn = (document: Document, sentences: Partial<Language>): void =>
     const unknown = strangers.flatMap((id) => judge.explain([id]).reasons.map(({ message }) => saying(message)));
     const said = told(ids, verdict, data, saying);
     tell({ ...said, advice: [...unknown, ...said.advice] });
-    mark(ids, said.state !== 'not');
+    // the verdict is seen first; what takes longer comes after it
     cancelAnimationFrame(drawing);
-    drawing = requestAnimationFrame(() => setTimeout(draw));
+    drawing = requestAnimationFrame(() =>
+      setTimeout(() => {
+        mark(ids, said.state !== 'not');
+        draw();
+      }),
+    );
   };
 
   const remember = (): void => {
