@@ -27,7 +27,9 @@ describe('names of looks', () => {
   const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
   const shown = [...engine.enumerate({ level: 'layered' })].map((look) => ({ look, favourite: false }));
   const byId = new Map(pieces.map((one) => [one.id, one]));
-  const titles = describeLooks(shown, capsule(), brief(), plan, byId).map(({ title }) => say(english, formats, title));
+  const titles = describeLooks(shown, capsule(), brief(), plan, byId, engine, new Set()).map(({ title }) =>
+    say(english, formats, title),
+  );
 
   it('start with the core, and name what sets a look apart when the core was named before', () => {
     expect(titles.length).toBeGreaterThan(2);
