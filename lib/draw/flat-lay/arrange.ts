@@ -87,6 +87,9 @@ const firstLayerJudge = (board: Board, body: Body, { worn }: Ground): Judge => (
 /** How far down a further layer begins, and where across the one before it, so that its collar and front are seen. */
 const NEXT_LAYER = { down: 5, across: 0.5 };
 
+/** What each centimetre costs that a further layer hangs below the outfit: it would make the whole lay small. */
+const BELOW_THE_OUTFIT = 0.035;
+
 /** A further layer goes behind the one before it and to its right. */
 const nextLayerJudge = (board: Board, body: Body, { worn }: Ground, before: Side): Judge => {
   const wanted = before.left + (before.right - before.left) * NEXT_LAYER.across;
@@ -94,8 +97,13 @@ const nextLayerJudge = (board: Board, body: Body, { worn }: Ground, before: Side
     least: (x, y) => {
       if (x < worn.left + 8) return Number.POSITIVE_INFINITY;
       const [aside, down] = [x - wanted, y - before.top - NEXT_LAYER.down];
+      const below = Math.max(0, y + body.height - worn.bottom - NEXT_LAYER.down);
       return (
-        Math.max(0, aside) * 0.08 + Math.max(0, -aside) * 0.03 + Math.max(0, down) * 0.014 + Math.max(0, -down) * 0.05
+        Math.max(0, aside) * 0.08 +
+        Math.max(0, -aside) * 0.03 +
+        Math.max(0, down) * 0.014 +
+        Math.max(0, -down) * 0.05 +
+        below * BELOW_THE_OUTFIT
       );
     },
     cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.16),

@@ -39,6 +39,8 @@ const TO_THE_LEGS: Partial<Readonly<Record<Slot, { readonly few: number; readonl
   belt: { few: 0.7, many: 0.5 },
   legwear: { few: 0.7, many: 0.4 },
 };
+/** What is worn about the neck and is longer than this is a shawl. */
+const SHAWL = 56;
 /** How far the handle of a bag reaches up over a hem. */
 const HANDLE_OVER_HEM = 13;
 
@@ -99,6 +101,8 @@ export const targetOf = (body: Body, ground: Ground): Point => {
     case 'headwear':
       return inside(width, layers.bottom + below * 0.55);
     case 'scarf':
+      // a shawl takes a place like a layer's where there is room for one
+      if (h > SHAWL / 2 && width - layers.right > 2 * w) return inside(layers.right + w + 3, layers.top + h + 8);
       return inside(worn.right + w + 8, layers.bottom + h + 4);
     case 'belt':
       return inside(worn.right + w + 8, layers.bottom + below * 0.26);

@@ -21,8 +21,6 @@ const ROUNDS = 2;
 
 /** Colours that occur, one a cell of the colour cube, in the eye's measure. */
 interface Cells {
-  /** Of each pixel. */
-  readonly keys: Uint32Array;
   /** Keys that occur. */
   readonly used: readonly number[];
   /** Mean colour of each used cell, a list a channel. */
@@ -30,31 +28,30 @@ interface Cells {
   readonly weights: Float32Array;
 }
 
-const cellsOf = ({ data, width, height }: Pixels): Cells => {
-  const keys = new Uint32Array(width * height);
+const DROP = 8 - BITS;
+/** The cell of the colour cube a pixel falls into. */
+const keyOf = (red: number, green: number, blue: number): number =>
+  ((red >> DROP) << (2 * BITS)) | ((green >> DROP) << BITS) | (blue >> DROP);
+
+const cellsOf = ({ data }: Pixels): Cells => {
   const counts = new Uint32Array(CELLS);
   const sums = [new Uint32Array(CELLS), new Uint32Array(CELLS), new Uint32Array(CELLS)] as const;
   const [reds, greens, blues] = sums;
-  const drop = 8 - BITS;
-  for (let pixel = 0, at = 0; pixel < keys.length; pixel++, at += 4) {
+  for (let at = 0; at < data.length; at += 4) {
     const red = data[at] ?? 0;
     const green = data[at + 1] ?? 0;
     const blue = data[at + 2] ?? 0;
-    const key = ((red >> drop) << (2 * BITS)) | ((green >> drop) << BITS) | (blue >> drop);
-    keys[pixel] = key;
+    const key = keyOf(red, green, blue);
     counts[key] = (counts[key] ?? 0) + 1;
     reds[key] = (reds[key] ?? 0) + red;
     greens[key] = (greens[key] ?? 0) + green;
     blues[key] = (blues[key] ?? 0) + blue;
   }
   const used: number[] = [];
-  counts.forEach((count, key) => {
-    if (count > 0) used.push(key);
-  });
+  for (let key = 0; key < CELLS; key++) if ((counts[key] ?? 0) > 0) used.push(key);
   const meanOf = (channel: 0 | 1 | 2): Float32Array =>
     Float32Array.from(used, (key) => ((sums[channel][key] ?? 0) / (counts[key] ?? 1)) * SENSE[channel]);
   return {
-    keys,
     used,
     channels: [meanOf(0), meanOf(1), meanOf(2)],
     weights: Float32Array.from(used, (key) => (counts[key] ?? 0) ** CROWD),
@@ -196,11 +193,13 @@ export const indexed = (pixels: Pixels): Indexed => {
   cells.used.forEach((key, cell) => {
     byKey[key] = taken[cell] ?? 0;
   });
-  const { width, height } = pixels;
+  const { data, width, height } = pixels;
   const rows = new Uint8Array((width + 1) * height);
-  for (let y = 0, pixel = 0, put = 0; y < height; y++) {
+  for (let y = 0, at = 0, put = 0; y < height; y++) {
     put++;
-    for (let x = 0; x < width; x++) rows[put++] = byKey[cells.keys[pixel++] ?? 0] ?? 0;
+    for (let x = 0; x < width; x++, at += 4) {
+      rows[put++] = byKey[keyOf(data[at] ?? 0, data[at + 1] ?? 0, data[at + 2] ?? 0)] ?? 0;
+    }
   }
   const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
     const channel = (at % 3) as 0 | 1 | 2;
