@@ -1,12 +1,16 @@
+import { execFile } from 'node:child_process';
 import { mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { promisify } from 'node:util';
 import { differenceCiede2000 } from 'culori';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { coloursOfPhoto, cutOutPhoto, openPhoto, publishPhoto } from '../../lib/photo/index.ts';
 import { meanOf, readScenes } from './errors.ts';
 import { photograph, SCENES } from './synthetic.ts';
+
+const execute = promisify(execFile);
 
 let outer = '';
 let content = '';
@@ -120,6 +124,27 @@ describe('bad input', () => {
     expect(await wrong('huge.png')).toContain('100 megapixels');
     expect(await publishPhoto(content, 'huge.png', { longerSide: 100, format: 'png' })).toMatchObject({ ok: false });
   });
+
+  test('the largest photo that is read takes bounded memory, turned by the camera or not', async () => {
+    const cloth = await sharp({ create: { width: 5000, height: 5000, channels: 3, background: '#a4492a' } })
+      .png({ compressionLevel: 1 })
+      .toBuffer();
+    const large = await sharp({ create: { width: 9000, height: 7000, channels: 3, background: '#ddd8cc' } })
+      .composite([{ input: cloth }])
+      .withMetadata({ orientation: 6 })
+      .jpeg({ quality: 80, progressive: true })
+      .toBuffer();
+    await put('large.jpg', large);
+    const { stdout } = await execute(process.execPath, [
+      '--import',
+      'tsx',
+      path.join(import.meta.dirname, 'memory.ts'),
+      content,
+      'large.jpg',
+    ]);
+    // 63 megapixels are 189 MB as RGB; decoded once, beside a program of about 110 MB, and never copied whole
+    expect(Number(stdout)).toBeLessThan(600);
+  }, 180_000);
 
   test('text named .jpg', async () => {
     expect(await wrong(await put('text.jpg', 'Dear diary'))).toContain('not a picture');
