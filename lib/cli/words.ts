@@ -32,7 +32,7 @@ const ruleRows = (): readonly string[] => [
 ];
 
 const neutralRows = (): readonly string[] => [
-  'a colour in one of these regions of OKLCH, unless the piece says otherwise: `{name: rust, neutral: true}`, `{name: copper, neutral: false}`',
+  'a colour in one of these regions of OKLCH, unless `house-rules.md` says otherwise for every piece (`neutral: [rust]`, `not neutral: [burgundy]`) or a piece for its own colour (`{name: copper, neutral: false}`)',
   '',
   '| neutral | lightness | chroma under | hue |',
   '|---|---|---|---|',

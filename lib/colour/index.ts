@@ -15,6 +15,7 @@ export {
 } from './difference.ts';
 export { type ColourWishes, colourFindings, type LookToName, lookVisionFindings } from './findings.ts';
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
+export { type HouseNeutrals, underHouse } from './house-neutrals.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueAtAngle, hueFamily, wheelAngle } from './hue.ts';
 export { nameOf, nearestCloth } from './name-of.ts';
 export { COLOUR_NAMES } from './names/index.ts';

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { HouseNeutrals } from '../colour/index.ts';
 import type { Brief, Capsule, HouseRuleSettings, PackingListPlan, Studio } from '../model/index.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
@@ -76,11 +77,18 @@ export const readList = (id: string, matter: FrontMatter): Read<PackingListPlan>
   return { value: { id, file: matter.file, title, lines, note: matter.body }, problems: [] };
 };
 
+/** What a studio has laid down for every trip. */
+export interface House {
+  readonly rules: HouseRuleSettings;
+  readonly neutrals: HouseNeutrals;
+}
+
 /** Reads the studio's house rules. */
-export const readHouseRules = (matter: FrontMatter): Read<HouseRuleSettings> => {
+export const readHouseRules = (matter: FrontMatter): Read<House> => {
   const parsed = v.safeParse(houseRulesSchema, matter.data);
   if (!parsed.success) return { problems: toProblems(matter, parsed.issues, fieldsOf(houseRulesSchema)) };
-  return { value: parsed.output.rules as HouseRuleSettings, problems: [] };
+  const { rules, neutral, 'not neutral': notNeutral } = parsed.output;
+  return { value: { rules: rules as HouseRuleSettings, neutrals: { neutral, notNeutral } }, problems: [] };
 };
 
 /** Reads the stylist's own settings. */

@@ -1,7 +1,8 @@
+import { type HouseNeutrals, underHouse } from '../colour/index.ts';
 import { type Normals, parseNormals } from '../comfort/index.ts';
 import type { HouseRuleSettings, PackingListPlan, Piece, Problem, StockLine, Studio } from '../model/index.ts';
 import { withNormals } from './brief.ts';
-import { readHouseRules, readList, readStudio } from './capsule.ts';
+import { type House, readHouseRules, readList, readStudio } from './capsule.ts';
 import { type ContentFile, readContentFiles } from './files.ts';
 import { parse } from './front-matter.ts';
 import { photoProblems } from './photos.ts';
@@ -65,6 +66,19 @@ const readNormals = (file: ContentFile | undefined, problems: Problem[]): Normal
   return read.normals;
 };
 
+const NO_HOUSE: House = { rules: {}, neutrals: { neutral: [], notNeutral: [] } };
+
+const underHouseRules = (
+  wardrobes: ReadonlyMap<string, readonly Piece[]>,
+  neutrals: HouseNeutrals,
+): ReadonlyMap<string, readonly Piece[]> =>
+  new Map(
+    [...wardrobes].map(([name, pieces]) => [
+      name,
+      pieces.map((piece) => ({ ...piece, colours: piece.colours.map((colour) => underHouse(colour, neutrals)) })),
+    ]),
+  );
+
 const DEFAULT_STUDIO = '---\nname: Wayfold\n---\n';
 
 /** Reads and checks a whole content folder; every problem of every file is reported at once. Never writes. */
@@ -88,16 +102,16 @@ export const readContent = async (root: string): Promise<ContentResult> => {
   }
   const sorted = sortFiles(found.files, problems);
   const studio = take(parse(sorted.studio ?? { path: 'studio.md', text: DEFAULT_STUDIO }, readStudio));
-  const houseRules =
+  const house =
     sorted.houseRules === undefined
-      ? {}
+      ? NO_HOUSE
       : take(
           parse(sorted.houseRules, (matter) => {
             const read = readHouseRules(matter);
-            return { ...read, problems: [...read.problems, ...checkRules(read.value ?? {}, matter)] };
+            return { ...read, problems: [...read.problems, ...checkRules(read.value?.rules ?? {}, matter)] };
           }),
         );
-  const wardrobes = readWardrobes(sorted.pieces, take);
+  const wardrobes = underHouseRules(readWardrobes(sorted.pieces, take), house?.neutrals ?? NO_HOUSE.neutrals);
   problems.push(...(await photoProblems(root, [...wardrobes.values()].flat(), sorted.pieces)));
   const lists = sorted.lists.flatMap(
     (file) => take(parse(file, (matter) => readList(nameOf(file.path), matter))) ?? [],
@@ -115,8 +129,8 @@ export const readContent = async (root: string): Promise<ContentResult> => {
       mend: 'write trips/<trip>/brief.md and a capsule beside it',
     });
   }
-  if (problems.length > 0 || studio === undefined || houseRules === undefined) return { problems: inOrder(problems) };
-  return { content: { studio, houseRules, wardrobes, lists, trips, sundries }, problems: [] };
+  if (problems.length > 0 || studio === undefined || house === undefined) return { problems: inOrder(problems) };
+  return { content: { studio, houseRules: house.rules, wardrobes, lists, trips, sundries }, problems: [] };
 };
 
 const inOrder = (problems: readonly Problem[]): readonly Problem[] =>

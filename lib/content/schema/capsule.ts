@@ -49,7 +49,11 @@ export const capsuleSchema = v.strictObject({
 export type WrittenCapsule = v.InferOutput<typeof capsuleSchema>;
 
 /** The front matter of `house-rules.md`. */
-export const houseRulesSchema = v.strictObject({ rules: v.optional(rulesSchema, {}) });
+export const houseRulesSchema = v.strictObject({
+  rules: v.optional(rulesSchema, {}),
+  neutral: v.optional(v.array(colour), []),
+  'not neutral': v.optional(v.array(colour), []),
+});
 
 /** The front matter of a list. */
 export const listSchema = v.strictObject({
