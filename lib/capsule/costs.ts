@@ -1,5 +1,4 @@
-import type { Piece, Plan } from '../model/index.ts';
-import type { WardrobeEngine } from '../outfit/index.ts';
+import type { Piece } from '../model/index.ts';
 
 /** What a piece costs, by what comes of it; for pieces with a price. */
 export interface CostOfPiece {
@@ -17,26 +16,32 @@ export interface CostOfPiece {
   readonly aWear?: number;
 }
 
+/** Looks that contain a piece, at two levels. */
+export interface LooksOfPiece {
+  readonly piece: string;
+  readonly layered: bigint;
+  readonly complete: bigint;
+}
+
 /** Cost per look and per planned wear of every piece that has a price, in the order of the pieces. */
 export const costsOf = (
   pieces: readonly Piece[],
-  engine: WardrobeEngine,
-  plan: Plan | undefined,
+  looks: readonly LooksOfPiece[],
+  wearsOf: Readonly<Record<string, number>>,
 ): readonly CostOfPiece[] => {
-  if (pieces.every(({ price }) => price === undefined)) return [];
-  const made = new Map(engine.contributions().map((each) => [each.piece, each]));
+  const byPiece = new Map(looks.map((each) => [each.piece, each]));
   return pieces.flatMap(({ id, price }): CostOfPiece[] => {
-    const looks = made.get(id);
-    if (price === undefined || looks === undefined) return [];
-    const level = looks.layered > 0n ? 'layered' : 'complete';
-    const wears = plan?.wears[id] ?? 0;
+    const made = byPiece.get(id);
+    if (price === undefined || made === undefined) return [];
+    const level = made.layered > 0n ? 'layered' : 'complete';
+    const wears = wearsOf[id] ?? 0;
     return [
       {
         piece: id,
         price,
         level,
-        looks: looks[level],
-        ...(looks[level] > 0n ? { aLook: price.amount / Number(looks[level]) } : {}),
+        looks: made[level],
+        ...(made[level] > 0n ? { aLook: price.amount / Number(made[level]) } : {}),
         wears,
         ...(wears > 0 ? { aWear: price.amount / wears } : {}),
       },

@@ -126,7 +126,9 @@ export const improve = (question: ImproveQuestion): Improvements => {
     swaps,
     additions: additions.slice(0, SHOWN),
     ...bestPurchases(question, dressed, additions, SHOWN),
-    costs: costsOf(question.pieces, engine, question.plan),
+    costs: question.pieces.some(({ price }) => price !== undefined)
+      ? costsOf(question.pieces, engine.contributions(), question.plan?.wears ?? {})
+      : [],
     shopping: question.pieces.filter(({ status }) => status === 'to buy'),
   };
 };

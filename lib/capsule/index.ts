@@ -1,5 +1,5 @@
 export { chooseCapsule } from './choose.ts';
-export type { CostOfPiece } from './costs.ts';
+export { type CostOfPiece, costsOf } from './costs.ts';
 export { insideMood, type Refusal, refusalOf, refusedPieces } from './eligible.ts';
 export { type Position, positionsOf, seatPieces } from './fill.ts';
 export type { Addition } from './gains.ts';

@@ -81,12 +81,11 @@ const priceKind = (
 };
 
 /**
- * The best thing of one kind: most occasions, most looks; of equals the plainest, of those a colour of the mood, and the
- * one that stands best to the rest.
+ * The best thing of one kind: most occasions, most looks; of equals the plainest. Its colours that do as well, those of
+ * the mood first, and then those that stand best to the rest.
  */
 const bestOfKind = (things: readonly Piece[], lacking: readonly Dressed[], question: ImproveQuestion) => {
-  const inMood = ({ colours: [ground] }: Piece): number =>
-    question.palette.some(({ hex }) => hex === ground?.hex) ? 1 : 0;
+  const inMood = ({ colours: [ground] }: Piece): boolean => question.palette.some(({ hex }) => hex === ground?.hex);
   const priced = priceKind(things, lacking, question);
   const serves = Math.max(...priced.map((each) => each.serves.size));
   const able = priced.filter((each) => each.serves.size === serves);
@@ -95,11 +94,24 @@ const bestOfKind = (things: readonly Piece[], lacking: readonly Dressed[], quest
   const plainest = most.reduce((first, each) => (each.place < first.place ? each : first)).piece;
   const inColours = most
     .filter(({ piece }) => piece.pattern.type === plainest.pattern.type && piece.cut === plainest.cut)
-    .map(({ piece }) => ({ piece, harmony: harmonyWith(piece, question.pieces) }))
-    .toSorted((a, b) => inMood(b.piece) - inMood(a.piece) || b.harmony - a.harmony)
-    .map(({ piece }) => piece);
-  const [best = plainest, ...others] = inColours;
-  return { best, adds, serves, alsoIn: others.flatMap(({ colours: [ground] }) => ground ?? []) };
+    .map(({ piece }) => ({ piece, mood: inMood(piece), harmony: harmonyWith(piece, question.pieces) }))
+    .toSorted((a, b) => Number(b.mood) - Number(a.mood) || b.harmony - a.harmony);
+  return { adds, serves, inColours };
+};
+
+type BestOfKind = ReturnType<typeof bestOfKind>;
+
+/** A colour for each: of colours that do as well, one of the mood that was not proposed yet. */
+const colourEach = (best: readonly BestOfKind[]): readonly (readonly Piece[])[] => {
+  const proposed = new Set<string>();
+  return best.map(({ inColours }) => {
+    const nameOf = ({ colours: [ground] }: Piece): string => ground?.name ?? '';
+    const fresh = inColours.find(({ piece, mood }) => mood && !proposed.has(nameOf(piece)));
+    const chosen = (fresh ?? inColours[0])?.piece;
+    if (chosen === undefined) return [];
+    proposed.add(nameOf(chosen));
+    return [chosen, ...inColours.map(({ piece }) => piece).filter((piece) => piece !== chosen)];
+  });
 };
 
 /** True when `other` makes as many looks as `one` and can be worn wherever it can. */
@@ -118,17 +130,20 @@ export const bestPurchases = (
 ): { readonly purchases: readonly Purchase[]; readonly tried: number } => {
   const lacking = dressed.filter((each) => !each.hasLook);
   const things = thingsToBuy(question);
-  const purchases = things
+  const best = things
     .map((ofKind) => bestOfKind(ofKind, lacking, question))
     .filter(({ adds, serves }) => adds > 0 || serves > 0)
     .toSorted((a, b) => b.serves - a.serves || b.adds - a.adds)
-    .slice(0, shown)
-    .map(({ best, alsoIn }): Purchase => {
-      const addition = additionOf(best, dressed, question);
+    .slice(0, shown);
+  const purchases = colourEach(best)
+    .flatMap(([piece, ...others]): Purchase[] => {
+      if (piece === undefined) return [];
+      const addition = additionOf(piece, dressed, question);
       const instead = owned.find(
-        (other) => KINDS[other.piece.kind].group === KINDS[best.kind].group && doesAsMuch(other, addition),
+        (other) => KINDS[other.piece.kind].group === KINDS[piece.kind].group && doesAsMuch(other, addition),
       );
-      return { ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) };
+      const alsoIn = others.flatMap(({ colours: [ground] }) => ground ?? []);
+      return [{ ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) }];
     })
     .toSorted((a, b) => Number(a.instead !== undefined) - Number(b.instead !== undefined) || byWorth(a, b));
   return { purchases, tried: things.reduce((sum, ofKind) => sum + ofKind.length, 0) };

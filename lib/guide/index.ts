@@ -1,4 +1,5 @@
 export { buildGuides } from './all.ts';
+export { type Beside, besideGuides, type Keep } from './beside.ts';
 export { type BetterQuestion, improveGuide } from './better.ts';
 export {
   buildGuide,

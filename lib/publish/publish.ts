@@ -3,7 +3,7 @@ import path from 'node:path';
 import { readContent } from '../content/index.ts';
 import { drawingFindings } from '../draw/index.ts';
 import { createRasteriser } from '../draw/raster/index.ts';
-import { buildGuides, type Guide } from '../guide/index.ts';
+import { besideGuides, buildGuides, type Guide, type Keep } from '../guide/index.ts';
 import type { Finding, Problem, Studio } from '../model/index.ts';
 import { renderSite, siteModel, writeAssets } from '../site/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -13,7 +13,7 @@ import { artworkOf, type Easel } from './artwork.ts';
 import { folderCache, keyOf } from './cache.ts';
 import { codeHash, DRAWING_ROOMS, GUIDE_ROOMS } from './code-hash.ts';
 import { motifsOf } from './items.ts';
-import { packGuide, unpackGuide } from './kept-guide.ts';
+import { packed, unpacked } from './kept.ts';
 import { type Progress, silent, terminalProgress } from './progress.ts';
 import { printSheets } from './sheets.ts';
 import { mayReplace, OUTPUT_MARK, swapIn } from './swap.ts';
@@ -87,13 +87,17 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
   const guides = await buildGuides(content, await loadSolver(), {
     keep: async (question, compute) => {
       const key = keyOf(guideCode, 'guide', question);
-      const kept = unpackGuide(await cache.get(key, async () => packGuide(await compute())));
+      const kept = unpacked<Guide>(await cache.get(key, async () => packed(await compute())));
       const { studio, brief, capsule } = question;
       return { ...kept, studio, brief, capsule };
     },
     ...(trip === undefined ? {} : { trip }),
     onGuide: (done, of, id) => progress.step(`computing ${id}`, done, of),
   });
+  const keep: Keep = async (what, question, compute) =>
+    unpacked(await cache.get(keyOf(guideCode, what, question), async () => packed(compute())));
+  progress.step('setting guides side by side');
+  const beside = await besideGuides(guides, content, { improve: edition === 'stylist', keep });
   const formats = createFormats(content.studio);
   const language = languageOf(content.studio.language);
   const voice = { formats, say: (phrase: Parameters<typeof say>[2]) => say(language, formats, phrase) };
@@ -146,7 +150,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
     }
     progress.step('setting the pages');
     await writeAssets(folder);
-    pages = (await renderSite(siteModel({ parts, content, edition }), folder)).pages;
+    pages = (await renderSite(siteModel({ parts, content, edition, beside }), folder)).pages;
     await writeFile(path.join(folder, OUTPUT_MARK), 'Wayfold wrote this folder and replaces it whole.\n');
   });
   progress.end();

@@ -16,6 +16,7 @@ const STYLES = [
   'days',
   'packing',
   'more',
+  'better',
   'palette',
   'try',
   'print',

@@ -1,6 +1,6 @@
 import { PAPER_LIGHT } from '../colour/index.ts';
 import type { Content } from '../content/index.ts';
-import type { Guide } from '../guide/index.ts';
+import { type Beside, type Guide, oneEach } from '../guide/index.ts';
 import type { Download, PictureIndex } from './pictures.ts';
 import { type CoverView, coverView } from './views/cover.ts';
 import { type DaysView, daysView } from './views/days.ts';
@@ -14,6 +14,8 @@ import { type PairsView, pairsView } from './views/pairs.ts';
 import { type PaletteView, paletteView } from './views/palette.ts';
 import { type PieceView, pieceView } from './views/piece.ts';
 import { type PiecesView, piecesView } from './views/pieces.ts';
+import { hasShopping, type ShoppingView, shoppingView } from './views/shopping.ts';
+import { type TogetherView, togetherView } from './views/together.ts';
 import { type TryView, tryView } from './views/try.ts';
 import { type WearView, wearView } from './views/wear.ts';
 import { type SiteVoice, siteVoice } from './voice.ts';
@@ -28,6 +30,7 @@ export interface SiteInput {
   readonly parts: readonly SitePart[];
   readonly content: Content;
   readonly edition: 'client' | 'stylist';
+  readonly beside: Beside;
 }
 
 /** Every page as plain text, numbers and addresses; one list a kind of page, for one paginated template each. */
@@ -40,7 +43,14 @@ export interface SiteModel {
   readonly pairs: readonly PairsView[];
   readonly wear: readonly WearView[];
   readonly numbers: readonly NumbersView[];
+  /** Where a trip has two capsules of one wardrobe. */
   readonly moods: readonly MoodsView[];
+  /** Where two or more travel. */
+  readonly together: readonly TogetherView[];
+  /** In the client's edition only where something is still to buy. */
+  readonly shopping: readonly ShoppingView[];
+  /** Garments that are in no guide, a file each. */
+  readonly drawings: readonly { readonly permalink: string; readonly svg: string }[];
   /** Empty in the client's edition. */
   readonly findings: readonly FindingsView[];
   readonly looks: readonly LooksView[];
@@ -75,13 +85,28 @@ const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): str
   });
 
 /** Computes every page. Pure. */
-export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => {
+export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteModel => {
   const voice = siteVoice(content.studio);
   const familyOf = ({ brief }: Guide): readonly SitePart[] => parts.filter(({ guide }) => guide.brief.id === brief.id);
+  /** One guide of each traveller, as the looks were set side by side. */
+  const companionsOf = (guide: Guide): readonly SitePart[] => {
+    const family = familyOf(guide);
+    const each = new Set(oneEach(family.map((part) => part.guide)));
+    return family.filter((part) => each.has(part.guide));
+  };
+  const shopping = parts
+    .filter(({ guide }) => hasShopping(guide, edition))
+    .map(({ guide, pictures }) => ({
+      guide,
+      view: shoppingView(guide, beside.improvements.get(guide.id), pictures, voice),
+    }));
   return {
     home: homeView(parts, content.studio, voice),
     covers: parts.map(({ guide, pictures, downloads }) =>
-      coverView({ guide, pictures, downloads, edition, family: familyOf(guide) }, voice),
+      coverView(
+        { guide, pictures, downloads, edition, family: familyOf(guide), beside: beside.families.get(guide.brief.id) },
+        voice,
+      ),
     ),
     pieces: parts.map(({ guide, pictures }) => piecesView(guide, pictures, voice)),
     piecePages: parts.flatMap(({ guide, pictures }) =>
@@ -91,7 +116,19 @@ export const siteModel = ({ parts, content, edition }: SiteInput): SiteModel => 
     pairs: parts.map(({ guide, pictures }) => pairsView(guide, pictures, voice)),
     wear: parts.map(({ guide, pictures }) => wearView(guide, pictures, voice)),
     numbers: parts.map(({ guide }) => numbersView(guide, voice)),
-    moods: parts.flatMap(({ guide }) => moodsView(guide, familyOf(guide), voice) ?? []),
+    moods: parts.flatMap(
+      ({ guide }) => moodsView(guide, familyOf(guide), beside.families.get(guide.brief.id)?.moods ?? [], voice) ?? [],
+    ),
+    together: parts.flatMap(
+      ({ guide }) =>
+        togetherView(guide, companionsOf(guide), beside.families.get(guide.brief.id)?.together, voice) ?? [],
+    ),
+    shopping: shopping.map(({ view }) => view),
+    drawings: shopping.flatMap(({ guide, view }) =>
+      view.helps.flatMap(({ entries }) =>
+        entries.map(({ drawing }) => ({ permalink: `/${guide.id}/${drawing.address}`, svg: drawing.svg })),
+      ),
+    ),
     findings: edition === 'stylist' ? parts.map(({ guide }) => findingsView(guide, voice)) : [],
     looks: parts.map(({ guide, pictures }) =>
       looksView(

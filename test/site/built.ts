@@ -6,7 +6,7 @@ import path from 'node:path';
 import sharp from 'sharp';
 import { type Content, readContent } from '../../lib/content/index.ts';
 import type { Rasteriser } from '../../lib/draw/raster/index.ts';
-import { buildGuides } from '../../lib/guide/index.ts';
+import { besideGuides, buildGuides } from '../../lib/guide/index.ts';
 import { artworkOf } from '../../lib/publish/artwork.ts';
 import { noCache } from '../../lib/publish/cache.ts';
 import { motifsOf } from '../../lib/publish/items.ts';
@@ -139,7 +139,8 @@ const build = async (recipe: Recipe, out: string): Promise<void> => {
     parts.push({ guide, pictures, downloads: SHEETS });
   }
   await writeAssets(out);
-  await renderSite(siteModel({ parts, content, edition: recipe.edition }), out);
+  const beside = await besideGuides(guides, content, { improve: recipe.edition === 'stylist' });
+  await renderSite(siteModel({ parts, content, edition: recipe.edition, beside }), out);
 };
 
 /** The folder of a finished site; built once and kept until the code or the content changes. */

@@ -1,10 +1,12 @@
-import type { Guide } from '../../guide/index.ts';
+import type { Family, Guide } from '../../guide/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { Download, PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type DayView, dayViews } from './days.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { type LookTile, tileOf } from './looks.ts';
 import { downloadLinks, type PackingView } from './packing.ts';
+import { hasShopping } from './shopping.ts';
 
 export interface CoverView {
   readonly frame: Frame;
@@ -62,6 +64,8 @@ export interface CoverQuestion {
   readonly edition: 'client' | 'stylist';
   /** Every guide of the same trip, this one too. */
   readonly family: readonly { readonly guide: Guide; readonly pictures: PictureIndex }[];
+  /** What the guides of the trip say about one another. */
+  readonly beside: Family | undefined;
 }
 
 const siblingsOf = ({ guide, family }: CoverQuestion, voice: SiteVoice): CoverView['siblings'] =>
@@ -82,11 +86,24 @@ const countsOf = (guide: Guide, { formats, word }: SiteVoice): CoverView['counts
   { count: formats.count(guide.counts.complete), name: word('complete looks'), means: word('complete means') },
 ];
 
-const linksOf = ({ family, edition }: CoverQuestion, { word }: SiteVoice): CoverView['links'] => [
+const linksOf = ({ guide, beside, edition }: CoverQuestion, { word, say }: SiteVoice): CoverView['links'] => [
   { text: word('palette heading'), href: 'palette/' },
   { text: word('wear heading'), href: 'wear/' },
   { text: word('numbers heading'), href: 'numbers/' },
-  ...(family.length > 1 ? [{ text: word('moods heading'), href: 'moods/' }] : []),
+  ...(beside?.moods.some(({ of }) => of.includes(guide.capsule.id)) === true
+    ? [{ text: word('moods heading'), href: 'moods/' }]
+    : []),
+  ...(beside?.together === undefined
+    ? []
+    : [{ text: say(phrase('compare', 'travellers heading', {})), href: 'together/' }]),
+  ...(hasShopping(guide, edition)
+    ? [
+        {
+          text: say(phrase('improve', edition === 'stylist' ? 'shopping link' : 'shopping heading', {})),
+          href: 'shopping/',
+        },
+      ]
+    : []),
   ...(edition === 'stylist' ? [{ text: word('findings heading'), href: 'findings/' }] : []),
 ];
 

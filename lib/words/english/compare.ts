@@ -21,6 +21,8 @@ export const compare = {
   'unworn which': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
     pieces.length === 0 ? 'none' : `${f.count(pieces.length)} (${f.list(pieces)})`,
   'palette is': () => 'palette',
+  'column line': () => 'Line',
+  'why so': ({ why }: { why: string }) => `It ${why}.`,
   'shared heading': () => 'In both',
   'no shared': () => 'No piece is in both.',
   'together heading': () => 'Both in one bag',

@@ -34,6 +34,9 @@ export const improve = {
     estimated === 1 ? `About ${f.grams(grams)}, estimated.` : `${f.grams(grams)}.`,
   'tried so many': ({ things }: { things: number }, f: Formats) =>
     `Every kind on the list was tried in each colour of the mood, its neutrals and the staples, plain and patterned, in several cuts: ${f.count(things)} pieces, each counted exactly.`,
+  'shopping link': () => 'Shopping and swaps',
+  'in place of': ({ out }: { out: string }) => `in place of ${out}`,
+  'looks more': ({ adds }: { adds: string }, f: Formats) => `${looks(adds, f)} more`,
   'costs heading': () => 'What it costs',
   'no price': () => 'No piece of this capsule has a price written in its file.',
   cost: (

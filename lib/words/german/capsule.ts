@@ -1,5 +1,6 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
+import { colourWord } from './colours.ts';
 
 const PIECES = { one: '# Teil', other: '# Teile' } as const;
 const WHY: Readonly<Record<string, string>> = {
@@ -139,7 +140,7 @@ export const capsule = {
 
   'same print': (v) => `${v.one} und ${v.two} sind gleich gemustert: auf einem Bild genügt eins.`,
   'clash in picture': (v) => `${v.one} und ${v.two} passen nebeneinander nicht gut.`,
-  'sits well': (v, f) => `Das passt gut zusammen: ${f.list(v.colours)}.`,
+  'sits well': (v, f) => `Auf dem Bild: ${f.list(v.colours.map(colourWord))}.`,
   'lend any size': () => 'passt allen',
   'lend same size': (v) => `beide tragen Größe ${v.size}`,
 } satisfies Translation<typeof english.capsule>;

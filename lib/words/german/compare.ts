@@ -23,6 +23,8 @@ export const compare = {
   'unworn which': (v, f) =>
     v.pieces.length === 0 ? 'keins' : `${f.count(v.pieces.length)} Stück (${f.list(v.pieces)})`,
   'palette is': () => 'Farbpalette',
+  'column line': () => 'Zeile',
+  'why so': (v) => `Grund: ${v.why}.`,
   'shared heading': () => 'In beiden',
   'no shared': () => 'Kein Teil ist in beiden.',
   'together heading': () => 'Beide in einem Gepäckstück',

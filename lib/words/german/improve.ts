@@ -43,6 +43,9 @@ export const improve = {
   weighs: (v, f) => (v.estimated === 1 ? `Etwa ${f.grams(v.grams)}, geschätzt.` : `${f.grams(v.grams)}.`),
   'tried so many': (v, f) =>
     `Jede Art der Liste wurde in jeder Farbe der Stimmung, ihren Neutralen und den Grundfarben versucht, einfarbig und gemustert, in mehreren Schnitten: ${f.plural(v.things, PIECES)}, jedes genau gezählt.`,
+  'shopping link': () => 'Kaufen und Tauschen',
+  'in place of': (v) => `statt ${v.out}`,
+  'looks more': (v, f) => `${looks(v.adds, f)} mehr`,
   'costs heading': () => 'Was es kostet',
   'no price': () => 'Bei keinem Teil dieser Capsule steht ein Preis.',
   cost: (v, f) => {

@@ -1,5 +1,3 @@
-import type { Guide } from '../guide/index.ts';
-
 /** Exact integers have no place in JSON: they are kept as `{"exact": "1420"}`. */
 const write = (_key: string, value: unknown): unknown => (typeof value === 'bigint' ? { exact: String(value) } : value);
 
@@ -8,8 +6,8 @@ const read = (_key: string, value: unknown): unknown =>
     ? BigInt(String(value.exact))
     : value;
 
-/** A guide as bytes to keep; everything in it is plain data. */
-export const packGuide = (guide: Guide): Uint8Array => new TextEncoder().encode(JSON.stringify(guide, write));
+/** What was computed, as bytes to keep; everything in it is plain data. */
+export const packed = (data: unknown): Uint8Array => new TextEncoder().encode(JSON.stringify(data, write));
 
-/** The guide again, equal to the one that was packed. */
-export const unpackGuide = (bytes: Uint8Array): Guide => JSON.parse(new TextDecoder().decode(bytes), read) as Guide;
+/** The same again, equal to what was packed. */
+export const unpacked = <T>(bytes: Uint8Array): T => JSON.parse(new TextDecoder().decode(bytes), read) as T;
