@@ -16,7 +16,7 @@ describe('wayfold improve', () => {
     const said = rest.join('\n');
     expect(said).toMatch(/To swap\n {2}.+ in place of .+ makes \d+ layered looks? more\./);
     expect(said).toMatch(/To add from the wardrobe\n {2}.+ would add \d+ layered looks?\.\n {6}Good for .+/);
-    expect(said).toMatch(/To buy\n {2}An? .+ would add \d+ layered looks?\./);
+    expect(said).toMatch(/Worth buying\n {2}An? .+ would add \d+ layered looks?\./);
     expect(said).toMatch(/About \d+ g, estimated\./);
     expect(said).toMatch(
       /Copper slip dress, €180: €\d+\.\d\d a look \(\d+ layered looks\), €180\.00 a wear \(worn once\)\./,
