@@ -19,7 +19,7 @@ import type { CardPictures, Picture, PictureIndex, PictureSet, PiecePictures } f
 import type { Fonts } from '../type/index.ts';
 import type { Slot } from '../vocabulary/index.ts';
 import { type Cache, keyOf } from './cache.ts';
-import { type CardVoice, cardInput } from './card-input.ts';
+import { type CardVoice, cardInput, settableCard } from './card-input.ts';
 import { clothSvg } from './cloth.ts';
 import { lookKey, type Motifs, motifKey } from './items.ts';
 import { inPool } from './pool.ts';
@@ -172,7 +172,8 @@ const cardJobs = (
   { fonts, voice, rasteriser }: Easel,
 ): { readonly cards: CardPictures; readonly jobs: readonly Job[] } => {
   const stem = `cards/${look.slug}`;
-  const draw = (format: CardFormat) => drawCard(cardInput(guide, look, format, motifs, voice), fonts);
+  const draw = (format: CardFormat) =>
+    drawCard(settableCard(cardInput(guide, look, format, motifs, voice), fonts), fonts);
   const pngOf = async (card: Card): Promise<Uint8Array> =>
     rasteriser.png(await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet }));
   const keyFor = (format: CardFormat): readonly unknown[] => {

@@ -1,6 +1,7 @@
 import type { CardFormat, CardInput } from '../draw/card/index.ts';
 import { drawnLarger, SMALL_JEWELLERY_SCALE } from '../draw/index.ts';
 import type { Guide, GuideLook } from '../guide/index.ts';
+import type { Fonts } from '../type/index.ts';
 import { type Formats, type Phrase, phrase } from '../words/index.ts';
 import type { Motifs } from './items.ts';
 
@@ -50,3 +51,15 @@ export const cardInput = (
     grain: say(phrase('guide', 'straight grain', {})),
   };
 };
+
+/** The same card with only what the fonts can set; the sheets say which characters they lack. */
+export const settableCard = (input: CardInput, { settable }: Fonts): CardInput => ({
+  ...input,
+  title: settable(input.title),
+  eyebrow: settable(input.eyebrow),
+  wear: settable(input.wear),
+  studio: settable(input.studio),
+  footer: settable(input.footer),
+  note: settable(input.note),
+  pieces: input.pieces.map((piece) => ({ ...piece, name: settable(piece.name) })),
+});

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { create, type Font } from 'fontkit';
 import { FACES, type Face, type FontStyle } from './faces.ts';
-import { plainText, UncoveredTextError } from './text.ts';
+import { plainText, standIn, UncoveredTextError } from './text.ts';
 import { unwrapWoff } from './unwrap.ts';
 
 /** A font as satori takes it. */
@@ -35,6 +35,8 @@ export interface Fonts {
   sfnt(face: Face): Uint8Array<ArrayBuffer>;
   /** Characters of a text that no font has, each once, in order; they must be reported. Empty for Latin, Greek and Cyrillic text. */
   uncovered(text: string): readonly string[];
+  /** The text with the number of each character that no font has in its place; others stay as they are. */
+  settable(text: string): string;
   /** Splits text into runs of one face. Throws `UncoveredTextError`. */
   runs(text: string, style: FontStyle): readonly Run[];
   /** Shapes a word (kerning, ligatures) with the first of these faces that has each character. `spacing` is added after every letter, thousandths of an em. */
@@ -116,6 +118,14 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     ...new Set([...plainText(text)].filter((character) => faceFor(character, FACES.text) === undefined)),
   ];
 
+  const settable = (text: string): string => {
+    const lost = new Set(uncovered(text));
+    if (lost.size === 0) return text;
+    return [...text.normalize('NFC')]
+      .map((character) => (lost.has(character) ? standIn(character) : character))
+      .join('');
+  };
+
   const split = (text: string, plain: string, faces: readonly Face[]): readonly Run[] => {
     const missing: string[] = [];
     const found: { face: Face; text: string }[] = [];
@@ -164,6 +174,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
   return {
     sfnt,
     uncovered,
+    settable,
     runs,
     letters,
     stack: (text, style) =>

@@ -20,3 +20,7 @@ export class UncoveredTextError extends Error {
     this.characters = characters;
   }
 }
+
+/** What stands for a character no font has: its number, so that nothing is lost. */
+export const standIn = (character: string): string =>
+  `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;

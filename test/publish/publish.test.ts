@@ -39,6 +39,18 @@ const fingerprint = async (out: string): Promise<Record<string, string>> => {
 };
 
 describe('a build', () => {
+  it('draws the card of a piece whose name no font has, with the numbers of its characters, and says so', async () => {
+    await cp(SMALL, path.join(folder, 'signs'), { recursive: true });
+    const file = path.join(folder, 'signs', 'wardrobes', 'ada', 'shirt.md');
+    await writeFile(file, (await readFile(file, 'utf8')).replace(/^name: .*$/m, 'name: Shirt ➽'));
+    const result = await build('signs-site', 'signs-cache', 'signs');
+    if (!result.ok) throw new Error('refused');
+    // the name of the character is its number in the Unicode standard
+    const card = await readFile(path.join(folder, 'signs-site', 'graz', 'plain', 'cards', 'look-01.svg'), 'utf8');
+    expect(card).toContain('Shirt [U+27BD]');
+    expect(result.told[0]?.findings.map(({ rule }) => rule)).toContain('print-glyph');
+  });
+
   it('writes pages, cards and sheets, and says how many', async () => {
     const result = await build('one', 'cache-one');
     expect(result.ok).toBe(true);

@@ -14,7 +14,3 @@ export const refusedScript = (text: string): RefusedScript | undefined => {
   if (EAST_ASIAN.test(text)) return 'East Asian';
   return SHAPED.test(text) ? 'shaped' : undefined;
 };
-
-/** What stands on the page for a character no font has: its number, so that nothing is lost. */
-export const standIn = (character: string): string =>
-  `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;

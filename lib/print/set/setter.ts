@@ -2,7 +2,7 @@ import type { FontStyle, Fonts } from '../../type/index.ts';
 import { MILLIMETRES_A_POINT } from '../paper.ts';
 import type { SetRun } from '../pdf/surface.ts';
 import type { Typefaces } from '../pdf/typefaces.ts';
-import { type RefusedScript, refusedScript, standIn } from './script.ts';
+import { type RefusedScript, refusedScript } from './script.ts';
 
 /** Type as it is set. */
 export interface Type {
@@ -102,21 +102,13 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     const refused = refusedScript(text);
     troubles.set(text, { text, characters: missing, ...(refused === undefined ? {} : { refused }) });
   };
-  const settable = (text: string): string => {
-    const lost = new Set(fonts.uncovered(text));
-    if (lost.size === 0) return text;
-    return [...text.normalize('NFC')]
-      .map((character) => (lost.has(character) ? standIn(character) : character))
-      .join('');
-  };
-
   const setSpan = ({ text, type }: Span): Line => {
     const key = `${type.style}|${type.points}|${type.colour}|${type.tracking ?? 0}|${text}`;
     const known = lines.get(key);
     if (known !== undefined) return known;
     if (type.points < LEAST_POINTS) throw new Error(`type of ${type.points} pt is under ${LEAST_POINTS} pt`);
     const tracking = type.tracking ?? 0;
-    const runs = fonts.runs(settable(text), type.style).map((run): SetRun => {
+    const runs = fonts.runs(fonts.settable(text), type.style).map((run): SetRun => {
       const typeface = typefaces.of(run.face);
       const glyphs = typeface.shape(run.text);
       const thousandths = glyphs.reduce((sum, { advance, kern }) => sum + advance + kern, 0);

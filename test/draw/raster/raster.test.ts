@@ -1,3 +1,4 @@
+import { PNG } from 'pngjs';
 import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { random } from '../../../lib/draw/kit/index.ts';
@@ -74,6 +75,33 @@ describe('raster', () => {
       worst = Math.max(worst, Math.abs(value - (written[index] ?? 0)));
     });
     expect(worst).toBeLessThanOrEqual(6);
+  });
+
+  it('keeps the colour of a few small things beside a sheet of pale cloth, in at most 256 colours', async () => {
+    const gold = '#c39a4e';
+    const small = patches.replace(
+      '</svg>',
+      `<circle cx="60" cy="60" r="7" fill="${gold}"/><circle cx="1040" cy="60" r="7" fill="#3a7bd5"/></svg>`,
+    );
+    const pixels = await rasteriser.pixels(small);
+    // a decoder that is not ours
+    const { data } = PNG.sync.read(await rasteriser.png(pixels));
+    const colours = new Set<number>();
+    let squares = 0;
+    for (let at = 0; at < data.length; at += 4) {
+      colours.add(data.readUInt32BE(at));
+      for (const channel of [0, 1, 2]) squares += ((data[at + channel] ?? 0) - (pixels.data[at + channel] ?? 0)) ** 2;
+    }
+    expect(colours.size).toBeLessThanOrEqual(256);
+    expect(Math.sqrt(squares / (data.length * 0.75))).toBeLessThan(1.6);
+    for (const [x, y] of [
+      [60, 60],
+      [1040, 60],
+    ] as const) {
+      const at = (y * 1080 + x) * 4;
+      for (const channel of [0, 1, 2])
+        expect(Math.abs((data[at + channel] ?? 0) - (pixels.data[at + channel] ?? 0))).toBeLessThan(14);
+    }
   });
 
   it('makes pictures of a look on clear ground, at several widths, also for dark pages', async () => {
