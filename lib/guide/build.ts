@@ -14,7 +14,14 @@ import type {
   Studio,
 } from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
-import { findingsOfBrief, findingsOfPlan, findingsOfReserve, planTrip, type Solver } from '../plan/index.ts';
+import {
+  findingsOfBrief,
+  findingsOfFinish,
+  findingsOfPlan,
+  findingsOfReserve,
+  planTrip,
+  type Solver,
+} from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { noLookFindings } from './no-looks.ts';
 import { inGroupOrder } from './order.ts';
@@ -184,6 +191,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
       ...findingsOfReserve(plan),
+      ...findingsOfFinish(plan, brief, pieces, question.sundries),
       ...findingsOfBag(toPack, packed, report),
       ...findingsOfStock(question.sundries),
       ...findingsOfPieces(pieces, question),

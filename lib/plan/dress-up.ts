@@ -1,5 +1,6 @@
 import type { Look, Piece } from '../model/index.ts';
 import { type Candidate, isFinishing } from './candidates.ts';
+import { finished } from './finish.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
@@ -8,7 +9,8 @@ const TRIED_IN_TRANSIT = 24;
 
 /**
  * Puts the finishing pieces on a planned look: bag, jewellery, belt and the like, as the ranking likes them best. The
- * clothes stay what they are; a look that cannot be finished is worn as it is. Fixed looks are left alone.
+ * clothes stay what they are; a look that cannot be finished is worn as it is. The
+ * stylist's own looks are left alone.
  */
 export const dressUp = (source: LookSource, moment: Moment, candidate: Candidate, pieces: readonly Piece[]): Look => {
   if (candidate.fixed || candidate.favourite) return candidate.look;
@@ -21,8 +23,9 @@ export const dressUp = (source: LookSource, moment: Moment, candidate: Candidate
   });
   const grams = new Map(pieces.map((piece) => [piece.id, piece.grams.value]));
   const weightOf = (look: Look): number => look.worn.reduce((sum, { piece }) => sum + (grams.get(piece) ?? 0), 0);
-  const [finished] = ranked.map(({ look }) => look).toSorted((a, b) => weightOf(b) - weightOf(a));
-  if (finished === undefined) return candidate.look;
-  const slots = new Map(finished.worn.map(({ piece, slot }) => [piece, slot]));
-  return candidate.look.worn.every(({ piece, slot }) => slots.get(piece) === slot) ? finished : candidate.look;
+  const [best] = ranked.map(({ look }) => look).toSorted((a, b) => weightOf(b) - weightOf(a));
+  if (best === undefined) return finished(source, moment, candidate.look, pieces);
+  const slots = new Map(best.worn.map(({ piece, slot }) => [piece, slot]));
+  const keeps = candidate.look.worn.every(({ piece, slot }) => slots.get(piece) === slot);
+  return finished(source, moment, keeps ? best : candidate.look, pieces);
 };

@@ -1,5 +1,6 @@
 export { fixedFor, leftForLater } from './candidates.ts';
 export { findingsOfBrief, findingsOfPlan, findingsOfReserve } from './findings.ts';
+export { findingsOfFinish } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';
 export { type Moment, momentsOf } from './moments.ts';

@@ -98,6 +98,13 @@ export const plan = {
     `If it rains on ${f.date(v.date)}, no look is left for ${f.list(few(v.occasions))}.`,
   'rain on a dry day mend': () => 'Pack something for rain that goes with it, or know what to do indoors that day.',
 
+  'no socks': (v: { occasions: readonly string[] }, f: Formats) =>
+    `No socks are packed for the laced shoes worn to ${f.list(few(v.occasions))}.`,
+  'no socks mend': () => 'Add dress socks to the capsule, or socks to the stock of sundries.',
+  'no belt': (v: { occasions: readonly string[] }, f: Formats) =>
+    `No belt is packed for the trousers with loops worn to ${f.list(few(v.occasions))}.`,
+  'no belt mend': () => 'Add a belt or braces to the capsule, or leave it so where the trousers close without one.',
+
   'plan served': (v: { served: number; of: number }, f: Formats) =>
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
   'plan proven': () => 'No plan with these pieces serves more.',

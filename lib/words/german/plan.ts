@@ -72,6 +72,11 @@ export const plan = {
   'rain on a dry day mend': () =>
     'Etwas für Regen einpacken, das dazu passt, oder für den Tag etwas unter Dach vorsehen.',
 
+  'no socks': (v, f) => `Zu den Schnürschuhen für ${f.list(few(v.occasions))} sind keine Socken eingepackt.`,
+  'no socks mend': () => 'Feine Socken in die Capsule nehmen oder Socken in den Vorrat schreiben.',
+  'no belt': (v, f) => `Zur Hose mit Schlaufen für ${f.list(few(v.occasions))} ist kein Gürtel eingepackt.`,
+  'no belt mend': () => 'Gürtel oder Hosenträger in die Capsule nehmen, oder es dabei lassen, wenn die Hose ohne hält.',
+
   'plan served': (v, f) =>
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
   'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',

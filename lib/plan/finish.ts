@@ -1,0 +1,99 @@
+import type { Brief, Finding, Look, Piece, Plan, StockLine } from '../model/index.ts';
+import { dressIndex, type KindId } from '../vocabulary/index.ts';
+import { phrase } from '../words/index.ts';
+import type { LookSource } from './look-source.ts';
+import type { Moment } from './moments.ts';
+
+const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
+
+/** Closed shoes that are laced, and so worn with socks below trousers. common practice, no source */
+const LACED = kinds('oxford shoes', 'derby shoes', 'brogues', 'lace-up boots', 'hiking boots', 'walking shoes');
+/** Trousers with loops for a belt. common practice, no source */
+const LOOPED = kinds('suit trousers', 'tailored trousers', 'chinos', 'corduroy trousers', 'jeans', 'wide jeans');
+/** Braces or a waistcoat take the place of a belt. common practice, no source */
+const INSTEAD_OF_BELT = kinds('braces', 'waistcoat');
+/** Dress codes from which a bare ankle or an empty loop is noticed. common practice, no source */
+const SOCKS_FROM = dressIndex('business');
+const BELT_FROM = dressIndex('business');
+
+type Finish = 'socks' | 'belt';
+
+const isSock = ({ places, covers }: Piece): boolean => places.includes('legwear') && !covers.includes('knees');
+
+/** What a look with trousers lacks below the waist. */
+const lacking = (look: Look, pieces: ReadonlyMap<string, Piece>): readonly Finish[] => {
+  const inSlot = (slot: string): Piece | undefined =>
+    pieces.get(look.worn.find((worn) => worn.slot === slot)?.piece ?? '');
+  const bottom = inSlot('bottom');
+  const shoes = inSlot('shoes');
+  const trousers = bottom?.covers.includes('calves') === true;
+  const belted = look.worn.some(({ piece, slot }) => {
+    const { kind } = pieces.get(piece) ?? {};
+    return slot === 'belt' || (kind !== undefined && INSTEAD_OF_BELT.has(kind));
+  });
+  return [
+    ...(trousers && shoes !== undefined && LACED.has(shoes.kind) && inSlot('legwear') === undefined
+      ? (['socks'] as const)
+      : []),
+    ...(bottom !== undefined && LOOPED.has(bottom.kind) && !belted ? (['belt'] as const) : []),
+  ];
+};
+
+const canBe = (piece: Piece, finish: Finish): boolean =>
+  finish === 'socks' ? isSock(piece) : piece.places.includes('belt');
+
+/** Puts socks into laced shoes and a belt through its loops, where the bag has one that goes with the rest. */
+export const finished = (source: LookSource, moment: Moment, look: Look, pieces: readonly Piece[]): Look => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  let done = look;
+  for (const finish of lacking(look, byId)) {
+    if (finish === 'belt' && dressIndex(moment.occasion.dress) < BELT_FROM) continue;
+    for (const piece of pieces.filter((one) => canBe(one, finish))) {
+      const tried = source.explain([...done.worn.map(({ piece: id }) => id), piece.id], moment.restriction);
+      if (!tried.goes || tried.look === undefined) continue;
+      done = tried.look;
+      break;
+    }
+  }
+  return done;
+};
+
+/**
+ * What is missed at dressy occasions and is not in the bag: a belt, and socks where neither the capsule nor the stock
+ * of underthings has any.
+ */
+export const findingsOfFinish = (
+  plan: Plan,
+  brief: Brief,
+  pieces: readonly Piece[],
+  stock: readonly StockLine[],
+): readonly Finding[] => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const occasions = new Map(brief.occasions.map((occasion) => [occasion.id, occasion]));
+  const without = (finish: Finish, from: number): readonly { readonly id: string; readonly what: string }[] =>
+    plan.days.flatMap((day) =>
+      day.occasions.flatMap(({ occasion: id, look }) => {
+        const occasion = occasions.get(id);
+        const dressy = occasion !== undefined && dressIndex(occasion.dress) >= from;
+        return dressy && look !== undefined && lacking(look, byId).includes(finish) ? [occasion] : [];
+      }),
+    );
+  const say = (finish: Finish, from: number): readonly Finding[] => {
+    const bare = without(finish, from);
+    if (bare.length === 0 || pieces.some((piece) => canBe(piece, finish))) return [];
+    return [
+      {
+        level: 'advice',
+        rule: `no-${finish}`,
+        message: phrase('plan', `no ${finish}`, { occasions: bare.map(({ what }) => what) }),
+        mend: phrase('plan', `no ${finish} mend`, {}),
+        about: bare.map(({ id }) => id),
+      },
+    ];
+  };
+  const packsUnderthings = stock.some(
+    ({ group, travellers }) =>
+      group === 'underthings' && (travellers.length === 0 || travellers.includes(plan.traveller)),
+  );
+  return [...(packsUnderthings ? [] : say('socks', SOCKS_FROM)), ...say('belt', BELT_FROM)];
+};

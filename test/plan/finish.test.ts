@@ -1,0 +1,108 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Piece, StockLine } from '../../lib/model/index.ts';
+import { createWardrobeEngine } from '../../lib/outfit/index.ts';
+import { findingsOfFinish, type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
+import { loadSolver } from '../../lib/solver/index.ts';
+import { brief, capsule, occasion, piece } from './trip.ts';
+import { brokenPlan } from './validate.ts';
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await loadSolver();
+});
+
+const SUIT: readonly Piece[] = [
+  piece('shirt', 'dress shirt'),
+  piece('suit-trousers', 'suit trousers'),
+  piece('suit-jacket', 'suit jacket'),
+  piece('oxfords', 'oxford shoes'),
+];
+const SOCKS = piece('dress-socks', 'dress socks');
+const BELT = piece('belt', 'belt');
+const LINEN: StockLine = {
+  name: 'Socks',
+  group: 'underthings',
+  count: 1,
+  per: 'day',
+  spare: 0,
+  gramsEach: 40,
+  litresEach: 0.1,
+  basis: 'given',
+  when: [],
+  travellers: [],
+  file: 'sundries.md',
+};
+
+const dinner = (dress: 'casual' | 'business') =>
+  brief({
+    occasions: [
+      occasion('2027-10-03', 'Dinner', {
+        dress,
+        activity: dress === 'casual' ? 'standing' : 'sitting',
+        setting: { where: 'indoors', airC: dress === 'casual' ? 24 : 22 },
+      }),
+    ],
+  });
+const sourceOf = (pieces: readonly Piece[]): LookSource => {
+  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
+  return {
+    rank: engine.rank,
+    explain: (ids, restriction) => {
+      const { goes, look } = engine.explain([...ids], restriction);
+      return { goes, reasons: [], ...(look === undefined ? {} : { look }) };
+    },
+  };
+};
+const planned = async (
+  pieces: readonly Piece[],
+  dress: 'casual' | 'business' = 'business',
+  stock: readonly StockLine[] = [],
+) => {
+  const trip = dinner(dress);
+  const plan = await planTrip({
+    brief: trip,
+    traveller: 'Ada',
+    capsule: capsule(),
+    pieces,
+    engine: sourceOf(pieces),
+    solver,
+  });
+  expect(brokenPlan(plan, trip, pieces)).toEqual([]);
+  expect(plan.served).toBe(1);
+  return {
+    worn: plan.days.flatMap((day) => day.occasions.flatMap(({ look }) => look?.worn.map((worn) => worn.piece) ?? [])),
+    rules: findingsOfFinish(plan, trip, pieces, stock).map(({ rule }) => rule),
+  };
+};
+
+/** Socks in laced shoes and a belt through the loops of a suit: common practice, no source. */
+describe('a suit', () => {
+  it('gets its socks and its belt where the bag has them', async () => {
+    const { worn, rules } = await planned([...SUIT, SOCKS, BELT]);
+    expect(worn).toEqual(expect.arrayContaining(['dress-socks', 'belt']));
+    expect(rules).toEqual([]);
+  });
+
+  it('without them is said softly, once', async () => {
+    expect((await planned(SUIT)).rules).toEqual(['no-socks', 'no-belt']);
+    expect((await planned([...SUIT, BELT])).rules).toEqual(['no-socks']);
+  });
+
+  it('takes socks out of the stock of underthings, and braces for a belt', async () => {
+    expect((await planned(SUIT, 'business', [LINEN])).rules).toEqual(['no-belt']);
+    const braced = await planned([...SUIT, piece('braces', 'braces')], 'business', [LINEN]);
+    expect(braced.worn).toContain('braces');
+    expect(braced.rules).toEqual([]);
+    expect((await planned(SUIT, 'business', [{ ...LINEN, travellers: ['Bo'] }])).rules).toContain('no-socks');
+  });
+
+  it('is not asked for a belt at a casual supper', async () => {
+    const casual = [
+      piece('tee', 'long-sleeved tee'),
+      piece('chinos', 'chinos'),
+      piece('boots', 'lace-up boots'),
+      piece('knit', 'cardigan'),
+    ];
+    expect((await planned(casual, 'casual')).rules).toEqual([]);
+  });
+});
