@@ -1,5 +1,5 @@
 import { wardrobeOn, writeInstead } from '../content/index.ts';
-import { engineFor, piecesOfCapsule } from '../guide/index.ts';
+import { engineFor, piecesOfCapsule, refusalFindings } from '../guide/index.ts';
 import type { PieceVerdict, WardrobeEngine } from '../outfit/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
@@ -56,13 +56,20 @@ export const explainVerb: Verb = {
       else for (const line of pieceLines(told, engine, voice, nameOf)) world.out(line);
       return 0;
     }
-    const verdict = engine.explain(ids);
+    const found = engine.explain(ids);
+    const refused = refusalFindings(
+      pieces.filter(({ id }) => ids.includes(id)),
+      trip.brief,
+    );
+    const verdict = { ...found, goes: found.goes && refused.length === 0 };
     if (options.json === true) {
-      world.out(JSON.stringify(verdict, null, 2));
+      const against = refused.map(({ rule, message, about }) => ({ rule, message, pieces: about }));
+      world.out(JSON.stringify({ ...verdict, refused: against }, null, 2));
       return 0;
     }
     const answer = !verdict.goes ? 'No' : verdict.complete ? 'Yes' : 'Yes, as far as it goes';
     world.out(`${answer}: ${ids.map(nameOf).join(', ')}.`);
+    for (const { message, rule } of refused) world.out(`  no  ${voice.say(message)} [${rule}]`);
     for (const { severity, message, rule } of verdict.reasons) {
       world.out(`  ${severity === 'rules out' ? 'no' : 'but'}  ${voice.say(message)} [${rule}]`);
     }

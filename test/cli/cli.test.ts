@@ -83,6 +83,23 @@ describe('the command line', () => {
     expect([...first.looks, ...next.looks]).toEqual(all.looks);
   });
 
+  it('explains that what the client refuses does not go, whatever the rules say', async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), 'wayfold-refused-'));
+    await cp(path.join(CASES, 'valid', 'content'), folder, { recursive: true });
+    const asked = ['explain', 'graz/plain', 'shirt', 'chinos', 'shoes', '--content', folder];
+    expect((await run(asked)).out).toMatch(/^Yes:/);
+    const brief = path.join(folder, 'trips', 'graz', 'brief.md');
+    await writeFile(brief, (await readFile(brief, 'utf8')).replace(/^---\n/, '---\navoid: {fabrics: [cotton]}\n'));
+    const { out } = await run(asked);
+    expect(out).toMatch(/^No:.*\n {2}no {2}.*“cotton”, which the client does not wear\. \[fabric-refused\]/);
+    const { goes, refused } = JSON.parse((await run([...asked, '--json'])).out) as {
+      goes: boolean;
+      refused: unknown[];
+    };
+    expect([goes, refused.length > 0]).toEqual([false, true]);
+    await rm(folder, { recursive: true });
+  });
+
   it('explains a look that goes, one that does not, and a piece', async () => {
     const yes = await run(['explain', RAIL, 'rust-fine-roll-neck', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
     expect(yes.out).toMatch(/^Yes:/);

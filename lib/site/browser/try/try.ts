@@ -21,15 +21,15 @@ const fill = (list: HTMLElement | null, sentences: readonly string[]): void => {
 
 /** Lets a reader put pieces together: the verdict with its reasons at once, the flat lay after it, both by the address. */
 export const tryOn = (document: Document, sentences: Partial<Language>): void => {
-  const form = document.querySelector<HTMLFormElement>('form[data-try]');
-  if (form === null) return;
-  const data = JSON.parse(form.dataset.try ?? '{}') as TryData;
+  const bench = document.querySelector<HTMLElement>('[data-try]');
+  if (bench === null) return;
+  const data = JSON.parse(bench.dataset.try ?? '{}') as TryData;
   const judge = createJudge(data.rules);
   const formats = createFormats(data.studio);
   const saying = (phrase: Phrase): string => say(sentences, formats, phrase);
   const part = <E extends Element = HTMLElement>(name: string): E | null =>
     document.querySelector<E>(`[data-try-${name}]`);
-  const boxes = [...form.querySelectorAll<HTMLInputElement>('input[name=piece]')];
+  const boxes = [...bench.querySelectorAll<HTMLInputElement>('input[name=piece]')];
   const nameOf = new Map(data.rules.pieces.map(({ id, name }) => [id, name]));
   const svg = part<SVGSVGElement>('board');
   const dark = matchMedia('(prefers-color-scheme: dark)');
@@ -74,7 +74,8 @@ export const tryOn = (document: Document, sentences: Partial<Language>): void =>
 
   const mark = (ids: readonly string[], goes: boolean): void => {
     for (const { value, checked, labels } of boxes) {
-      const against = goes && ids.length > 0 && !checked && !wouldGo(judge, ids, value);
+      const refused = data.pieces[value]?.refused !== undefined;
+      const against = goes && ids.length > 0 && !checked && (refused || !wouldGo(judge, ids, value));
       const label = labels?.[0];
       label?.classList.toggle('against', against);
       const words = label?.querySelector<HTMLElement>('[data-try-against]');
@@ -114,9 +115,8 @@ export const tryOn = (document: Document, sentences: Partial<Language>): void =>
     remember();
     show();
   };
-  form.addEventListener('submit', (event) => event.preventDefault());
-  form.addEventListener('change', changed);
-  form.addEventListener('reset', () => {
+  bench.addEventListener('change', changed);
+  part('clear')?.addEventListener('click', () => {
     for (const box of boxes) box.checked = false;
     changed();
     boxes[0]?.focus();
@@ -139,6 +139,6 @@ export const tryOn = (document: Document, sentences: Partial<Language>): void =>
 
   readAddress();
   part('needs')?.remove();
-  form.hidden = false;
+  bench.hidden = false;
   show();
 };
