@@ -60,6 +60,17 @@ describe('the booklet', () => {
     }
   });
 
+  it('names on its cover what some cannot tell apart by colour', async () => {
+    const [hero, ...others] = guide.looks;
+    const [one, two] = hero?.look.worn.map(({ piece }) => PIECES.find(({ id }) => id === piece)) ?? [];
+    if (hero === undefined || one === undefined || two === undefined) throw new Error('no look of two pieces');
+    const unclear = { ...hero, hardToTell: [{ one: one.id, two: two.id, visions: ['protanopia' as const] }] };
+    const coverOf = async (looks: typeof guide.looks): Promise<string> =>
+      (await readPdf(bytesOf(await bookletPdf({ ...guide, looks }, SOURCES)))).pages[0]?.text ?? '';
+    expect(await coverOf(guide.looks)).not.toContain(two.name);
+    expect((await coverOf([unclear, ...others])).replaceAll(/\s+/g, ' ')).toContain(`${one.name} and ${two.name}`);
+  });
+
   it('lies two pages to a sheet when it is imposed', async () => {
     const plain = await readPdf(bytesOf(await bookletPdf(guide, SOURCES)));
     const { pages } = await readPdf(bytesOf(await bookletPdf(guide, SOURCES, { imposed: true })));

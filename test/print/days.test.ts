@@ -49,6 +49,21 @@ describe('the day plan', () => {
     expect(inked(165, 194)).toBe(true);
   });
 
+  it('names in words what some cannot tell apart by colour, beside the rail', async () => {
+    const planned = guide.plan.days.flatMap(({ occasions }) => occasions).find(({ look }) => look !== undefined)?.look;
+    const [one, two] = planned?.worn.map(({ piece }) => PIECES.find(({ id }) => id === piece)) ?? [];
+    if (one === undefined || two === undefined) throw new Error('no look of two pieces');
+    const names = `${one.name} and ${two.name}`;
+    const unclear = guide.looks.map((shown) =>
+      shown.look.id === planned?.id
+        ? { ...shown, hardToTell: [{ one: one.id, two: two.id, visions: ['deuteranopia' as const] }] }
+        : shown,
+    );
+    const plain = (text: string): string => text.replaceAll(/\s+/g, ' ');
+    expect(plain(await textOf(dayPlanPdf(guide, SOURCES)))).not.toContain(names);
+    expect(plain(await textOf(dayPlanPdf({ ...guide, looks: unclear }, SOURCES)))).toContain(names);
+  });
+
   it('says which occasion has no look, and what is lacking', async () => {
     const [day, ...others] = guide.plan.days;
     const [first, ...rest] = day?.occasions ?? [];
