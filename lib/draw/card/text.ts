@@ -110,8 +110,28 @@ const eyebrow = (input: CardInput, size: number, colours: CardColours, text: Tex
     color: colours.soft,
   });
 
+/** Breadth of a space in Fraunces Light Italic, measured. */
+const SPACE = 0.2055;
+/** A figure with another after a dash, 17–28: one word, though the rules of Unicode would let a line end in it. */
+const RANGE = /\d[–-][\d−]/u;
+
+/** A sentence as words in a row that wraps, so that no range of figures is torn. */
 const wear = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
-  text.set(input.wear, 'title italic', { fontSize: size, lineHeight: 1.35, color: colours.soft, marginTop: 5 });
+  input.wear.trim() === ''
+    ? undefined
+    : box(
+        { flexWrap: 'wrap', marginTop: 5 },
+        input.wear.split(' ').map((word) =>
+          text.set(word, 'title italic', {
+            fontSize: size,
+            lineHeight: 1.35,
+            color: colours.soft,
+            marginRight: size * SPACE,
+            maxWidth: '100%',
+            ...(RANGE.test(word) ? { whiteSpace: 'nowrap' } : {}),
+          }),
+        ),
+      );
 
 /** The portrait card from top to bottom; `art` is what the texts leave. */
 export const portraitTree = (input: CardInput, colours: CardColours, text: TextSetter): Node => {

@@ -94,6 +94,17 @@ describe('card', () => {
     },
   );
 
+  it('never tears a range of figures over two lines', async () => {
+    // however long the words before it are, and so wherever a line ends
+    for (let letters = 1; letters < 40; letters += 3) {
+      const wear = `${'m'.repeat(letters)} Right from casual to smart casual. Outdoors on foot, 17–28 °C.`;
+      const { words } = await drawCard(cardOf({ format: 'landscape', wear, pieces: [] }), fonts);
+      const at = words.findIndex(({ text }) => text === '17');
+      expect(words.slice(at, at + 3).map(({ text }) => text)).toEqual(['17', '–', '28']);
+      expect(new Set(words.slice(at, at + 3).map(({ y }) => Math.round(y))).size).toBe(1);
+    }
+  });
+
   it('writes every letter of a title and of the names, however they wrap', async () => {
     const title = 'Wintermantelknopflochgarn und Nähseide, '.repeat(7).trim();
     for (const format of ['portrait', 'landscape'] as const) {
