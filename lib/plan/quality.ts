@@ -85,74 +85,102 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
 
 const CORE_SLOTS: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom']);
 
-/** Judges assignments quickly: what does not depend on the others is reckoned once a candidate. */
+/** What the judge needs of one candidate at one occasion, with pieces, cores and clothes as numbers. */
+interface Facts {
+  /** What it costs whatever else is worn. */
+  readonly own: number;
+  readonly pieces: readonly number[];
+  readonly core: number;
+  readonly garments: readonly number[];
+  readonly swims: boolean;
+  /** Clothes without the layers. */
+  readonly base: number;
+}
+
+/** Numbers for texts, in the order they are first met. */
+const numbering = (): ((text: string) => number) => {
+  const known = new Map<string, number>();
+  return (text) => {
+    const number = known.get(text) ?? known.size;
+    known.set(text, number);
+    return number;
+  };
+};
+
+/**
+ * Judges assignments quickly, since the search asks many thousands of times: what does not depend on the others is
+ * reckoned once a candidate, and what was worn when is noted in arrays that are stamped rather than emptied.
+ */
 export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number) => {
-  const own = problem.moments.map(() => new Map<Candidate, number>());
-  const garments = new Map<Candidate, readonly string[]>();
-  const changes = new Map<Candidate, Map<Candidate, Change>>();
-  const weights = new Map(
-    [...problem.pieces].map(([id, piece]) => [id, COST.piece + (COST.kilogram * piece.grams.value) / 1000]),
-  );
-  const ownOf = (index: number, candidate: Candidate): number => {
-    const known = own[index]?.get(candidate) ?? ownCost(problem, index, candidate);
-    own[index]?.set(candidate, known);
-    return known;
+  const known = problem.moments.map(() => new Map<Candidate, Facts>());
+  const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
+  const [pieceNumber, coreNumber, clothesNumber] = [numbering(), numbering(), numbering()];
+  const weights = [...problem.pieces].map(([id, piece]) => {
+    pieceNumber(id);
+    return COST.piece + (COST.kilogram * piece.grams.value) / 1000;
+  });
+  const factsOf = (index: number, candidate: Candidate): Facts => {
+    const before = known[index]?.get(candidate);
+    if (before !== undefined) return before;
+    const { look, core, identity } = candidate;
+    const facts: Facts = {
+      own: ownCost(problem, index, candidate),
+      pieces: candidate.pieces.map(pieceNumber),
+      core: coreNumber(core),
+      garments: look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => pieceNumber(piece)),
+      swims: identity === '',
+      base: clothesNumber(clothes(look, (slot) => BASE.has(slot))),
+    };
+    known[index]?.set(candidate, facts);
+    return facts;
   };
-  const garmentsOf = (candidate: Candidate): readonly string[] => {
-    const known =
-      garments.get(candidate) ??
-      candidate.look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => piece);
-    garments.set(candidate, known);
-    return known;
-  };
-  const changeOf = (before: Candidate, after: Candidate): Change => {
-    const row = changes.get(before) ?? new Map<Candidate, Change>();
-    changes.set(before, row);
-    const known = row.get(after) ?? changeBetween(before.look, after.look);
-    row.set(after, known);
-    return known;
-  };
+  let stamp = 0;
+  const usedAt: number[] = [];
+  const garmentAt: number[] = [];
+  const garmentDay: number[] = [];
+  const coreAt: number[] = [];
+  const coreDay: number[] = [];
+  const coreUntil: number[] = [];
 
   return (assignment) => {
+    stamp += 1;
     let cost = 0;
-    const used = new Set<string>();
-    const coreDays = new Map<string, Set<number>>();
-    const garmentDay = new Map<string, number>();
-    const swumUntil = new Map<string, number>();
-    let previous: { readonly candidate: Candidate; readonly day: number; readonly tiring: boolean } | undefined;
-    let changesToday = 0;
+    let before: Facts | undefined;
+    let [beforeDay, beforeTiring, changesToday] = [-1, false, 0];
     for (let index = 0; index < assignment.length; index += 1) {
       const candidate = assignment[index];
       const moment = problem.moments[index];
       if (candidate === undefined || moment === undefined) continue;
-      cost += ownOf(index, candidate);
-      for (const piece of candidate.pieces) used.add(piece);
-      if (previous?.day === moment.day) {
-        const change = changeOf(previous.candidate, candidate);
-        if (change === 'changes clothes') {
-          changesToday += 1;
-          cost += COST.change + (changesToday > 2 ? COST.manyChanges : 0);
-        } else if (previous.tiring) cost += COST.notFresh;
-      } else changesToday = 0;
-      if (candidate.identity !== '') {
-        const days = coreDays.get(candidate.core) ?? new Set<number>();
-        coreDays.set(candidate.core, days.add(moment.day));
-        for (const garment of garmentsOf(candidate)) {
-          const last = garmentDay.get(garment);
-          if (last !== undefined && last === moment.day - 1) cost += COST.nextDay;
-          garmentDay.set(garment, moment.day);
+      const { day } = moment;
+      const facts = factsOf(index, candidate);
+      cost += facts.own;
+      for (const piece of facts.pieces) {
+        if (usedAt[piece] === stamp) continue;
+        usedAt[piece] = stamp;
+        cost += weights[piece] ?? 0;
+      }
+      if (before === undefined || beforeDay !== day) changesToday = 0;
+      else if (before.base !== facts.base) {
+        changesToday += 1;
+        cost += COST.change + (changesToday > 2 ? COST.manyChanges : 0);
+      } else if (beforeTiring) cost += COST.notFresh;
+      const met = coreAt[facts.core] === stamp;
+      if (facts.swims) {
+        if (met && moment.start - (coreUntil[facts.core] ?? 0) < SWIM_TURN_HOURS) cost += COST.sameSwimwear;
+        coreUntil[facts.core] = moment.end;
+      } else {
+        if (met && coreDay[facts.core] !== day) cost += COST.sameCore;
+        coreDay[facts.core] = day;
+        for (const garment of facts.garments) {
+          if (garmentAt[garment] === stamp && garmentDay[garment] === day - 1) cost += COST.nextDay;
+          garmentAt[garment] = stamp;
+          garmentDay[garment] = day;
         }
       }
-      if (candidate.identity === '') {
-        const last = swumUntil.get(candidate.core);
-        if (last !== undefined && moment.start - last < SWIM_TURN_HOURS) cost += COST.sameSwimwear;
-        swumUntil.set(candidate.core, moment.end);
-      }
-      const tiring = ACTIVITIES[moment.occasion.activity].met >= TIRING_MET;
-      previous = { candidate, day: moment.day, tiring };
+      coreAt[facts.core] = stamp;
+      before = facts;
+      [beforeDay, beforeTiring] = [day, tiring[index] === true];
     }
-    for (const days of coreDays.values()) cost += COST.sameCore * (days.size - 1);
-    for (const piece of used) cost += weights.get(piece) ?? 0;
     return cost;
   };
 };
