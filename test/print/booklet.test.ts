@@ -108,6 +108,31 @@ describe('the booklet', () => {
     expect(titles.reduce((sum, count) => sum + count, 0)).toBe(guide.looks.length);
   });
 
+  it('has no page left over: where folding would leave some, the first looks are shown larger', async () => {
+    for (const looks of [13, 16, 20, 24]) {
+      const { pages } = await readPdf(bytesOf(await bookletPdf(makeGuide({ looks }), SOURCES)));
+      const shown = pages.map(
+        ({ structure }) =>
+          elements(structure).filter(
+            ({ role, children }) =>
+              role === 'Sect' && children.some((child) => 'role' in child && child.role === 'Figure'),
+          ).length,
+      );
+      expect(pages.length % 4).toBe(0);
+      expect(shown.reduce((sum, count) => sum + count, 0)).toBe(looks);
+      expect(pages.filter(({ text }) => text.startsWith('Notes')).length).toBe(0);
+    }
+  });
+
+  it('begins the words under looks beside each other at one height', async () => {
+    const { pages } = await readPdf(bytesOf(await bookletPdf(guide, SOURCES, { looksAPage: 4 })));
+    const numbers = pages.flatMap(({ words }) =>
+      words.filter(({ text, points }) => /^\d+$/.test(text.trim()) && Math.abs(points - 12) < 0.1),
+    );
+    expect(numbers).toHaveLength(guide.looks.length);
+    for (let at = 0; at + 1 < numbers.length; at += 2) expect(numbers[at]?.y).toBeCloseTo(numbers[at + 1]?.y ?? 0, 1);
+  });
+
   it('holds every piece, the palette in words, the notes from Markdown, and the cautions', async () => {
     const { pages } = await readPdf(bytesOf(await bookletPdf(guide, SOURCES)));
     const text = pages.map((page) => page.text).join(' ');

@@ -92,6 +92,27 @@ describe('the day plan', () => {
     expect(text).toContain('1 occasion has no look yet');
   });
 
+  it('says a caution in full on its first day, and points back to that day on later ones', async () => {
+    const caution = phrase('guide', 'as written', { text: 'Wet stones: wear shoes that grip.' });
+    const days = guide.plan.days.map((day, index) => ({
+      ...day,
+      occasions: day.occasions.map((planned, at) =>
+        at === 0 && (index === 1 || index === 3) ? { ...planned, cautions: [caution] } : { ...planned, cautions: [] },
+      ),
+    }));
+    const text = await textOf(dayPlanPdf({ ...guide, plan: { ...guide.plan, days } }, SOURCES));
+    expect(text.split('Wet stones: wear shoes that grip.')).toHaveLength(2);
+    expect(text).toContain('Cautions as on 3 Oct.');
+  });
+
+  it('leaves no page with a stray day: the last is at least half as full as the first', async () => {
+    for (const paper of ['A4', 'Letter'] as const) {
+      const { pages } = await readPdf(bytesOf(await dayPlanPdf(guide, SOURCES, { paper })));
+      const headings = pages.map(({ structure }) => elements(structure).filter(({ role }) => role === 'H3').length);
+      expect(headings.at(-1) ?? 0).toBeGreaterThanOrEqual((headings[0] ?? 0) / 2);
+    }
+  });
+
   it('names the sun only from index 3, as the World Health Organization advises', async () => {
     const withSun = (uvIndex: number) => ({
       ...guide,

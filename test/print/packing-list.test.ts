@@ -56,6 +56,15 @@ describe('the packing list', () => {
     expect(at('Passport')).toBeLessThan(at('Toothpaste'));
   });
 
+  it('says how the weight of a bag is made of its own, what is in it and its liquids', async () => {
+    const { pages } = await readPdf(bytesOf(await packingListPdf(guide, SOURCES)));
+    const found = /([\d.]+)\s?kg the bag itself \+ ([\d.]+)\s?kg in it/.exec(pages[0]?.text ?? '');
+    const whole = /([\d.]+)\s?kg, give or take/.exec(pages[0]?.text ?? '');
+    // Each of the three is rounded to a tenth.
+    expect(Math.abs(Number(found?.[1]) + Number(found?.[2]) - Number(whole?.[1]))).toBeLessThan(0.16);
+    expect(pages[0]?.text).toContain(`${found?.[2]} kg`);
+  });
+
   it('gives every piece with its grams, and the weight of each bag as the sum of its lines', async () => {
     const { pages } = await readPdf(bytesOf(await packingListPdf(guide, SOURCES)));
     const text = pages[0]?.text ?? '';

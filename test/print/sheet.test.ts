@@ -11,6 +11,7 @@ import { SOURCES } from './sources.ts';
 
 const { bookletPdf, cardSheetPdf, dayPlanPdf, packingListPdf, wearTablePdf } = print;
 const guide = makeGuide();
+const PAPERS = ['A4', 'Letter'] as const;
 
 it('offers five documents and nothing else', () => {
   expect(Object.keys(print).sort()).toEqual([
@@ -55,10 +56,13 @@ describe('the whole set', () => {
     );
     const sizes = await Promise.all(
       [
-        packingListPdf(guide, SOURCES),
-        dayPlanPdf(guide, SOURCES),
-        wearTablePdf(guide, SOURCES),
+        ...PAPERS.flatMap((paper) => [
+          packingListPdf(guide, SOURCES, { paper }),
+          dayPlanPdf(guide, SOURCES, { paper }),
+          wearTablePdf(guide, SOURCES, { paper }),
+        ]),
         bookletPdf(guide, SOURCES),
+        bookletPdf(guide, SOURCES, { imposed: true }),
         cardSheetPdf(guide, SOURCES, cards, { aPage: 6 }),
       ].map(async (made) => bytesOf(await made).length),
     );

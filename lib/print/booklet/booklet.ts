@@ -17,7 +17,7 @@ export interface BookletChoice {
   readonly imposed?: boolean;
   /** Bleed of 3 mm and crop marks, for a printer who trims. */
   readonly bleed?: boolean;
-  /** Looks to a page; four when there are more than twelve. */
+  /** Looks to a page; when there are more than twelve, four, and the first larger where folding leaves pages over. */
   readonly looksAPage?: 2 | 4;
 }
 
@@ -47,10 +47,17 @@ const loadPhotos = async (job: Job, photos: ReadonlyMap<string, Uint8Array>): Pr
   return loaded;
 };
 
+const SHEET = 4;
+
+/** Pages that folding leaves over, with the back cover counted. */
+const leftOver = (inside: number): number => (SHEET - ((inside + 1) % SHEET)) % SHEET;
+
+/** Looks to show large, two to a page, so that a page left over is a page of looks: four of them take one page more. */
+const wideLooks = (looks: number, inside: number): number => Math.min(leftOver(inside), Math.floor(looks / 4)) * 4;
+
 /** Pages to write on before the back cover, so that the sheets can be folded. */
 const padded = (pages: readonly BookPage[], notes: BookPage, back: BookPage): readonly BookPage[] => {
-  const missing = (4 - ((pages.length + 1) % 4)) % 4;
-  return [...pages, ...Array.from({ length: missing }, () => notes), back];
+  return [...pages, ...Array.from({ length: leftOver(pages.length) }, () => notes), back];
 };
 
 /** The lookbook to hold in the hand: cover, palette, pieces, looks, days, cautions, on half sheets. */
@@ -61,18 +68,16 @@ export const bookletPdf = async (guide: Guide, sources: PrintSources, choice: Bo
   const size = FOLDED[paper];
   const photos = await loadPhotos(job, sources.photos ?? new Map());
   const aPage = choice.looksAPage ?? (guide.looks.length > MANY_LOOKS ? 4 : 2);
-  const pages = padded(
-    [
-      coverPage(job, size, bleed, choice.imposed === true),
-      ...palettePart(job, size),
-      ...piecesPart(job, size, photos),
-      ...looksPart(job, size, aPage),
-      ...daysPart(job, size),
-      ...cautionsPart(job, size),
-    ],
-    notesPage(job, size),
-    backPage(job, size),
-  );
+  const inside = (wide: number): readonly BookPage[] => [
+    coverPage(job, size, bleed, choice.imposed === true),
+    ...palettePart(job, size),
+    ...piecesPart(job, size, photos),
+    ...looksPart(job, size, aPage, wide),
+    ...daysPart(job, size),
+    ...cautionsPart(job, size),
+  ];
+  const wide = choice.looksAPage === undefined && aPage === 4 ? wideLooks(guide.looks.length, inside(0).length) : 0;
+  const pages = padded(inside(wide), notesPage(job, size), backPage(job, size));
   const surfaces = layPages(job.press, pages.length, { paper, imposed: choice.imposed === true, bleed });
   surfaces.forEach((surface, index) => {
     const page = pages[index];

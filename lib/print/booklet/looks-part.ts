@@ -13,8 +13,19 @@ import { smallProse } from './prose-types.ts';
 
 const LOOK_GAP = 6;
 
-/** The looks, two or four to a page. */
-export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage[] => {
+/** Looks of each page in turn: the first two by two, the rest as many as go to a page. */
+const paged = <T>(looks: readonly T[], aPage: 2 | 4, wide: number): readonly (readonly T[])[] => {
+  const pages: T[][] = [];
+  for (let at = 0; at < looks.length; ) {
+    const count = at < wide ? 2 : aPage;
+    pages.push(looks.slice(at, at + count));
+    at += count;
+  }
+  return pages;
+};
+
+/** The looks, two or four to a page; the first `wide` of them two to a page whatever the rest. */
+export const looksPart = (job: Job, size: Size, aPage: 2 | 4, wide = 0): readonly BookPage[] => {
   const { looks } = job.guide;
   const { setter } = job.press;
   const measure = bookMeasure(size);
@@ -23,8 +34,8 @@ export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage
   if (looks.length === 0) {
     return flowingPart(job, size, title, [{ block: tagged('P', text(setter, job.say('no looks'), job.types.fact)) }]);
   }
-  return Array.from({ length: Math.ceil(looks.length / aPage) }, (_, index): BookPage => {
-    const some = looks.slice(index * aPage, (index + 1) * aPage);
+  return paged(looks, aPage, wide).map((some, index): BookPage => {
+    const across = aPage === 2 || index * 2 < wide ? 1 : 2;
     return {
       ...(index === 0 ? { bookmark: { title, level: 1 } } : {}),
       paint: (surface, page) => {
@@ -32,9 +43,9 @@ export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage
         const taken = index === 0 ? head.height(measure.width) : 0;
         if (index === 0) head.paint(surface, area);
         const height = (measure.height - taken - LOOK_GAP) / 2;
-        const cell: Size = { width: aPage === 2 ? measure.width : (measure.width - LOOK_GAP) / 2, height };
+        const cell: Size = { width: across === 1 ? measure.width : (measure.width - LOOK_GAP) / 2, height };
         const blocks = some.map((look, at): Block => {
-          if (aPage === 4) {
+          if (across === 2) {
             const beside = some.slice(at - (at % 2), at - (at % 2) + 2);
             const words = Math.max(...beside.map((each) => smallWordsHeight(job, each, cell.width)));
             return smallLook(job, look, cell, words);
@@ -42,7 +53,7 @@ export const looksPart = (job: Job, size: Size, aPage: 2 | 4): readonly BookPage
           const note = prose(setter, look.note, smallProse(job)).map(({ block }) => block);
           return wideLook(job, look, cell, note.length > 0 ? stack(note, 1) : undefined);
         });
-        grid(blocks, aPage === 2 ? 1 : 2, { across: LOOK_GAP, down: LOOK_GAP }).paint(surface, {
+        grid(blocks, across, { across: LOOK_GAP, down: LOOK_GAP }).paint(surface, {
           ...area,
           y: area.y + taken,
           height: measure.height - taken,

@@ -2,7 +2,7 @@ import type { Job } from '../job.ts';
 import { type Area, inset, type Size } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
 import { type Block, drawn, space, stack, tagged, unread } from '../set/block.ts';
-import { type FlowItem, flow } from '../set/flow.ts';
+import { type FlowItem, flow, levelFlow } from '../set/flow.ts';
 import { stitch } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
@@ -63,8 +63,6 @@ export const partHead = (job: Job, title: string): Block =>
     space(5),
   ]);
 
-const LEVELS = 40;
-
 /** A part that runs over as many pages as it takes; level, when its last page should not hold a stray line. */
 export const flowingPart = (
   job: Job,
@@ -75,13 +73,7 @@ export const flowingPart = (
 ): readonly BookPage[] => {
   const measure = bookMeasure(size);
   const head: FlowItem = { block: partHead(job, title), withNext: true };
-  const inRoom = (height: number): readonly Block[] => flow([head, ...items], measure.width, () => height);
-  let frames = inRoom(measure.height);
-  for (let step = 1; level && frames.length > 1 && step < LEVELS; step++) {
-    const lower = inRoom(measure.height * (1 - step / LEVELS));
-    if (lower.length > frames.length) break;
-    frames = lower;
-  }
+  const frames = (level ? levelFlow : flow)([head, ...items], measure.width, () => measure.height);
   return frames.map(
     (frame, index): BookPage => ({
       paint: (surface, page) => frame.paint(surface, bookArea(size, page)),

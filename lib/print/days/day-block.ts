@@ -20,6 +20,7 @@ const WORDS = { share: 1 };
 const WIDEST_RAIL = 105;
 const RAIL_SHARE = 0.555;
 const GAP = 2.5;
+const CAUTION_GAP = 2;
 
 /** Space above and below a day, and between its lines, millimetres. */
 export interface DayAir {
@@ -75,24 +76,40 @@ const namesOf = (job: Job, look: Look): readonly string[] => {
   return names.length === 0 ? [] : [job.say('on the rail', { pieces: names })];
 };
 
+interface Cautions {
+  /** Said here for the first time, in full. */
+  readonly fresh: readonly string[];
+  /** Pointers to the days that said the others. */
+  readonly before: readonly string[];
+}
+
 /** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
-const cautionWords = (job: Job, day: PlannedDay, planned: PlannedOccasion): string => {
+const cautionsOf = (job: Job, day: PlannedDay, planned: PlannedOccasion): Cautions => {
   const said = new Map<string, string>();
-  for (const { date, occasions } of job.guide.plan.days.filter(({ date }) => date < day.date)) {
+  for (const { date, occasions } of job.guide.plan.days.filter((earlier) => earlier.date < day.date)) {
     for (const caution of occasions.flatMap(({ cautions }) => cautions).map(job.sayPhrase)) {
       if (!said.has(caution)) said.set(caution, date);
     }
   }
   const cautions = planned.cautions.map(job.sayPhrase);
-  const fresh = cautions.filter((caution) => !said.has(caution));
-  const before = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
-  return [
-    ...fresh,
-    ...[...before].map((date) => job.say('cautions as on', { date: job.formats.dateShort(date) })),
-  ].join(' ');
+  const dates = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
+  return {
+    fresh: cautions.filter((caution) => !said.has(caution)),
+    before: [...dates].map((date) => job.say('cautions as on', { date: job.formats.dateShort(date) })),
+  };
 };
 
-const wordsCell = (job: Job, day: PlannedDay, occasion: Occasion, planned: PlannedOccasion): Block => {
+const cautionText = (job: Job, sentences: readonly string[]): Block =>
+  tagged(
+    'P',
+    text(
+      job.press.setter,
+      sentences.join(' '),
+      inked({ ...job.types.key, points: 7.5, leading: 3.3 }, job.inks.thread),
+    ),
+  );
+
+const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion, cautions: Cautions): Block => {
   const { setter } = job.press;
   const { types, inks, guide } = job;
   const line = (words: string, type = types.text): Block => tagged('P', text(setter, words, type));
@@ -109,9 +126,7 @@ const wordsCell = (job: Job, day: PlannedDay, occasion: Occasion, planned: Plann
   if (planned.layersOn.length > 0) said.push(line(job.say('layers on', { pieces: job.names(planned.layersOn) })));
   if (planned.layersCarried.length > 0)
     said.push(line(job.say('layers carried', { pieces: job.names(planned.layersCarried) })));
-  if (planned.cautions.length > 0) {
-    said.push(line(cautionWords(job, day, planned), inked({ ...types.key, points: 7.5, leading: 3.3 }, inks.thread)));
-  }
+  if (cautions.fresh.length === 0 && cautions.before.length > 0) said.push(cautionText(job, cautions.before));
   return stack(
     [
       tagged('H3', text(setter, occasion.what, resized(types.panel, 11.5))),
@@ -122,26 +137,37 @@ const wordsCell = (job: Job, day: PlannedDay, occasion: Occasion, planned: Plann
   );
 };
 
+/** Cautions in full run under the words and the rail, where they take the fewest lines. */
+const cautionRow = (job: Job, { fresh, before }: Cautions): readonly Block[] =>
+  fresh.length === 0 ? [] : [padded(cautionText(job, [...fresh, ...before]), { left: WEATHER + GAP })];
+
 const occasionRow = (job: Job, day: PlannedDay, planned: PlannedOccasion, railHeight: number): Block => {
   const occasion = job.guide.brief.occasions.find(({ id }) => id === planned.occasion);
   if (occasion === undefined)
     throw new Error(`the plan names the occasion "${planned.occasion}" and the brief does not hold it`);
+  const cautions = cautionsOf(job, day, planned);
   const hung = planned.look !== undefined && planned.change !== 'goes on' && planned.change !== 'layers only';
   const across = (width: number): Block =>
-    row(
+    stack(
       [
-        { width: WEATHER, block: weatherCell(job, occasion, planned, day.weather) },
-        { width: WORDS, block: wordsCell(job, day, occasion, planned) },
-        ...(hung && planned.look !== undefined
-          ? [
-              {
-                width: Math.min(WIDEST_RAIL, (width - WEATHER - 2 * GAP) * RAIL_SHARE),
-                block: lookRail(job, planned.look, railHeight),
-              },
-            ]
-          : []),
+        row(
+          [
+            { width: WEATHER, block: weatherCell(job, occasion, planned, day.weather) },
+            { width: WORDS, block: wordsCell(job, occasion, planned, cautions) },
+            ...(hung && planned.look !== undefined
+              ? [
+                  {
+                    width: Math.min(WIDEST_RAIL, (width - WEATHER - 2 * GAP) * RAIL_SHARE),
+                    block: lookRail(job, planned.look, railHeight),
+                  },
+                ]
+              : []),
+          ],
+          { gap: GAP },
+        ),
+        ...cautionRow(job, cautions),
       ],
-      { gap: GAP },
+      CAUTION_GAP,
     );
   return {
     height: (width) => across(width).height(width),

@@ -3,7 +3,7 @@ import { finishJob, type Job, type PaperChoice, type Printed, type PrintSources,
 import { journeyDates } from '../packing/lines.ts';
 import { PAPERS, turn } from '../paper.ts';
 import { type Block, drawn, stack, tagged, unread } from '../set/block.ts';
-import { type FlowItem, flow } from '../set/flow.ts';
+import { type FlowItem, flow, levelFlow } from '../set/flow.ts';
 import { stitch } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { bodyArea, runningHead, sheetFurniture, sheetHead } from '../sheet-head.ts';
@@ -74,7 +74,8 @@ export const dayPlanPdf = async (guide: Guide, sources: PrintSources, choice: Pa
   const heads = [0, 1].map((page) => body.y + above(page));
   const tries = TRIES.map((how) => flow(items(job, how, heads), body.width, room));
   const least = Math.min(...tries.map(({ length }) => length));
-  const pages = tries.find(({ length }) => length === least) ?? [];
+  const best = TRIES.find((_, index) => tries[index]?.length === least);
+  const pages = best === undefined ? [] : levelFlow(items(job, best, heads), body.width, room);
   const shown =
     pages.length > 0 ? pages : [stack([tagged('P', text(job.press.setter, job.say('plan empty'), job.types.fact))])];
   shown.forEach((page, index) => {

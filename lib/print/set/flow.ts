@@ -70,3 +70,20 @@ export const flow = (items: readonly FlowItem[], width: number, room: (frame: nu
   if (held.length > 0) close();
   return frames;
 };
+
+const LEVELS = 40;
+
+/** The same, in no more frames, with the last about as full as the others: no frame is left with a stray line. */
+export const levelFlow = (
+  items: readonly FlowItem[],
+  width: number,
+  room: (frame: number) => number,
+): readonly Block[] => {
+  let frames = flow(items, width, room);
+  for (let step = 1; frames.length > 1 && step < LEVELS; step++) {
+    const lower = flow(items, width, (frame) => room(frame) * (1 - step / LEVELS));
+    if (lower.length > frames.length) break;
+    frames = lower;
+  }
+  return frames;
+};
