@@ -173,7 +173,7 @@ const cardJobs = (
 ): { readonly cards: CardPictures; readonly jobs: readonly Job[] } => {
   const stem = `cards/${look.slug}`;
   const draw = (format: CardFormat) =>
-    drawCard(settableCard(cardInput(guide, look, format, motifs, voice), fonts), fonts);
+    drawCard(settableCard(cardInput(guide, look, format, motifs, voice), fonts), fonts, { onLaid: rasteriser.prepare });
   const pngOf = async (card: Card): Promise<Uint8Array> =>
     rasteriser.png(await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet }));
   const keyFor = (format: CardFormat): readonly unknown[] => {

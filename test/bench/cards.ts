@@ -88,7 +88,7 @@ const median = (times: readonly number[]): number =>
   [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
 
 const pngOf = async (input: CardInput, fonts: Fonts, rasteriser: Rasteriser): Promise<Buffer> => {
-  const card = await drawCard(input, fonts);
+  const card = await drawCard(input, fonts, { onLaid: rasteriser.prepare });
   return rasteriser.png(await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet }));
 };
 

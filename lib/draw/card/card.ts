@@ -114,15 +114,27 @@ export interface Card {
   readonly boxes: Boxes;
 }
 
+export interface DrawCardOptions {
+  /** Starts every id, for several cards in one document. Default `c`. */
+  readonly prefix?: string;
+  /** Told where the pieces lie before the last texts are set, so that they can be painted meanwhile. */
+  readonly onLaid?: (lay: FlatLay) => void;
+}
+
 /**
  * Draws a card. Texts wrap and step down in size, and are never cut. Throws `UncoveredTextError` with the characters when a
- * text holds some that no font has. `prefix` starts every id, for several cards in one document.
+ * text holds some that no font has.
  */
-export const drawCard = async (input: CardInput, fonts: Fonts, prefix = 'c'): Promise<Card> => {
+export const drawCard = async (
+  input: CardInput,
+  fonts: Fonts,
+  { prefix = 'c', onLaid }: DrawCardOptions = {},
+): Promise<Card> => {
   const colours = coloursOf(input);
   const size = CARD_SIZES[input.format];
   const { words, boxes } = await setTexts(input, colours, fonts);
   const lay = layFlat(input.pieces, boxNamed(boxes, 'art'));
+  onLaid?.(lay);
   const ticks = tapeTicks(input.tape.unit, lay.scale, TAPE_TOP, size.height - 30);
   const small = createTextSetter(fonts);
   const { words: labels } = await setInSatori(smallPrint(input, ticks, colours, small), size, fonts, small.texts);

@@ -8,31 +8,60 @@ const STRAY = 0.065;
 /** Degrees the line must turn at a point for it to stay a corner. */
 const CORNER = 52;
 
-/** Fills a polygon, in cells, by the nonzero rule. */
-const fillPolygon = (mask: Uint8Array, width: number, height: number, polygon: readonly Point[]): void => {
-  let low = height;
-  let high = 0;
-  for (const [, y] of polygon) {
-    low = Math.min(low, y);
-    high = Math.max(high, y);
-  }
-  const count = polygon.length;
-  for (let row = Math.max(0, Math.ceil(low)); row <= Math.min(height - 1, Math.floor(high)); row++) {
-    const crossings: [at: number, turn: number][] = [];
-    for (let i = 0; i < count; i++) {
-      const [x1, y1] = polygon[i] as Point;
-      const [x2, y2] = polygon[i + 1 === count ? 0 : i + 1] as Point;
-      if (y1 <= row !== y2 <= row) crossings.push([x1 + ((row - y1) / (y2 - y1)) * (x2 - x1), y2 > y1 ? 1 : -1]);
+/** The raster, and room for the crossings of one row: thousands of facets are filled. */
+interface Raster {
+  readonly mask: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly top: number;
+  readonly at: Float64Array;
+  readonly turn: Int8Array;
+}
+
+/** Notes where the polygon's edges cross a row, from left to right; gives how many. */
+const crossingsOf = ({ left, top, at, turn }: Raster, polygon: readonly Point[], row: number): number => {
+  let count = 0;
+  let [x1, y1] = polygon[polygon.length - 1] as Point;
+  x1 = (x1 - left) / CELL;
+  y1 = (y1 - top) / CELL;
+  for (const point of polygon) {
+    const x2 = (point[0] - left) / CELL;
+    const y2 = (point[1] - top) / CELL;
+    if (y1 <= row !== y2 <= row) {
+      const x = x1 + ((row - y1) / (y2 - y1)) * (x2 - x1);
+      let place = count++;
+      for (; place > 0 && (at[place - 1] ?? 0) > x; place--) {
+        at[place] = at[place - 1] ?? 0;
+        turn[place] = turn[place - 1] ?? 0;
+      }
+      at[place] = x;
+      turn[place] = y2 > y1 ? 1 : -1;
     }
-    if (crossings.length > 2) crossings.sort(([a], [b]) => a - b);
-    else if (crossings.length === 2 && (crossings[0] as [number, number])[0] > (crossings[1] as [number, number])[0])
-      crossings.reverse();
+    x1 = x2;
+    y1 = y2;
+  }
+  return count;
+};
+
+/** Fills a polygon by the nonzero rule. */
+const fillPolygon = (raster: Raster, polygon: readonly Point[]): void => {
+  const { mask, width, height, top, at, turn } = raster;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const point of polygon) {
+    low = Math.min(low, point[1]);
+    high = Math.max(high, point[1]);
+  }
+  const last = Math.min(height - 1, Math.floor((high - top) / CELL));
+  for (let row = Math.max(0, Math.ceil((low - top) / CELL)); row <= last; row++) {
+    const count = crossingsOf(raster, polygon, row);
     let winding = 0;
-    for (let i = 0; i + 1 < crossings.length; i++) {
-      const [at, turn] = crossings[i] as [number, number];
-      winding += turn;
-      const next = (crossings[i + 1] as [number, number])[0];
-      if (winding !== 0) mask.fill(1, row * width + Math.max(0, Math.ceil(at)), row * width + Math.floor(next) + 1);
+    for (let i = 0; i + 1 < count; i++) {
+      winding += turn[i] ?? 0;
+      if (winding === 0) continue;
+      const end = row * width + Math.floor(at[i + 1] ?? 0) + 1;
+      for (let cell = row * width + Math.max(0, Math.ceil(at[i] ?? 0)); cell < end; cell++) mask[cell] = 1;
     }
   }
 };
@@ -127,13 +156,9 @@ export const silhouette = (polygons: readonly (readonly Point[])[]): Node[] => {
   const width = Math.ceil((Math.max(...points.map((p) => p[0])) - left) / CELL) + 4;
   const height = Math.ceil((Math.max(...points.map((p) => p[1])) - top) / CELL) + 4;
   const mask = new Uint8Array(width * height);
-  for (const polygon of polygons)
-    fillPolygon(
-      mask,
-      width,
-      height,
-      polygon.map(([x, y]) => [(x - left) / CELL, (y - top) / CELL]),
-    );
+  const most = Math.max(0, ...polygons.map((polygon) => polygon.length));
+  const raster = { mask, width, height, left, top, at: new Float64Array(most), turn: new Int8Array(most) };
+  for (const polygon of polygons) if (polygon.length > 0) fillPolygon(raster, polygon);
   const start = mask.indexOf(1);
   if (start < 0) return [];
   const ring = soften(trace(mask, width, start));

@@ -1,6 +1,6 @@
 import { renderAsync } from '@resvg/resvg-js';
 import sharp from 'sharp';
-import { RIM, SHADE } from '../flat-lay/index.ts';
+import { type FlatLay, RIM, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
 import { emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
@@ -33,6 +33,8 @@ export interface LaidOptions {
 
 export interface Rasteriser {
   pixels(svg: string, options?: RasterOptions): Promise<Pixels>;
+  /** Begins to paint the pieces of a lay that will be asked for. */
+  prepare(lay: FlatLay): void;
   /** A laid picture with grain. Each piece is painted once for each scale at which it lies, and shared by all pictures. */
   laid(picture: LaidPicture, options: LaidOptions): Promise<Pixels>;
   /** The same picture at another width. */
@@ -121,6 +123,10 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
         straighten(layer.data);
         return grain ? withGrain(layer) : layer;
       }),
+    prepare: ({ placed, scale }) => {
+      // what fails here fails again where it is asked for
+      for (const each of placed) sprites.spriteOf(each, scale, 1).catch(() => undefined);
+    },
     laid: async ({ lay, width, height }, { ground, sheet, zoom = 1 }) => {
       const rim = UNDER[ground] === 'rim';
       const [base, ...laid] = await Promise.all([

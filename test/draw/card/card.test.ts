@@ -232,7 +232,7 @@ describe('card', () => {
   });
 
   it('has unique ids that start with the prefix, a title and a description', async () => {
-    const { svg } = await drawCard(cardOf({ title: 'Up & <down>' }), fonts, 'look7');
+    const { svg } = await drawCard(cardOf({ title: 'Up & <down>' }), fonts, { prefix: 'look7' });
     const ids = [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id ?? '');
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.every((id) => id.startsWith('look7'))).toBe(true);
