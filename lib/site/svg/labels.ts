@@ -59,20 +59,21 @@ const places = ({ x, y, radius, text }: Labelled): readonly { readonly label: La
   ];
 };
 
+const reaches = ({ left, top, right, bottom }: Box, middle: number): number =>
+  Math.max(...[left, right].flatMap((x) => [top, bottom].map((y) => Math.hypot(x - middle, y - middle))));
+
 /**
- * Names beside dots, first come first served, none over a dot or another name or outside a square of side `size`. A name
- * without room is left out: what it says must stand elsewhere too.
+ * Names beside dots, first come first served, none over a dot or another name or outside a circle. A name without room is
+ * left out: what it says must stand elsewhere too.
  */
-export const placeLabels = (dots: readonly Labelled[], size: number): readonly Label[] => {
+export const placeLabels = (
+  dots: readonly Labelled[],
+  circle: { readonly middle: number; readonly radius: number },
+): readonly Label[] => {
   const taken: Box[] = dots.map(boxOfDot);
   return dots.flatMap((dot) => {
     const free = places(dot).find(
-      ({ box }) =>
-        box.left >= 0 &&
-        box.top >= 0 &&
-        box.right <= size &&
-        box.bottom <= size &&
-        taken.every((other) => !overlaps(box, other)),
+      ({ box }) => reaches(box, circle.middle) <= circle.radius && taken.every((other) => !overlaps(box, other)),
     );
     if (free === undefined) return [];
     taken.push(free.box);

@@ -84,7 +84,7 @@ export const paletteWheel = (colours: readonly PaletteColour[], nameOf: (colour:
     dots: [...dots].sort((a, b) => b.radius - a.radius),
     labels: placeLabels(
       dots.map(({ x, y, radius: r, title }) => ({ x, y, radius: r, text: title })),
-      SIZE,
+      { middle: SIZE / 2, radius: RIM - 1 },
     ),
   };
 };

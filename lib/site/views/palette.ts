@@ -117,7 +117,7 @@ export const paletteView = (guide: Guide, pictures: PictureIndex, voice: SiteVoi
       table: word('palette table'),
       notes: say(phrase('palette', 'notes heading', {})),
       more: say(phrase('palette', 'more heading', {})),
-      moreMeans: say(phrase('palette', 'more means', {})),
+      moreMeans: say(phrase('palette', guide.capsule.mood.palette.length > 0 ? 'more means' : 'more means any', {})),
       nothingMore: say(phrase('palette', 'nothing more', {})),
     },
   };

@@ -5,7 +5,7 @@ import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { prefixOf } from './moods.ts';
-import { type ImageView, lookImage } from './pictures.ts';
+import { type ImageView, lookImage, namedPieces } from './pictures.ts';
 
 /** One traveller's look in a picture of two. */
 export interface BesideLook {
@@ -13,6 +13,7 @@ export interface BesideLook {
   readonly number: number;
   readonly href: string;
   readonly image: ImageView | undefined;
+  readonly named: string;
   /** Prefix of the picture's addresses, below the guide's root. */
   readonly root: string;
 }
@@ -61,6 +62,7 @@ const besideLook = (
       number: look.number,
       href: `${root}looks/${look.slug}/`,
       image: lookImage(member.guide, look, member.pictures, voice, WIDEST),
+      named: namedPieces(member.guide, look, voice),
       root,
     },
   ];

@@ -40,6 +40,7 @@ export const palette = {
   'nothing alike': () => 'No two pieces of one place are too alike in colour.',
   'more heading': () => 'One colour more',
   'more means': () => 'What a plain piece more would do, in the colours of the mood.',
+  'more means any': () => 'What one plain piece more would do.',
   'nothing more': () => 'No new colour would make more pairs.',
   'vision heading': () => 'As others see it',
   // one in twelve and one in two hundred: red-green deficiency of all degrees among Europeans, from memory

@@ -34,6 +34,7 @@ export const palette = {
   'nothing alike': () => 'Keine zwei Teile an einer Stelle sind sich farblich zu ähnlich.',
   'more heading': () => 'Eine Farbe mehr',
   'more means': () => 'Was ein einfarbiges Teil mehr brächte, in den Farben der Stimmung.',
+  'more means any': () => 'Was ein einfarbiges Teil mehr brächte.',
   'nothing more': () => 'Keine neue Farbe brächte mehr Kombinationen.',
   'vision heading': () => 'Wie andere es sehen',
   'vision means': () =>
