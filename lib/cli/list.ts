@@ -1,7 +1,11 @@
-import { listFromTraits, type ReasonedList } from '../capsule/index.ts';
-import { contentFor, tripNamed } from './content.ts';
-import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { jsonText, type Voice, voiceOf } from './voice.ts';
+import { checkList, findingsOfList, type ListCheck, listFromTraits, type ReasonedList } from '../capsule/index.ts';
+import type { Content } from '../content/index.ts';
+import { piecesOfCapsule } from '../guide/index.ts';
+import type { Piece } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import { capsuleNamed, contentFor, tripNamed } from './content.ts';
+import { CONTENT_OPTION, type ExitCode, JSON_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
+import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
 
 /** A list's file as the stylist would write it, each line with its reason. JSON strings are YAML strings. */
 const listText = ({ list, reasons }: ReasonedList, { say }: Voice): string =>
@@ -22,16 +26,44 @@ const listText = ({ list, reasons }: ReasonedList, { say }: Voice): string =>
     '',
   ].join('\n');
 
+/** Every line of the list with the pieces that fill it, then what is missing or beyond. */
+const checkLines = (check: ListCheck, pieces: readonly Piece[], voice: Voice): readonly string[] => {
+  const { say, formats } = voice;
+  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
+  const filling = (ids: readonly string[]): string =>
+    ids.length === 0 ? say(phrase('compare', 'line empty', {})) : formats.list(ids.map(nameOf));
+  const asks = ({ what, wanted }: ListCheck['lines'][number]): Phrase =>
+    phrase('compare', 'line asks', { what, wanted });
+  return [
+    ...check.lines.flatMap((line) => [say(asks(line)), `    ${filling(line.pieces)}`]),
+    ...findingsOfList(check, pieces).map((finding) => findingText(finding, voice)),
+  ];
+};
+
+const printCheck = (name: string, content: Content, json: boolean, world: Surroundings): ExitCode => {
+  const { capsule } = capsuleNamed(content, name);
+  const list = content.lists.find(({ id }) => id === capsule.list);
+  if (list === undefined) throw new UsageError(`"${name}" is on no list; write "list:" into ${capsule.file}`);
+  const pieces = piecesOfCapsule(capsule, content.wardrobes.get(capsule.wardrobe) ?? []);
+  const check = checkList(pieces, list);
+  const voice = voiceOf(content.studio);
+  if (json) world.out(jsonText({ list: list.id, ...check }, voice));
+  else for (const line of checkLines(check, pieces, voice)) world.out(line);
+  return 0;
+};
+
 export const listVerb: Verb = {
   name: 'list',
-  words: '<trip>',
-  summary: 'Make a packing list from what the trip is like, each line with its reason, and print its file.',
+  words: '<trip>[/<capsule>]',
+  summary:
+    'Make a packing list from what the trip is like, each line with its reason, and print its file. With a capsule: say which pieces fill its list.',
   options: { json: JSON_OPTION, content: CONTENT_OPTION },
   fewestWords: 1,
   mostWords: 1,
   async run([name = ''], options, world) {
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
+    if (name.includes('/')) return printCheck(name, content, options.json === true, world);
     const { brief } = tripNamed(content, name);
     const made = listFromTraits(brief);
     const voice = voiceOf(content.studio);

@@ -185,6 +185,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     plan,
     packing: packed.packing,
     bagReport: report,
+    ...(question.list === undefined ? {} : { listCheck: checkList(pieces, question.list) }),
     findings: [
       ...noLookFindings(engine, capsule),
       ...refusalFindings(pieces, brief),

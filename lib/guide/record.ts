@@ -1,4 +1,5 @@
 import type { BagReport } from '../bag/index.ts';
+import type { ListCheck } from '../capsule/index.ts';
 import type { HardToTell, PaletteReport } from '../colour/index.ts';
 import type {
   Brief,
@@ -84,5 +85,7 @@ export interface Guide {
   readonly plan: Plan;
   readonly packing: Packing;
   readonly bagReport: BagReport;
+  /** The pieces beside their list; absent without one. */
+  readonly listCheck?: ListCheck;
   readonly findings: readonly Finding[];
 }

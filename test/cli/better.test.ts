@@ -149,4 +149,18 @@ describe('wayfold list', () => {
     expect(lines.find(({ what }) => what === 'tops')).toMatchObject({ count: 3 });
     for (const { why } of lines) expect(why).not.toBe('');
   });
+
+  it('lays a capsule beside its list, line by line', async () => {
+    const { code, out } = await run(['list', `${RAIL}/ink-and-rose`]);
+    expect(code).toBe(0);
+    expect(out).toContain('dress: 1\n    Ink knitted dress\n');
+    expect(out).not.toContain('[list-');
+    const { lines, filled } = JSON.parse((await run(['list', `${RAIL}/ink-and-rose`, '--json'])).out) as {
+      lines: { wanted: number; pieces: string[] }[];
+      filled: boolean;
+    };
+    expect(filled).toBe(true);
+    for (const { wanted, pieces } of lines) expect(pieces).toHaveLength(wanted);
+    expect((await run(['list', `${RAIL}/ink-and-rsoe`])).err).toContain('ink-and-rose');
+  });
 });

@@ -105,3 +105,13 @@ describe('the shopping page', () => {
     expect(text).not.toMatch(/\b(more|would|wardrobe|occasions|estimated)\b/i);
   });
 });
+
+describe('the page of findings', () => {
+  it('lays the pieces beside their list, line by line', async () => {
+    const html = await page(demo, `${RAIL}/ink-and-rose/findings`);
+    const table = /<table class="lines one">[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
+    expect([...table.matchAll(/<th scope="row">/g)]).toHaveLength(8);
+    expect([...table.matchAll(/<a href/g)]).toHaveLength(19);
+    expect(told(html)).toContain('Navy pea coat and Olive rain jacket are both short.');
+  });
+});
