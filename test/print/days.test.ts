@@ -149,14 +149,23 @@ describe('the day plan', () => {
 describe('the wear table', () => {
   const guide = makeGuide();
 
-  it.each(['A4', 'Letter'] as const)('is one page of %s with every piece and every day', async (paper) => {
-    const { pages } = await readPdf(bytesOf(await wearTablePdf(guide, SOURCES, { paper })));
-    expect(pages).toHaveLength(1);
-    const plain = pages[0]?.text.replaceAll(/[\s-]/g, '') ?? '';
-    for (const { name } of PIECES) expect(plain).toContain(name.replaceAll(/[\s-]/g, ''));
-    const rows = elements(pages[0]?.structure).filter(({ role }) => role === 'TR');
-    expect(rows).toHaveLength(1 + 4 + PIECES.length + 1);
-  });
+  it.each([
+    ['A4', 'portrait'],
+    ['A4', 'landscape'],
+    ['Letter', 'portrait'],
+    ['Letter', 'landscape'],
+  ] as const)(
+    'is one page of %s %s with every piece and every day, nothing under 7 points',
+    async (paper, orientation) => {
+      const { pages } = await readPdf(bytesOf(await wearTablePdf(guide, SOURCES, { paper, orientation })));
+      expect(Math.min(...(pages[0]?.words ?? []).map(({ points }) => points))).toBeGreaterThanOrEqual(7 - 1e-3);
+      expect(pages).toHaveLength(1);
+      const plain = pages[0]?.text.replaceAll(/[\s-]/g, '') ?? '';
+      for (const { name } of PIECES) expect(plain).toContain(name.replaceAll(/[\s-]/g, ''));
+      const rows = elements(pages[0]?.structure).filter(({ role }) => role === 'TR');
+      expect(rows).toHaveLength(1 + 4 + PIECES.length + 1);
+    },
+  );
 
   it('counts what the plan wears on each day, and the grams a wearing costs', async () => {
     const { pages } = await readPdf(bytesOf(await wearTablePdf(guide, SOURCES)));

@@ -81,7 +81,7 @@ export const cardSheetPdf = async (
     job.press.bookmark(sheets > 1 ? job.say('page of', { page: sheet + 1, pages: sheets }) : heading, 1, surface, 0);
     const foot =
       sheet === 0 ? `${heading}. ${job.say('cut along')}` : job.say('page of', { page: sheet + 1, pages: sheets });
-    const footArea = { x: EDGE, y: size.height - EDGE - 1.5, width: size.width - 2 * EDGE, height: 3 };
+    const footArea = { x: EDGE, y: size.height - EDGE, width: size.width - 2 * EDGE, height: 3 };
     if (sheet === 0) tagged('H1', text(job.press.setter, foot, job.types.key)).paint(surface, footArea);
     else surface.artifact(() => text(job.press.setter, foot, job.types.key).paint(surface, footArea));
     if (ready.length === 0)

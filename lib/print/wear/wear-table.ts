@@ -178,7 +178,7 @@ export const wearTablePdf = async (guide: Guide, sources: PrintSources, choice: 
       level: 'advice',
       rule: 'print-table-pages',
       message: phrase('print', 'table pages', { pages: shown.length }),
-      mend: phrase('print', 'table pages mend', {}),
+      mend: phrase('print', 'table pages mend', { orientation: choice.orientation ?? 'portrait' }),
       about: [],
     });
   }

@@ -202,7 +202,10 @@ export const print = {
   'list pages mend': () => 'Put small things together in one line, or print it on both sides.',
   'table pages': ({ pages }: { pages: number }, f: Formats) =>
     `The wear table takes ${f.plural(pages, { one: '# page', other: '# pages' })}`,
-  'table pages mend': () => 'Print it in landscape, or on both sides.',
+  'table pages mend': ({ orientation }: { orientation: string }) =>
+    orientation === 'landscape'
+      ? 'Print it upright, where more lines fit, or on both sides.'
+      : 'Print it on both sides.',
   'card missing': ({ number }: { number: number }, f: Formats) =>
     `There is no card picture for look ${f.count(number)}`,
   'card missing mend': () => 'Draw the cards first; the sheet leaves this one out.',

@@ -183,7 +183,10 @@ export const print = {
     `Die Packliste braucht ${f.plural(v.pages, PAGES)}: ${f.plural(v.lines, { one: '# Zeile passt', other: '# Zeilen passen' })} in lesbarer Größe nicht auf eine`,
   'list pages mend': () => 'Kleines in einer Zeile zusammenfassen oder beidseitig drucken.',
   'table pages': (v, f) => `Die Tragetabelle braucht ${f.plural(v.pages, PAGES)}`,
-  'table pages mend': () => 'Im Querformat oder beidseitig drucken.',
+  'table pages mend': (v) =>
+    v.orientation === 'landscape'
+      ? 'Im Hochformat drucken, wo mehr Zeilen Platz haben, oder beidseitig.'
+      : 'Beidseitig drucken.',
   'card missing': (v, f) => `Für Look ${f.count(v.number)} gibt es kein Kartenbild`,
   'card missing mend': () => 'Zuerst die Karten zeichnen; auf dem Bogen bleibt dieser Look aus.',
   'picture unreadable': (v) => `Dieses Bild ist weder ein lesbares JPEG noch ein lesbares PNG: ${v.what}`,
