@@ -32,7 +32,7 @@ const weatherOf = (written: WrittenWeather): Weather => ({
   windMs: written.wind,
   humidityPercent: written.humidity,
   rainPercent: written.rain,
-  source: written.source ?? 'entered by the stylist',
+  source: written.source ?? '',
 });
 
 const placeOf = (written: WrittenBrief['places'][number]): TripPlace => ({

@@ -14,7 +14,7 @@ export interface Weather {
   readonly humidityPercent: number;
   /** Chance of rain, percent. */
   readonly rainPercent: number;
-  /** For people: forecast, monthly normal, entered by the stylist. */
+  /** Where the figures come from, for people: `forecast`; empty when the stylist does not say. */
   readonly source: string;
 }
 

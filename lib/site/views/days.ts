@@ -26,6 +26,8 @@ export interface DayView {
   readonly weekday: string;
   readonly place: string;
   readonly weather: string;
+  /** Where the weather's figures come from; empty when the brief does not say. */
+  readonly source: string;
   readonly occasions: readonly OccasionView[];
   readonly wash: string;
   /** Cautions of the day, each once. */
@@ -106,6 +108,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
               high: day.weather.highC,
               rain: day.weather.rainPercent,
             }),
+      source: day.weather?.source ?? '',
       occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice, atMost)),
       cautions: [...new Set(day.occasions.flatMap(({ cautions }) => cautions.map(voice.say)))],
       wash:
