@@ -1,5 +1,6 @@
 import type { Measure } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
 import { roomOf } from './assign.ts';
 import { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
 import { sundryLitres } from './items.ts';
@@ -83,6 +84,13 @@ const overrunOfTrip = (packed: PackedTrip, question: PackQuestion): Overrun => {
     grams: worst.reduce((sum, { grams }) => sum + grams, 0),
     litres: worst.reduce((sum, { litres }) => sum + litres, 0),
   };
+};
+
+/** What to leave at home, with the sentence before it: so that it fits, or only to carry less. No steps when none help. */
+export const leavingOut = ({ fits, leaveOut, lighter }: BagReport): { lead: Phrase; steps: readonly LeaveOut[] } => {
+  if (fits) return { lead: phrase('bag', 'order lead', {}), steps: lighter };
+  if (!leaveOut.fits) return { lead: phrase('bag', 'order in vain', {}), steps: [] };
+  return { lead: phrase('bag', 'order until it fits', {}), steps: leaveOut.steps };
 };
 
 /** Computes the report of a packed trip. */

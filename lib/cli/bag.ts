@@ -1,3 +1,4 @@
+import { leavingOut } from '../bag/index.ts';
 import { buildGuides, type Guide } from '../guide/index.ts';
 import type { Measure } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -15,6 +16,9 @@ const bagLines = (guide: Guide, voice: Voice): readonly string[] => {
   const { formats, say } = voice;
   const { packing, bagReport: report } = guide;
   const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+  const { lead, steps } = leavingOut(report);
+  const occasionsLost = (count: number): string =>
+    count === 0 ? '' : `, ${formats.plural(count, { one: '# occasion', other: '# occasions' })}`;
   const line = (count: number, name: string, grams: Measure, how: string): string =>
     `  ${String(count).padStart(2)}  ${name}, ${formats.grams(grams.value)}${grams.basis === 'estimated' ? ' estimated' : ''}${how}`;
   return [
@@ -50,12 +54,18 @@ const bagLines = (guide: Guide, voice: Voice): readonly string[] => {
     ...(packing.notes.length === 0 ? [] : ['', ...packing.notes.map(say)]),
     ...guide.findings.filter(isAboutBags).flatMap((finding) => ['', findingText(finding, voice)]),
     '',
+    say(lead),
+    ...steps.map(
+      ({ piece, grams, looksLeft, unserved }) =>
+        `  ${nameOf(piece)}: ${formats.grams(grams)}; ${say(phrase('bag', 'looks left is', { looks: looksLeft }))}${occasionsLost(unserved.length)}`,
+    ),
+    '',
     say(phrase('bag', 'worth heading', {})),
     ...report.worth
       .toSorted((a, b) => a.looksLost - b.looksLost)
       .map(
         ({ piece, grams, litres, looksLost, unserved }) =>
-          `  ${nameOf(piece)}: ${formats.grams(grams)}, ${formats.litres(litres)}; ${formats.plural(looksLost, { one: '# look', other: '# looks' })}${unserved.length === 0 ? '' : `, ${formats.plural(unserved.length, { one: '# occasion', other: '# occasions' })}`}`,
+          `  ${nameOf(piece)}: ${formats.grams(grams)}, ${formats.litres(litres)}; ${formats.plural(looksLost, { one: '# look', other: '# looks' })}${occasionsLost(unserved.length)}`,
       ),
   ];
 };

@@ -1,3 +1,4 @@
+import { leavingOut } from '../../bag/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import { type Phrase, phrase } from '../../words/index.ts';
 import { type FrontPlot, frontPlot } from '../svg/front.ts';
@@ -33,8 +34,8 @@ export interface LighterView {
 /** Undefined when the capsule makes no looks, or too few choices for a picture. */
 export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoice): LighterView | undefined => {
   const { formats } = voice;
-  const { front, worth, leaveOut, lighter, fits } = bagReport;
-  const steps = fits ? lighter : leaveOut.steps;
+  const { front, worth, fits } = bagReport;
+  const { lead, steps } = leavingOut(bagReport);
   const whole = front.points.at(-1);
   if (whole === undefined || front.points.length < 3) return undefined;
   const say = (said: Phrase): string => voice.say(said);
@@ -56,8 +57,8 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
       looks: say(phrase('bag', 'head looks left', {})),
       unserved: say(phrase('bag', 'head unserved', {})),
     },
-    order: say(phrase('bag', fits ? 'order lead' : leaveOut.fits ? 'order until it fits' : 'order in vain', {})),
-    rows: (fits || leaveOut.fits ? steps : []).map(({ piece, looksLeft, unserved }, index) => ({
+    order: say(lead),
+    rows: steps.map(({ piece, looksLeft, unserved }, index) => ({
       leave: nameOf(piece),
       saves: formats.grams(steps.slice(0, index + 1).reduce((sum, { grams }) => sum + grams, 0)),
       looks: formats.count(looksLeft),

@@ -95,6 +95,7 @@ export const bag = {
   'head leave': () => 'Leave at home',
   'head saves': () => 'Saves',
   'head looks left': () => 'Looks left',
+  'looks left is': ({ looks }: { looks: number }, f: Formats) => `${looksLeft(looks, f)} left`,
   'head looks lost': () => 'Looks lost',
   'head unserved': () => 'Occasions without a look',
   'worth heading': () => 'What each piece costs and gives',

@@ -80,6 +80,7 @@ export const bag = {
   'head leave': () => 'Zu Hause lassen',
   'head saves': () => 'Spart',
   'head looks left': () => 'Looks übrig',
+  'looks left is': ({ looks }, f) => `noch ${outfits(looks, f)}`,
   'head looks lost': () => 'Looks verloren',
   'head unserved': () => 'Anlässe ohne Look',
   'worth heading': () => 'Was jedes Teil kostet und bringt',
