@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
+import axe from 'axe-core';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { DESK, PHONE, visitSite } from '../browser/visit.ts';
 import { builtSite, pagesOf } from './built.ts';
 
 const RAIL = 'october-by-rail';
@@ -109,9 +111,42 @@ describe('the shopping page', () => {
 describe('the page of findings', () => {
   it('lays the pieces beside their list, line by line', async () => {
     const html = await page(demo, `${RAIL}/ink-and-rose/findings`);
-    const table = /<table class="lines one">[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
+    const table = /<table class="lines sole">[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
     expect([...table.matchAll(/<th scope="row">/g)]).toHaveLength(8);
     expect([...table.matchAll(/<a href/g)]).toHaveLength(19);
     expect(told(html)).toContain('Navy pea coat and Olive rain jacket are both short.');
   });
+});
+
+describe('for every reader', () => {
+  const PAGES = [
+    `${RAIL}/ink-and-rose/moods/`,
+    `${RAIL}/ink-and-rose/shopping/`,
+    `${RAIL}/ink-and-rose/findings/`,
+    `${WEDDING}/linen-and-ink/together/`,
+  ];
+  it('no page has a fault against WCAG 2.2 AA or is wider than its screen, small or large, light or dark', async () => {
+    const visit = await visitSite(demo);
+    for (const [viewport, colorScheme] of [
+      [PHONE, 'dark'],
+      [DESK, 'light'],
+    ] as const) {
+      for (const address of PAGES) {
+        const seen = await visit.open(address, { viewport, colorScheme, bypassCSP: true });
+        await seen.addScriptTag({ content: axe.source });
+        const faults = await seen.evaluate(async () => {
+          const tool = (globalThis as unknown as { axe: typeof axe }).axe;
+          const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+          return (await tool.run({ runOnly: tags })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+        });
+        expect(faults, address).toEqual([]);
+        expect(await seen.evaluate(() => document.documentElement.scrollWidth), address).toBeLessThanOrEqual(
+          viewport.width,
+        );
+        await seen.context().close();
+      }
+    }
+    expect(visit.complaints()).toEqual([]);
+    await visit.close();
+  }, 240_000);
 });
