@@ -102,74 +102,95 @@ const inTurn = async (inputs: readonly CardInput[], work: (input: CardInput) => 
   await Promise.all(Array.from({ length: AT_ONCE }, hand));
 };
 
+/** Untimed, so that the code is compiled and the fonts are read: nothing of a card is kept from one round to the next. */
+const WARM_UP = 4;
 const ROUNDS = 9;
 const BATCHES = 3;
 
+const repeated = async (times: number, task: () => Promise<void>): Promise<void> => {
+  for (let round = 0; round < times; round++) await task();
+};
+
+/** Times of cards drawn from data, and of the least there is to do for them, turn by turn. */
+const timeCards = async (whole: () => Promise<unknown>, floor: () => Promise<unknown>) => {
+  const [cards, floors]: [number[], number[]] = [[], []];
+  await repeated(WARM_UP, async () => {
+    await whole();
+    await floor();
+  });
+  await repeated(ROUNDS, async () => {
+    cards.push(await timed(whole));
+    floors.push(await timed(floor));
+  });
+  return { card: median(cards), floor: median(floors) };
+};
+
+/** Times of a browser's pictures of finished SVGs: of one again and again, in a page of its own, and of all of them. */
+const timeBrowser = async (svg: string, svgs: readonly string[]) => {
+  const browser = await launchBrowser();
+  const size = { viewport: { width: 1080, height: 1350 } };
+  const shootIn = async (page: Awaited<ReturnType<typeof browser.newPage>>, picture: string): Promise<void> => {
+    await page.setContent(`<body style="margin:0">${picture}</body>`);
+    await page.screenshot();
+  };
+  const page = await browser.newPage(size);
+  const [warm, all, afresh]: [number[], number[], number[]] = [[], [], []];
+  await repeated(WARM_UP, () => shootIn(page, svg));
+  await repeated(ROUNDS, async () => {
+    warm.push(await timed(() => shootIn(page, svg)));
+  });
+  await repeated(BATCHES, async () => {
+    all.push(
+      await timed(async () => {
+        for (const each of svgs) await shootIn(page, each);
+      }),
+    );
+  });
+  await repeated(ROUNDS, async () => {
+    const start = performance.now();
+    const own = await browser.newPage(size);
+    await shootIn(own, svg);
+    afresh.push(performance.now() - start);
+    await own.close();
+  });
+  await browser.close();
+  return { warm: median(warm), afresh: median(afresh), all: median(all) };
+};
+
 /**
- * Ratios of one run. The floor is what there is to do at least: rasterise the finished SVG at once, encode its pixels. The
- * browser has been started before, and pictures of the same finished SVGs are asked of it one after the other; what it
- * took to draw them is not counted against it, and its pictures have no grain and no palette. Hold both to a quiet machine.
+ * Ratios of one run. The floor is what there is to do at least: rasterise the finished SVG at once, encode its pixels. Cards
+ * are timed before a browser runs, which would go on working beside them. It has been started when it is timed, and takes
+ * pictures of the same finished SVGs one after the other: what it took to draw them is not counted against it, and its
+ * pictures have no grain and no palette.
  */
 export const benchCards = async (): Promise<Readonly<Record<string, number>>> => {
   const fonts = loadFonts();
   const rasteriser = createRasteriser();
-  const whole = (): Promise<Buffer> => pngOf(oneLook(), fonts, rasteriser);
-  await whole();
   const { svg, ...card } = await drawCard(oneLook(), fonts);
   const finished = await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet });
-  const floor = async (): Promise<void> => {
-    await renderAsync(svg, { font: { loadSystemFonts: false } });
-    await rasteriser.png(finished);
-  };
-  const browser = await launchBrowser();
-  const page = await browser.newPage({ viewport: { width: 1080, height: 1350 } });
-  const shoot = async (picture: string): Promise<void> => {
-    await page.setContent(`<body style="margin:0">${picture}</body>`);
-    await page.screenshot();
-  };
-  /** A page of its own for each card, as a script that is handed one SVG after another opens it. */
-  const shootAfresh = async (picture: string): Promise<void> => {
-    const own = await browser.newPage({ viewport: { width: 1080, height: 1350 } });
-    await own.setContent(`<body style="margin:0">${picture}</body>`);
-    await own.screenshot();
-    await own.close();
-  };
-  await shoot(svg);
-  const [cards, floors, shots]: [number[], number[], number[]] = [[], [], []];
-  for (let round = 0; round < ROUNDS; round++) {
-    cards.push(await timed(whole));
-    floors.push(await timed(floor));
-    shots.push(await timed(() => shoot(svg)));
-  }
-  const [ours, theirs, afresh]: [number[], number[], number[]] = [[], [], []];
-  for (let batch = 0; batch < BATCHES; batch++) {
-    ours.push(
-      await timed(async () => {
-        const fresh = createRasteriser();
-        await inTurn(capsule(), (input) => pngOf(input, fonts, fresh));
-      }),
-    );
-    const svgs = await Promise.all(capsule().map(async (input) => (await drawCard(input, fonts)).svg));
-    theirs.push(
-      await timed(async () => {
-        for (const each of svgs) await shoot(each);
-      }),
-    );
-    afresh.push(
-      await timed(async () => {
-        for (const each of svgs) await shootAfresh(each);
-      }),
-    );
-  }
-  await browser.close();
+  const one = await timeCards(
+    () => pngOf(oneLook(), fonts, rasteriser),
+    async () => {
+      await renderAsync(svg, { font: { loadSystemFonts: false } });
+      await rasteriser.png(finished);
+    },
+  );
+  const batches: number[] = [];
+  await repeated(BATCHES, async () => {
+    const fresh = createRasteriser();
+    batches.push(await timed(() => inTurn(capsule(), (input) => pngOf(input, fonts, fresh))));
+  });
+  const looks = capsule();
+  const svgs = await Promise.all(looks.map(async (input) => (await drawCard(input, fonts)).svg));
+  const shots = await timeBrowser(svg, svgs);
+  const batch = median(batches);
   return {
-    'one card, cold, against the floor (at most 1.3)': median(cards) / median(floors),
-    'one browser screenshot against one card, cold': median(shots) / median(cards),
-    'screenshots of a capsule’s 24 cards, a page for each, against making them, cold (at least 3)':
-      median(afresh) / median(ours),
-    'the same, all in one warm page': median(theirs) / median(ours),
-    'milliseconds a card of the capsule': median(ours) / 24,
-    'milliseconds one card, cold': median(cards),
+    'one card, cold, against the floor (at most 1.3)': one.card / one.floor,
+    'one browser screenshot against one card, cold': shots.warm / one.card,
+    'one browser screenshot in a page of its own against one card, cold': shots.afresh / one.card,
+    'screenshots of a capsule’s 24 cards against making them, cold (at least 3)': shots.all / batch,
+    'milliseconds a card of the capsule': batch / looks.length,
+    'milliseconds one card, cold': one.card,
     'kilobytes of SVG': svg.length / 1000,
   };
 };
