@@ -1,6 +1,6 @@
 import { cloOfLook, isRemovable } from '../comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../model/index.ts';
-import type { Slot } from '../vocabulary/index.ts';
+import { dressIndex, type KindId, type Slot } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
 
 export interface Layers {
@@ -10,12 +10,21 @@ export interface Layers {
 
 /** Layers one keeps on in a room; a coat, scarf or hat comes off unless nothing else keeps warm. common practice, no source */
 const ROOM_LAYERS: ReadonlySet<Slot> = new Set(['mid layer', 'cover-up']);
+/** From this dress code a tailored jacket is part of the clothes, and not a layer to take off. common practice, no source */
+const JACKET_FROM = dressIndex('business');
+const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
+  'blazer',
+  'double-breasted blazer',
+  'suit jacket',
+  'dinner jacket',
+  'waistcoat',
+]);
 /** Clo by which a coat in a room counts as more than it is; beyond any garment. */
 const COAT_IN_A_ROOM = 5;
 
 /**
  * Which of a look's layers are worn at the middle of the occasion's temperatures, and which are taken along: as little
- * as keeps warm enough. A rain layer is on where rain is asked for.
+ * as keeps warm enough. A rain layer is on where rain is asked for, and a tailored jacket at a dressy occasion.
  */
 export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Layers => {
   const layers = look.worn.filter(({ piece, slot }) => isRemovable(slot) && (pieces.get(piece)?.clo.value ?? 0) > 0);
@@ -30,9 +39,12 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
   const off = cloOfLook(look, pieces).off;
   const wet = occasion.needs.includes('rain') && occasion.setting.where === 'outdoors';
   const indoors = occasion.setting.where === 'indoors';
-  const mustBeOn = layers.filter(
-    ({ piece, slot }) => wet && slot === 'outer layer' && pieces.get(piece)?.suits.includes('rain'),
-  );
+  const dressy = dressIndex(occasion.dress) >= JACKET_FROM;
+  const mustBeOn = layers.filter(({ piece, slot }) => {
+    const { suits, kind } = pieces.get(piece) ?? {};
+    const forRain = wet && slot === 'outer layer' && suits?.includes('rain') === true;
+    return forRain || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
+  });
   const burdenOf = ({ piece, slot }: WornPiece): number =>
     (pieces.get(piece)?.clo.value ?? 0) + (indoors && !ROOM_LAYERS.has(slot) ? COAT_IN_A_ROOM : 0);
   let best: { readonly on: readonly string[]; readonly burden: number } | undefined;

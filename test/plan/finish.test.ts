@@ -33,13 +33,13 @@ const LINEN: StockLine = {
   file: 'sundries.md',
 };
 
-const dinner = (dress: 'casual' | 'business') =>
+const dinner = (dress: 'casual' | 'business', airC: number) =>
   brief({
     occasions: [
       occasion('2027-10-03', 'Dinner', {
         dress,
         activity: dress === 'casual' ? 'standing' : 'sitting',
-        setting: { where: 'indoors', airC: dress === 'casual' ? 24 : 22 },
+        setting: { where: 'indoors', airC },
       }),
     ],
   });
@@ -57,20 +57,24 @@ const planned = async (
   pieces: readonly Piece[],
   dress: 'casual' | 'business' = 'business',
   stock: readonly StockLine[] = [],
+  airC = dress === 'casual' ? 24 : 22,
+  inCapsule = capsule(),
 ) => {
-  const trip = dinner(dress);
+  const trip = dinner(dress, airC);
   const plan = await planTrip({
     brief: trip,
     traveller: 'Ada',
-    capsule: capsule(),
+    capsule: inCapsule,
     pieces,
     engine: sourceOf(pieces),
     solver,
   });
-  expect(brokenPlan(plan, trip, pieces)).toEqual([]);
+  const fixed = inCapsule.fixed.flatMap((look) => trip.occasions.map(({ id }) => ({ ...look, occasion: id })));
+  expect(brokenPlan(plan, trip, pieces, { ...inCapsule, fixed })).toEqual([]);
   expect(plan.served).toBe(1);
   return {
     worn: plan.days.flatMap((day) => day.occasions.flatMap(({ look }) => look?.worn.map((worn) => worn.piece) ?? [])),
+    carried: plan.days.flatMap((day) => day.occasions.flatMap(({ layersCarried }) => layersCarried)),
     rules: findingsOfFinish(plan, trip, pieces, stock).map(({ rule }) => rule),
   };
 };
@@ -94,6 +98,18 @@ describe('a suit', () => {
     expect(braced.worn).toContain('braces');
     expect(braced.rules).toEqual([]);
     expect((await planned(SUIT, 'business', [{ ...LINEN, travellers: ['Bo'] }])).rules).toContain('no-socks');
+  });
+
+  it('keeps its jacket on in a room too warm to need it', async () => {
+    const fixed = capsule({
+      fixed: [{ occasion: 'Dinner', pieces: ['shirt', 'suit-trousers', 'suit-jacket', 'oxfords'] }],
+    });
+    const { worn, carried } = await planned(SUIT, 'business', [LINEN], 25, fixed);
+    expect(worn).toContain('suit-jacket');
+    expect(carried).toEqual([]);
+    // at a casual supper it comes off
+    const casual = SUIT.map((one) => ({ ...one, dress: { low: 0, high: 4 } }));
+    expect((await planned(casual, 'casual', [LINEN], 25, fixed)).carried).toEqual(['suit-jacket']);
   });
 
   it('is not asked for a belt at a casual supper', async () => {

@@ -25,7 +25,7 @@ export interface WarmthDay {
   readonly looks: readonly { readonly lowC: number; readonly highC: number }[];
 }
 
-const PLOT = { width: 640, height: 280, left: 40, right: 12, top: 12, bottom: 34 } as const;
+const PLOT = { width: 640, height: 280, left: 58, right: 12, top: 12, bottom: 34 } as const;
 const DEGREES_EVERY = 5;
 
 /** Positions for the plot of warmth; y grows downward, in the units of the view box. */
