@@ -16,6 +16,9 @@ const pages = new Map<string, string>();
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'wayfold-german-'));
   await cp(SMALL, path.join(folder, 'content'), { recursive: true });
+  // the lines of a list are the stylist's own words, and shown as they stand
+  const list = path.join(folder, 'content', 'lists', 'small.md');
+  await writeFile(list, (await readFile(list, 'utf8')).replace('what: tops', 'what: Oberteile'));
   await writeFile(path.join(folder, 'content', 'studio.md'), '---\nname: Atelier Anna\nlanguage: de\n---\n');
   const result = await publish({
     contentFolder: path.join(folder, 'content'),
