@@ -31,6 +31,24 @@ const sunCautions = ({ look, pieces, uvIndex = 0 }: CautionQuestion): readonly P
   return cautions;
 };
 
+/** How strongly a caution speaks, among those of its kind; the colder, hotter or sunnier the stronger. */
+const strength = ({ values }: Phrase): number => {
+  if (typeof values.low === 'number') return -values.low;
+  const told = values.high ?? values.index;
+  return typeof told === 'number' ? told : 0;
+};
+
+/** The cautions of a day, each kind told once, by its strongest; those that name parts of the body stay apart. */
+export const strongestCautions = (cautions: readonly Phrase[]): readonly Phrase[] => {
+  const kinds = new Map<string, Phrase>();
+  for (const caution of cautions) {
+    const kind = caution.values.parts === undefined ? caution.key : JSON.stringify(caution);
+    const known = kinds.get(kind);
+    if (known === undefined || strength(caution) > strength(known)) kinds.set(kind, caution);
+  }
+  return [...kinds.values()];
+};
+
 const heelOf = ({ look, pieces }: CautionQuestion): number =>
   Math.max(
     0,

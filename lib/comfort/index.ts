@@ -1,4 +1,4 @@
-export { type CautionQuestion, cautionsFor } from './cautions.ts';
+export { type CautionQuestion, cautionsFor, strongestCautions } from './cautions.ts';
 export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
 export { airOf, endHour, hoursOf, placeOn, startHour, temperaturesDuring, weatherOn } from './day-weather.ts';
 export { type ColdExposure, requiredGarments, requiredInsulation } from './ireq.ts';

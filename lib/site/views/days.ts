@@ -1,3 +1,4 @@
+import { strongestCautions } from '../../comfort/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
@@ -30,7 +31,7 @@ export interface DayView {
   readonly source: string;
   readonly occasions: readonly OccasionView[];
   readonly wash: string;
-  /** Cautions of the day, each once. */
+  /** Cautions of the day, each kind once, the strongest. */
   readonly cautions: readonly string[];
 }
 
@@ -110,7 +111,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
             }),
       source: day.weather?.source ?? '',
       occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice, atMost)),
-      cautions: [...new Set(day.occasions.flatMap(({ cautions }) => cautions.map(voice.say)))],
+      cautions: strongestCautions(day.occasions.flatMap(({ cautions }) => cautions)).map(voice.say),
       wash:
         last === undefined
           ? ''
