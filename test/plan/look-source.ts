@@ -59,7 +59,9 @@ export const meets = (look: Look, pieces: ReadonlyMap<string, Piece>, restrictio
       ? worn.some(({ covers }) => covers.includes('shoulders'))
       : need === 'knees covered'
         ? worn.some(({ covers }) => covers.includes('knees'))
-        : worn.some(({ suits }) => suits.includes(need)),
+        : need === 'head covered'
+          ? worn.some(({ covers }) => covers.includes('head'))
+          : worn.some(({ suits }) => suits.includes(need)),
   );
 };
 
