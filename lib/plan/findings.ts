@@ -32,6 +32,7 @@ const CONTRADICTIONS: readonly (readonly [Need, Need])[] = [
   ['swim', 'shoulders covered'],
   ['swim', 'knees covered'],
   ['swim', 'uneven ground'],
+  ['swim', 'long walking'],
 ];
 
 const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
