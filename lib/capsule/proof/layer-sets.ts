@@ -1,15 +1,12 @@
-import { createLeafPicker } from './leaves.ts';
 import type { PartedLooks } from './looks.ts';
-import { looseBound, type Open } from './rows.ts';
+import { createPairBounds } from './pair-bounds.ts';
 import type { Seating } from './seating.ts';
 
-/** A set of layers decided up to a layer of the order, and what it makes of pairs of layers at most. */
+/** A set of layers decided up to a layer of the order. */
 export interface PartialSet {
   readonly set: readonly number[];
   /** Layers of the order before this are decided. */
   readonly next: number;
-  /** What all pairs of its layers make at most, each pair with its own best cores. */
-  readonly made: number;
 }
 
 export interface LayerSets {
@@ -19,28 +16,18 @@ export interface LayerSets {
   readonly whole: (partial: PartialSet) => boolean;
 }
 
-/** For each plane the looks that it makes at most, with every top, one-piece and bottom open. */
-const planeBounds = (looks: PartedLooks, seating: Seating): Float64Array => {
-  const firsts = [...new Set([...looks.leaves, ...[...looks.bottoms, ...looks.layers]])].filter((piece) =>
-    Array.from({ length: looks.bottoms.length + 1 }).some(
-      (_, row) => (looks.cell[row * looks.pieces + piece] ?? -1) >= 0,
-    ),
-  );
-  const open: Open = {
-    leaves: firsts,
-    picker: createLeafPicker(seating, firsts),
-    values: new Int32Array(firsts.length),
-  };
-  const all = looks.bottoms.map((_, index) => index + 1);
-  const chosen = { firsts: [], rows: [], open: all, seated: new Int32Array(seating.classes) };
-  return Float64Array.from(looks.planes, (plane) =>
-    plane === undefined ? 0 : looseBound(looks, Int32Array.from(plane), open, chosen, seating),
-  );
+/** Sums of the first so many of some values, the largest first. */
+const running = (values: readonly number[]): readonly number[] => {
+  let sum = 0;
+  return [0, ...values.toSorted((a, b) => b - a).map((value) => (sum += value))];
 };
 
+const largest = (values: readonly number[], count: number): number => running(values)[Math.min(count, values.length)] ?? 0;
+
 /**
- * Parts the sets of layers, those that are kept among them in each, from the most promising layer to the least. Adding
- * a layer adds pairs with every layer there is, so what is still to come is bounded by pairs too.
+ * Parts the sets of layers, those that are kept among them in each, from the most promising layer to the least. A set
+ * makes what its pairs make (a mid and an outer layer, either of them none); what is still to come adds pairs with every
+ * layer there is and with one another.
  */
 export const createLayerSets = (
   looks: PartedLooks,
@@ -50,94 +37,103 @@ export const createLayerSets = (
   onlyLayers: (kind: number) => boolean,
 ): LayerSets => {
   const { layers, layerOf } = looks;
-  const wide = layers.length + 1;
-  const made = planeBounds(looks, seating);
-  const pair = (a: number, b: number): number => (made[a * wide + b] as number) + (made[b * wide + a] as number);
+  const bounds = createPairBounds(looks, seating);
+  const numberOf = (piece: number): number => layerOf[piece] as number;
+  /** Looks of one layer with another or, at 0, with none; as mid and as outer layer. */
+  const pair = (a: number, b: number, free: number, firsts: number): number =>
+    bounds.of(a, b, free, firsts) + bounds.of(b, a, free, firsts);
   const keptLayers = kept.filter((piece) => layerOf[piece] !== 0);
-  const total = (piece: number): number => {
-    const at = layerOf[piece] as number;
-    return layers.reduce((sum, other) => sum + pair(at, layerOf[other] as number), pair(at, 0));
-  };
+  const keptBeside = kept.filter((piece) => layerOf[piece] === 0);
+  const total = (piece: number): number =>
+    [0, ...layers.map(numberOf)].reduce((sum, other) => sum + pair(numberOf(piece), other, seating.free, layers.length), 0);
   const order = layers
     .filter((piece) => !keptLayers.includes(piece))
     .map((piece) => ({ piece, total: total(piece) }))
     .sort((a, b) => b.total - a.total || a.piece - b.piece)
     .map(({ piece }) => piece);
-  /** `ahead[i][j]`: the most that `j` layers after the `i`th of the order make with it. */
-  const ahead = order.map((piece, index) => {
-    const pairs = order
-      .slice(index + 1)
-      .map((other) => pair(layerOf[piece] as number, layerOf[other] as number))
-      .sort((a, b) => b - a);
-    let sum = 0;
-    return [0, ...pairs.map((value) => (sum += value))];
-  });
+
+  /** By place in the order and number of layers: the most that so many of those after it make with it. */
+  const knownAhead = new Map<string, readonly (readonly number[])[]>();
+  const aheadOf = (free: number, firsts: number): readonly (readonly number[])[] => {
+    const key = `${free}/${firsts}`;
+    const ahead =
+      knownAhead.get(key) ??
+      order.map((piece, index) =>
+        running(order.slice(index + 1).map((other) => pair(numberOf(piece), numberOf(other), free, firsts))),
+      );
+    knownAhead.set(key, ahead);
+    return ahead;
+  };
 
   const countsOf = (set: readonly number[]): Int32Array => {
     const counts = new Int32Array(seating.classes);
-    for (const piece of [...set, ...kept.filter((piece) => layerOf[piece] === 0)]) {
+    for (const piece of [...set, ...keptBeside]) {
       const kind = seating.classOf[piece] as number;
       counts[kind] = (counts[kind] as number) + 1;
     }
     return counts;
   };
-  const gainOf = (piece: number, set: readonly number[]): number =>
-    set.reduce(
-      (sum, other) => sum + pair(layerOf[piece] as number, layerOf[other] as number),
-      pair(layerOf[piece] as number, 0),
-    );
-  const roomFor = (counts: Int32Array, from: number): number => {
+  const roomFor = (before: Int32Array, from: number, free: number): number => {
+    const counts = Int32Array.from(before);
     let room = 0;
     for (let at = from; at < order.length; at += 1) {
       const kind = seating.classOf[order[at] as number] as number;
       counts[kind] = (counts[kind] as number) + 1;
-      if (seating.needed(counts) <= seating.free) room += 1;
+      if (seating.needed(counts) <= free) room += 1;
       else counts[kind] = (counts[kind] as number) - 1;
     }
     return room;
   };
-  const upperOf = ({ set, next, made: now }: PartialSet): number => {
-    const room = roomFor(countsOf(set), next);
-    if (room === 0) return now;
-    const gains: number[] = [];
-    for (let at = next; at < order.length; at += 1) {
+  /** When layers to come take so many of the free places, no more are left for what is worn below. */
+  const upperWith = ({ set, next }: PartialSet, room: number, free: number): number => {
+    const toCome = order.slice(next);
+    const firsts = set.filter(bounds.isFirst).length + Math.min(room, toCome.filter(bounds.isFirst).length);
+    const numbers = [0, ...set.map(numberOf)];
+    let made = 0;
+    for (const mid of numbers) for (const outer of numbers) made += bounds.of(mid, outer, free, firsts);
+    if (room === 0) return made;
+    const ahead = aheadOf(free, firsts);
+    const gains = toCome.map((piece, index) => {
       // a pair of two layers to come is counted with the earlier of them
-      const later = ahead[at] ?? [0];
-      gains.push(gainOf(order[at] as number, set) + (later[Math.min(room, later.length) - 1] ?? later.at(-1) ?? 0));
-    }
-    return (
-      now +
-      gains
-        .sort((a, b) => b - a)
-        .slice(0, room)
-        .reduce((sum, gain) => sum + gain, 0)
-    );
+      const later = ahead[next + index] ?? [0];
+      return numbers.reduce(
+        (sum, other) => sum + pair(numberOf(piece), other, free, firsts),
+        later[Math.min(room, later.length) - 1] ?? 0,
+      );
+    });
+    return made + largest(gains, room);
   };
+  const upperOf = (partial: PartialSet): number => {
+    const counts = countsOf(partial.set);
+    const needed = seating.needed(counts);
+    let upper = 0;
+    for (let taken = 0; taken <= seating.free - needed; taken += 1)
+      upper = Math.max(
+        upper,
+        upperWith(partial, roomFor(counts, partial.next, needed + taken), seating.free - needed - taken),
+      );
+    return upper;
+  };
+
   const own = seating.own.filter(({ kind }) => onlyLayers(kind));
-  const leavesOpen = (set: readonly number[], next: number): boolean => {
+  const leavesOpen = ({ set, next }: PartialSet): boolean => {
     const counts = countsOf(set);
     return own.some(
       ({ kind, least }) =>
         (counts[kind] as number) + order.slice(next).filter((piece) => seating.classOf[piece] === kind).length < least,
     );
   };
-  const start: PartialSet = {
-    set: keptLayers,
-    next: 0,
-    made: keptLayers.reduce((sum, piece, index) => sum + gainOf(piece, keptLayers.slice(0, index)), made[0] as number),
-  };
-  const whole = ({ next }: PartialSet): boolean => next >= order.length;
+  const start: PartialSet = { set: keptLayers, next: 0 };
   return {
     first: { ...start, upper: upperOf(start) },
-    whole,
-    part: ({ set, next, made: now }) => {
+    whole: ({ next }) => next >= order.length,
+    part: ({ set, next }) => {
       const piece = order[next];
       if (piece === undefined) return [];
-      const withIt = { set: [...set, piece], next: next + 1, made: now + gainOf(piece, set) };
-      const without = { set, next: next + 1, made: now };
+      const withIt = { set: [...set, piece], next: next + 1 };
       const seats = seating.needed(countsOf(withIt.set)) <= seating.free;
-      return [...(seats ? [withIt] : []), without]
-        .filter((partial) => !leavesOpen(partial.set, partial.next))
+      return [...(seats ? [withIt] : []), { set, next: next + 1 }]
+        .filter((partial) => !leavesOpen(partial))
         .map((partial) => ({ ...partial, upper: upperOf(partial) }));
     },
   };
