@@ -13,9 +13,9 @@ import { evaluate, type Filled } from './search.ts';
 /** Looks of a wardrobe from which on it is large: fewer starts. */
 const LARGE = 400_000;
 /** Steps of the proof, some seconds. */
-const EFFORT = 400_000_000;
+const EFFORT = 500_000_000;
 /** Steps of the proof for a proposal after the first, whose bound is not told. */
-const EFFORT_LATER = 60_000_000;
+const EFFORT_LATER = 40_000_000;
 
 export interface Best {
   readonly filled: Filled;

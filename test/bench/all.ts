@@ -1,4 +1,5 @@
 import { benchCards } from './cards.ts';
+import { benchChoose } from './choose.ts';
 import { benchLooks } from './looks.ts';
 import { benchPlan } from './plan.ts';
 
@@ -6,6 +7,7 @@ import { benchPlan } from './plan.ts';
 const SUITES: readonly (readonly [name: string, run: () => Promise<Readonly<Record<string, number>>>])[] = [
   ['Looks', benchLooks],
   ['Plan', benchPlan],
+  ['Choose', benchChoose],
   ['Cards', benchCards],
 ];
 

@@ -22,8 +22,6 @@ const running = (values: readonly number[]): readonly number[] => {
   return [0, ...values.toSorted((a, b) => b - a).map((value) => (sum += value))];
 };
 
-const largest = (values: readonly number[], count: number): number => running(values)[Math.min(count, values.length)] ?? 0;
-
 /**
  * Parts the sets of layers, those that are kept among them in each, from the most promising layer to the least. A set
  * makes what its pairs make (a mid and an outer layer, either of them none); what is still to come adds pairs with every
@@ -45,63 +43,103 @@ export const createLayerSets = (
   const keptLayers = kept.filter((piece) => layerOf[piece] !== 0);
   const keptBeside = kept.filter((piece) => layerOf[piece] === 0);
   const total = (piece: number): number =>
-    [0, ...layers.map(numberOf)].reduce((sum, other) => sum + pair(numberOf(piece), other, seating.free, layers.length), 0);
+    [0, ...layers.map(numberOf)].reduce(
+      (sum, other) => sum + pair(numberOf(piece), other, seating.free, layers.length),
+      0,
+    );
   const order = layers
     .filter((piece) => !keptLayers.includes(piece))
     .map((piece) => ({ piece, total: total(piece) }))
     .sort((a, b) => b.total - a.total || a.piece - b.piece)
     .map(({ piece }) => piece);
 
-  /** By place in the order and number of layers: the most that so many of those after it make with it. */
-  const knownAhead = new Map<string, readonly (readonly number[])[]>();
-  const aheadOf = (free: number, firsts: number): readonly (readonly number[])[] => {
-    const key = `${free}/${firsts}`;
-    const ahead =
-      knownAhead.get(key) ??
-      order.map((piece, index) =>
-        running(order.slice(index + 1).map((other) => pair(numberOf(piece), numberOf(other), free, firsts))),
-      );
-    knownAhead.set(key, ahead);
-    return ahead;
+  interface Table {
+    /** `both[a * wide + b]`: looks of one layer with another, as mid and as outer layer. */
+    readonly both: Float64Array;
+    /** By place in the order and number of layers: the most that so many of those after it make with it. */
+    readonly ahead: readonly (readonly number[])[];
+  }
+  const wide = layers.length + 1;
+  const tables = new Map<number, Table>();
+  const tableOf = (free: number, firsts: number): Table => {
+    const key = free * wide + firsts;
+    const known = tables.get(key);
+    if (known !== undefined) return known;
+    const both = Float64Array.from({ length: wide * wide }, (_, at) =>
+      pair(Math.floor(at / wide), at % wide, free, firsts),
+    );
+    const ahead = order.map((piece, index) =>
+      running(order.slice(index + 1).map((other) => both[numberOf(piece) * wide + numberOf(other)] as number)),
+    );
+    tables.set(key, { both, ahead });
+    return { both, ahead };
   };
+  const dualAhead = order.map((_, index) => order.slice(index).filter(bounds.isFirst).length);
 
+  const keptCounts = new Int32Array(seating.classes);
+  for (const piece of keptBeside) {
+    const kind = seating.classOf[piece] as number;
+    keptCounts[kind] = (keptCounts[kind] as number) + 1;
+  }
   const countsOf = (set: readonly number[]): Int32Array => {
-    const counts = new Int32Array(seating.classes);
-    for (const piece of [...set, ...keptBeside]) {
+    const counts = Int32Array.from(keptCounts);
+    for (const piece of set) {
       const kind = seating.classOf[piece] as number;
       counts[kind] = (counts[kind] as number) + 1;
     }
     return counts;
   };
+  /** By place in the order: how many layers from there on are of each class. */
+  const classesAhead = Array.from({ length: order.length + 1 }, (_, from) => {
+    const counts = new Int32Array(seating.classes);
+    for (const piece of order.slice(from)) {
+      const kind = seating.classOf[piece] as number;
+      counts[kind] = (counts[kind] as number) + 1;
+    }
+    return counts;
+  });
   const roomFor = (before: Int32Array, from: number, free: number): number => {
     const counts = Int32Array.from(before);
+    const ahead = classesAhead[from] as Int32Array;
     let room = 0;
-    for (let at = from; at < order.length; at += 1) {
-      const kind = seating.classOf[order[at] as number] as number;
-      counts[kind] = (counts[kind] as number) + 1;
-      if (seating.needed(counts) <= free) room += 1;
-      else counts[kind] = (counts[kind] as number) - 1;
+    for (let kind = 0; kind < seating.classes; kind += 1) {
+      for (let left = ahead[kind] as number; left > 0; left -= 1) {
+        counts[kind] = (counts[kind] as number) + 1;
+        if (seating.needed(counts) > free) {
+          counts[kind] = (counts[kind] as number) - 1;
+          break;
+        }
+        room += 1;
+      }
     }
     return room;
   };
   /** When layers to come take so many of the free places, no more are left for what is worn below. */
   const upperWith = ({ set, next }: PartialSet, room: number, free: number): number => {
-    const toCome = order.slice(next);
-    const firsts = set.filter(bounds.isFirst).length + Math.min(room, toCome.filter(bounds.isFirst).length);
+    const firsts = set.filter(bounds.isFirst).length + Math.min(room, dualAhead[next] ?? 0);
+    const { both, ahead } = tableOf(free, firsts);
     const numbers = [0, ...set.map(numberOf)];
-    let made = 0;
-    for (const mid of numbers) for (const outer of numbers) made += bounds.of(mid, outer, free, firsts);
+    let made = bounds.of(0, 0, free, firsts);
+    for (let a = 0; a < numbers.length; a += 1)
+      for (let b = a + 1; b < numbers.length; b += 1)
+        made += both[(numbers[a] as number) * wide + (numbers[b] as number)] as number;
     if (room === 0) return made;
-    const ahead = aheadOf(free, firsts);
-    const gains = toCome.map((piece, index) => {
+    const best = new Float64Array(room);
+    for (let at = next; at < order.length; at += 1) {
+      const row = numberOf(order[at] as number) * wide;
       // a pair of two layers to come is counted with the earlier of them
-      const later = ahead[next + index] ?? [0];
-      return numbers.reduce(
-        (sum, other) => sum + pair(numberOf(piece), other, free, firsts),
-        later[Math.min(room, later.length) - 1] ?? 0,
-      );
-    });
-    return made + largest(gains, room);
+      const later = ahead[at] as readonly number[];
+      let gain = later[Math.min(room, later.length) - 1] as number;
+      for (const other of numbers) gain += both[row + other] as number;
+      // the largest so far, from the first down
+      let place = room;
+      while (place > 0 && (best[place - 1] as number) < gain) place -= 1;
+      if (place < room) {
+        best.copyWithin(place + 1, place, room - 1);
+        best[place] = gain;
+      }
+    }
+    return best.reduce((sum, gain) => sum + gain, made);
   };
   const upperOf = (partial: PartialSet): number => {
     const counts = countsOf(partial.set);
@@ -118,10 +156,8 @@ export const createLayerSets = (
   const own = seating.own.filter(({ kind }) => onlyLayers(kind));
   const leavesOpen = ({ set, next }: PartialSet): boolean => {
     const counts = countsOf(set);
-    return own.some(
-      ({ kind, least }) =>
-        (counts[kind] as number) + order.slice(next).filter((piece) => seating.classOf[piece] === kind).length < least,
-    );
+    const ahead = classesAhead[next] as Int32Array;
+    return own.some(({ kind, least }) => (counts[kind] as number) + (ahead[kind] as number) < least);
   };
   const start: PartialSet = { set: keptLayers, next: 0 };
   return {

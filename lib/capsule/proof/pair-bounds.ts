@@ -46,18 +46,26 @@ export const createPairBounds = (looks: PartedLooks, seating: Seating): PairBoun
 
   const most = new Int32Array(cores);
   for (const plane of planes)
-    if (plane !== undefined) for (let c = 0; c < cores; c += 1) most[c] = Math.max(most[c] as number, plane[c] as number);
+    if (plane !== undefined)
+      for (let c = 0; c < cores; c += 1) most[c] = Math.max(most[c] as number, plane[c] as number);
   const openLeaves = openOf(leaves);
   const caps = new Map<number, number>();
   const capOf = (free: number, firsts: number): number => {
     const key = free * (dual.length + 1) + firsts;
     const cap =
       caps.get(key) ??
-      looseBound(looks, most, openLeaves, nothing, { ...seating, free }, {
-        leaves: dual,
-        values: new Int32Array(dual.length),
-        most: firsts,
-      });
+      looseBound(
+        looks,
+        most,
+        openLeaves,
+        nothing,
+        { ...seating, free },
+        {
+          leaves: dual,
+          values: new Int32Array(dual.length),
+          most: firsts,
+        },
+      );
     caps.set(key, cap);
     return cap;
   };
