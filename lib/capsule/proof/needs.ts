@@ -23,7 +23,8 @@ export const needsOf = (
 ): readonly Need[] => {
   const numberOf = new Map(pieces.map(({ id }, number) => [id, number]));
   const wide = looks.layers.length + 1;
-  const fine = table.looks <= MOST_LOOKS;
+  // where cores alone are counted, any layers may be worn over them
+  const fine = table.looks <= MOST_LOOKS && table.layers.some((piece) => piece >= 0);
   const distinct = [...new Map(demands.map((demand) => [JSON.stringify(demand.restriction), demand])).values()];
   return distinct.map(({ restriction }): Need => {
     const planes = new Map<number, Uint8Array>();
