@@ -19,6 +19,7 @@ const SHORT_REASONS: Readonly<Record<string, string>> = {
   'one-season': 'two seasons',
   'one-statement': 'two statements',
   ornaments: 'too many ornaments',
+  'off-the-skin': 'not on the skin',
   grammar: 'no place together',
 };
 

@@ -21,6 +21,7 @@ const SHORT_REASONS: Readonly<Record<string, string>> = {
   'one-season': 'zwei Jahreszeiten',
   'one-statement': 'zwei Blickfänge',
   ornaments: 'zu viel Schmuck',
+  'off-the-skin': 'nicht auf der Haut',
   grammar: 'kein gemeinsamer Platz',
 };
 
