@@ -42,9 +42,9 @@ const SMALL_LOOK = 240;
 /** A piece fills this box in pixels. */
 const PIECE = { width: 480, height: 640 } as const;
 /** The small one is drawn for small size, and to scale as pages show pieces beside each other: pixels a centimetre, and the least width. */
-const SMALL_PIECE = { pxPerCm: 3, width: 68 } as const;
+const SMALL_PIECE = { pxPerCm: 2.5, width: 64 } as const;
 /** Pages show some twenty of the small pictures together: coarser than a picture that is looked at alone. */
-const SMALL_WEBP = { quality: 72, alphaQuality: 60, effort: 4 } as const;
+const SMALL_WEBP = { quality: 54, alphaQuality: 50, effort: 4 } as const;
 /** A swatch is shown a quarter as wide. */
 const CLOTH = { width: 96, height: 72 } as const;
 const GROUNDS = ['clear', 'night'] as const;

@@ -5,6 +5,7 @@ import type { Download, PictureIndex } from './pictures.ts';
 import { type CoverView, coverView } from './views/cover.ts';
 import { type DaysView, daysView } from './views/days.ts';
 import { type FindingsView, findingsView } from './views/findings.ts';
+import type { Frame } from './views/frame.ts';
 import { type HomeView, homeView } from './views/home.ts';
 import { type LooksView, type LookView, looksView, lookView } from './views/looks.ts';
 import { type MoodsView, moodsView } from './views/moods.ts';
@@ -84,6 +85,23 @@ const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): str
     ],
   });
 
+const hasFrame = (view: unknown): view is { readonly frame: Frame } =>
+  typeof view === 'object' && view !== null && 'frame' in view;
+
+/** A page without a picture of its own for link previews shows the card of the guide's first favourite. */
+const withPreviews = (model: SiteModel, parts: readonly SitePart[]): SiteModel => {
+  const shown = (view: unknown): unknown => {
+    if (!hasFrame(view) || view.frame.preview !== undefined) return view;
+    const part = parts.find(({ guide }) => view.frame.permalink.startsWith(`/${guide.id}/`));
+    const look = part?.guide.looks.find(({ favourite }) => favourite) ?? part?.guide.looks[0];
+    const card = look === undefined ? undefined : part?.pictures.cards[look.slug];
+    if (part === undefined || card === undefined) return view;
+    return { ...view, frame: { ...view.frame, preview: { ...card.landscape, alt: part.guide.capsule.title } } };
+  };
+  const lists = Object.entries(model).map(([name, views]) => [name, Array.isArray(views) ? views.map(shown) : views]);
+  return Object.fromEntries(lists) as SiteModel;
+};
+
 /** Computes every page. Pure. */
 export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteModel => {
   const voice = siteVoice(content.studio);
@@ -100,7 +118,7 @@ export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteM
       guide,
       view: shoppingView(guide, beside.improvements.get(guide.id), pictures, voice),
     }));
-  return {
+  const model: SiteModel = {
     home: homeView(parts, content.studio, voice),
     covers: parts.map(({ guide, pictures, downloads }) =>
       coverView(
@@ -150,4 +168,5 @@ export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteM
     })),
     accents: parts.map(({ guide }) => ({ permalink: `/${guide.id}/accent.css`, ...guide.accent })),
   };
+  return withPreviews(model, parts);
 };

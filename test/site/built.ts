@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
 import { type Content, readContent } from '../../lib/content/index.ts';
-import type { Rasteriser } from '../../lib/draw/raster/index.ts';
-import { besideGuides, buildGuides } from '../../lib/guide/index.ts';
+import { createRasteriser } from '../../lib/draw/raster/index.ts';
+import { besideGuides, buildGuides, type Guide } from '../../lib/guide/index.ts';
 import { artworkOf } from '../../lib/publish/artwork.ts';
 import { noCache } from '../../lib/publish/cache.ts';
 import { motifsOf } from '../../lib/publish/items.ts';
@@ -32,6 +32,10 @@ interface Recipe {
   readonly edition: 'client' | 'stylist';
   /** What is changed of the content before it is computed. */
   readonly change?: (content: Content) => Content;
+  /** Draws pieces and cloth in earnest, for their weight. */
+  readonly painted?: boolean;
+  /** Shows the looks of the book over and over, up to so many. */
+  readonly looks?: number;
   /** Leaves every picture out, as when none could be made. */
   readonly blind?: boolean;
 }
@@ -44,13 +48,14 @@ const studio =
 const RECIPES = {
   /** The whole demo with the stylist's findings: every kind of page there is. */
   demo: { content: DEMO, edition: 'stylist' },
-  client: { content: DEMO, trip: 'october-by-rail', edition: 'client' },
+  client: { content: DEMO, trip: 'october-by-rail', edition: 'client', painted: true },
   german: { content: DEMO, trip: 'wedding-in-the-alentejo', edition: 'stylist', change: studio({ language: 'de' }) },
   many: {
     content: DEMO,
-    trip: 'wedding-in-the-alentejo',
+    trip: 'october-by-rail',
     edition: 'client',
-    change: studio({ looksShown: 300, address: 'https://guides.example/' }),
+    change: studio({ address: 'https://guides.example/' }),
+    looks: 300,
   },
   one: { content: SMALL, edition: 'stylist' },
   blind: { content: SMALL, edition: 'stylist', blind: true },
@@ -77,16 +82,25 @@ const sourceHash = async (): Promise<string> => {
 /** Plain colour in the proportions of a picture: what pictures look like is tested elsewhere, and drawing them all takes minutes. */
 const stand = new Map<string, Promise<Buffer>>();
 const standIn = ({ width, height }: Picture, format: 'png' | 'webp'): Promise<Buffer> => {
-  const size = { width: Math.max(1, Math.round(width / 8)), height: Math.max(1, Math.round(height / 8)) };
-  const key = `${size.width} ${size.height} ${format}`;
+  const key = `${width} ${height} ${format}`;
   const made =
     stand.get(key) ??
-    sharp({ create: { ...size, channels: 3, background: '#9a8f80' } })
+    sharp({ create: { width, height, channels: 3, background: '#9a8f80' } })
       .toFormat(format)
       .toBuffer();
   stand.set(key, made);
   return made;
 };
+
+const swollen = (guide: Guide, count: number): Guide => ({
+  ...guide,
+  looks: Array.from({ length: count }, (_, at) => ({
+    ...(guide.looks[at % guide.looks.length] as Guide['looks'][number]),
+    number: at + 1,
+    slug: `look-${String(at + 1).padStart(String(count).length, '0')}`,
+    neighbours: [],
+  })),
+});
 
 const write = async (file: string, bytes: Uint8Array | string): Promise<void> => {
   await mkdir(path.dirname(file), { recursive: true });
@@ -100,29 +114,29 @@ const SHEETS: readonly Download[] = (['packing list', 'day plan', 'wear table', 
   bytes: 8,
 }));
 
-const nothingDrawn = new Proxy({} as Rasteriser, {
-  get() {
-    throw new Error('no picture is drawn for these tests');
-  },
-});
-
 const build = async (recipe: Recipe, out: string): Promise<void> => {
   const { content: read, problems } = await readContent(recipe.content);
   if (read === undefined) throw new Error(JSON.stringify(problems));
   const content = recipe.change?.(read) ?? read;
-  const guides = await buildGuides(content, await loadSolver(), recipe.trip === undefined ? {} : { trip: recipe.trip });
+  const computed = await buildGuides(
+    content,
+    await loadSolver(),
+    recipe.trip === undefined ? {} : { trip: recipe.trip },
+  );
+  const guides = computed.map((guide) => (recipe.looks === undefined ? guide : swollen(guide, recipe.looks)));
   const parts: SitePart[] = [];
   for (const guide of guides) {
     const folder = path.join(out, guide.id);
     const easel = {
-      rasteriser: nothingDrawn,
+      rasteriser: createRasteriser(),
       fonts: loadFonts(),
       cache: noCache,
       voice: { formats: createFormats(content.studio), say: () => '' },
       codeHash: '',
       onPicture: () => undefined,
     };
-    const { index } = artworkOf(guide, await motifsOf(guide.pieces, recipe.content), easel);
+    const motifs = await motifsOf(guide.pieces, recipe.content);
+    const { index } = artworkOf(guide, motifs, easel);
     const pictures = recipe.blind === true ? { looks: {}, cards: {}, pieces: {}, cloth: {} } : index;
     const sets = [...Object.values(pictures.looks), ...Object.values(pictures.pieces)];
     for (const picture of [
@@ -135,6 +149,7 @@ const build = async (recipe: Recipe, out: string): Promise<void> => {
         await write(path.join(folder, card.address), await standIn(card, 'png'));
       await write(path.join(folder, svg), '<svg xmlns="http://www.w3.org/2000/svg"/>');
     }
+    if (recipe.painted === true) await artworkOf({ ...guide, looks: [] }, motifs, easel).paint(folder);
     for (const { address } of SHEETS) await write(path.join(folder, address), '%PDF-1.7');
     parts.push({ guide, pictures, downloads: SHEETS });
   }

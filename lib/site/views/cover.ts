@@ -5,7 +5,7 @@ import type { SiteVoice } from '../voice.ts';
 import { type DayView, dayViews } from './days.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { type LookTile, tileOf } from './looks.ts';
-import { downloadLinks, type PackingView } from './packing.ts';
+import { type BagView, bagViews, downloadLinks, type PackingView } from './packing.ts';
 import { hasShopping } from './shopping.ts';
 
 export interface CoverView {
@@ -32,6 +32,7 @@ export interface CoverView {
     readonly href: string;
     readonly cloths: readonly string[];
   }[];
+  readonly bags: readonly BagView[];
   readonly downloads: PackingView['downloads'];
   readonly cautions: readonly string[];
   readonly words: Readonly<
@@ -112,8 +113,6 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
   const { brief } = guide;
   const { word } = voice;
   const days = dayViews(guide, pictures, voice, 960);
-  const heroLook = guide.looks.find(({ favourite }) => favourite) ?? guide.looks[0];
-  const preview = heroLook === undefined ? undefined : pictures.cards[heroLook.slug]?.landscape;
   return {
     frame: frameOf({
       guide,
@@ -122,7 +121,6 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
       path: '',
       title: guide.capsule.title,
       description: brief.title,
-      ...(preview === undefined ? {} : { preview: { ...preview, alt: guide.capsule.title } }),
     }),
     kick: `${brief.title}, ${word('trip dates', { from: brief.from, to: brief.to })}`,
     places: [...new Set(brief.places.map(({ name }) => name))],
@@ -139,6 +137,7 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
     tiles: guide.looks.slice(0, TILES_SHOWN).map((look) => tileOf(guide, look, pictures, voice, 240)),
     counts: countsOf(guide, voice),
     siblings: siblingsOf(question, voice),
+    bags: bagViews(guide, pictures, voice),
     downloads: downloadLinks(downloads, voice),
     cautions: brief.cautions,
     words: {

@@ -26,7 +26,11 @@ export interface Frame {
   readonly noindex: boolean;
   /** A script of this page's own, below the assets folder. */
   readonly script?: string;
-  /** Address of the picture for link previews, below the guide's folder, and the full address when one is known. */
+  /** The page's full address, when the studio's is known. */
+  readonly url?: string;
+  /** Leads from a link preview to the guide's root: its full address when one is known, since previews are drawn elsewhere. */
+  readonly previewRoot: string;
+  /** The picture for link previews; its address is below the guide's root. */
   readonly preview?: {
     readonly address: string;
     readonly width: number;
@@ -89,14 +93,9 @@ export const frameOf = ({ guide, voice, page, path, title, description, preview,
     foot: voice.word('cut for', { traveller: capsule.traveller, studio: studio.name }),
     noindex: true,
     bodyClass: `p-${page}`,
+    previewRoot: address === undefined ? base : `${address}/${guide.id}/`,
+    ...(address === undefined ? {} : { url: `${address}/${guide.id}/${path}` }),
     ...(script === undefined ? {} : { script }),
-    ...(preview === undefined
-      ? {}
-      : {
-          preview: {
-            ...preview,
-            address: address === undefined ? `${base}${preview.address}` : `${address}/${guide.id}/${preview.address}`,
-          },
-        }),
+    ...(preview === undefined ? {} : { preview }),
   };
 };

@@ -220,7 +220,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       voice,
       page: 'looks',
       path: `looks/${look.slug}/`,
-      title,
+      title: `${word('look number', { number: look.number })}: ${title}`,
       description: look.wearIt.map(say).join(' '),
       ...(card === undefined
         ? {}

@@ -98,24 +98,27 @@ const measuresOf = (
   };
 };
 
-export const packingView = (
+const nameOf = (guide: Guide, id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+
+const lineOf = (
+  { piece, grams, fold }: PackedPiece,
   guide: Guide,
   pictures: PictureIndex,
-  downloads: readonly Download[],
-  voice: SiteVoice,
-): PackingView => {
-  const { word, formats, say } = voice;
-  const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
-  const lineOf = ({ piece, grams, fold }: PackedPiece): PackingLine => ({
-    id: piece,
-    name: byId.get(piece)?.name ?? piece,
-    count: 1,
-    grams: formats.grams(grams.value),
-    estimated: grams.basis === 'estimated',
-    cloth: pictures.cloth[piece]?.address,
-    fold: say(phrase('bag', `fold ${fold}`, {})),
-  });
-  const bags = guide.packing.bags.map((packedBag, index): BagView => {
+  { formats, say }: SiteVoice,
+): PackingLine => ({
+  id: piece,
+  name: nameOf(guide, piece),
+  count: 1,
+  grams: formats.grams(grams.value),
+  estimated: grams.basis === 'estimated',
+  cloth: pictures.cloth[piece]?.address,
+  fold: say(phrase('bag', `fold ${fold}`, {})),
+});
+
+/** Every bag with its weight as a bar of cloth, and its lines in the order of packing. */
+export const bagViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): readonly BagView[] => {
+  const { formats } = voice;
+  return guide.packing.bags.map((packedBag, index): BagView => {
     const { bag, pieces, sundries, grams } = packedBag;
     const packed = pieces.reduce((sum, piece) => sum + piece.grams.value, 0);
     return {
@@ -124,15 +127,15 @@ export const packingView = (
       bar: weightBar(
         pieces.map(({ piece, grams: each }) => ({
           grams: each.value,
-          fill: byId.get(piece)?.colours[0]?.hex ?? '#888888',
-          title: byId.get(piece)?.name ?? piece,
+          fill: guide.pieces.find(({ id }) => id === piece)?.colours[0]?.hex ?? '#888888',
+          title: nameOf(guide, piece),
         })),
         Math.max(0, grams.value - packed),
         bag.limitKg,
         (kilograms) => formats.kilograms(kilograms, 0),
       ),
       lines: [
-        ...pieces.map(lineOf),
+        ...pieces.map((piece) => lineOf(piece, guide, pictures, voice)),
         ...sundries.map(({ sundry, grams: each }) => ({
           id: `${index} ${sundry.name}`,
           name: sundry.name,
@@ -145,6 +148,16 @@ export const packingView = (
       ],
     };
   });
+};
+
+export const packingView = (
+  guide: Guide,
+  pictures: PictureIndex,
+  downloads: readonly Download[],
+  voice: SiteVoice,
+): PackingView => {
+  const { word, say } = voice;
+  const bags = bagViews(guide, pictures, voice);
   const lines = bags.reduce((sum, bag) => sum + bag.lines.length, 0);
   return {
     frame: frameOf({
@@ -170,7 +183,10 @@ export const packingView = (
         kilograms: guide.packing.wornGrams.value / 1000,
         spread: (guide.packing.wornGrams.high - guide.packing.wornGrams.low) / 2000,
       }),
-      pieces: guide.packing.worn.map((packed) => ({ ...lineOf(packed), image: pieceImage(packed.piece, pictures) })),
+      pieces: guide.packing.worn.map((packed) => ({
+        ...lineOf(packed, guide, pictures, voice),
+        image: pieceImage(packed.piece, pictures),
+      })),
     },
     words: {
       bar: word('bar means'),
