@@ -32,6 +32,7 @@ afterAll(async () => {
 const LONG = new Map([
   ['moods', 4],
   ['palette', 5],
+  ['shopping', 4],
 ]);
 
 /** What sticks out of the page to the right, but for what lies in a part that scrolls by itself. */
