@@ -53,5 +53,7 @@ export const lookImage = (
  * The pieces of a look that some people cannot tell apart by colour, in words, to stand beside its picture; empty when
  * everyone can.
  */
-export const namedPieces = (guide: Guide, look: GuideLook, { formats }: SiteVoice): string =>
-  formats.list(piecesToName(look).map((piece) => guide.pieces.find(({ id }) => id === piece)?.name ?? piece));
+export const namedPieces = (guide: Guide, look: GuideLook, { word }: SiteVoice): string => {
+  const pieces = piecesToName(look).map((piece) => guide.pieces.find(({ id }) => id === piece)?.name ?? piece);
+  return pieces.length === 0 ? '' : word('with pieces', { pieces });
+};

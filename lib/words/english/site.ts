@@ -77,6 +77,7 @@ export const site = {
   'in shown looks': (v: { count: number }, f: Formats) => (v.count === 0 ? 'in no look shown' : looks(v.count, f)),
   'looks with it': (v: { count: string }, f: Formats) => `${looks(v.count, f)} with layers`,
   'look number': (v: { number: number }) => `Look ${v.number}`,
+  'with pieces': (v: { pieces: string[] }, f: Formats) => `With ${f.list(v.pieces)}`,
   'look picture': (v: { number: number; pieces: string[] }, f: Formats) => `Look ${v.number}: ${f.list(v.pieces)}.`,
   'look for': (v: { date: string; time: string }, f: Formats) =>
     `Look for ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
