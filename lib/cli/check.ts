@@ -4,6 +4,9 @@ import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
 import { findingLines, voiceOf } from './voice.ts';
 
+/** The most serious first. */
+const WEIGHT = { error: 0, warning: 1, advice: 2 } as const;
+
 export const checkVerb: Verb = {
   name: 'check',
   words: '[trip]',
@@ -20,7 +23,7 @@ export const checkVerb: Verb = {
     const { drawingFindings } = await import('../draw/index.ts');
     const guides = computed.map(({ id, pieces, findings }) => ({
       id,
-      findings: [...findings, ...drawingFindings(pieces)],
+      findings: [...findings, ...drawingFindings(pieces)].toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
     }));
     const voice = voiceOf(content.studio);
     const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));

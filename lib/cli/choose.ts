@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { type Choice, checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
-import { wardrobeOn } from '../content/index.ts';
+import { wardrobeOn, writeInstead } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
@@ -92,6 +92,25 @@ const proposalLines = (
 const jsonOf = (choice: Choice): string =>
   JSON.stringify(choice, (_key, value: unknown) => (typeof value === 'bigint' ? String(value) : value), 2);
 
+/** What a trip without a capsule is chosen by: its first traveller, the only list there is, every colour. */
+const anyMood = ({ id, title, travellers }: Brief, lists: readonly PackingListPlan[]): Capsule => ({
+  id: 'new',
+  file: `trips/${id}/brief.md`,
+  trip: id,
+  title,
+  traveller: travellers[0]?.name ?? '',
+  wardrobe: travellers[0]?.wardrobe ?? '',
+  list: lists.length === 1 ? (lists[0]?.id ?? '') : '',
+  mood: { palette: [], words: [] },
+  pieces: [],
+  never: [],
+  always: [],
+  favourites: [],
+  fixed: [],
+  rules: {},
+  rationale: '',
+});
+
 /** Below the trip's folder and new: a name is one word of letters, digits and hyphens, and nothing is overwritten. */
 const writeNew = async (folder: string, trip: string, name: string, text: string): Promise<string> => {
   if (!/^[a-z0-9][a-z0-9-]*$/.test(name))
@@ -112,6 +131,11 @@ export const chooseVerb: Verb = {
   summary: 'Propose the pieces for one bag out of a wardrobe, and print the capsule. Writes nothing unless asked.',
   options: {
     mood: { type: 'string', value: 'capsule', help: 'take mood, list, rules and wardrobe of this capsule (the first)' },
+    list: {
+      type: 'string',
+      value: 'list',
+      help: "fill this list (the capsule's; without any, one made from the trip)",
+    },
     pieces: { type: 'string', value: 'n', help: 'at most this many pieces' },
     grams: { type: 'string', value: 'n', help: 'at most this much in the bags' },
     litres: { type: 'string', value: 'n', help: 'at most this volume in the bags' },
@@ -131,19 +155,29 @@ export const chooseVerb: Verb = {
     if (level !== 'core' && level !== 'layered')
       throw new UsageError(`--most wants core or layered, not "${String(level)}"`);
     const wanted = wholeNumber(options.proposal, 'proposal', 1);
-    const content = await contentFor(options.content, world);
+    const content = await contentFor(options.content, world, { withoutCapsules: true });
     if (content === undefined) return 1;
     const { brief, capsules } = tripNamed(content, name);
-    const like = options.mood === undefined ? capsules[0] : capsules.find(({ id }) => id === options.mood);
+    const like =
+      options.mood === undefined
+        ? (capsules[0] ?? anyMood(brief, content.lists))
+        : capsules.find(({ id }) => id === options.mood);
     if (like === undefined) {
-      const known = capsules.map(({ id }) => id).join(', ');
       throw new UsageError(
-        options.mood === undefined
-          ? `the trip has no capsule to take the mood from; write one with a mood and no pieces`
-          : `the trip has no capsule "${String(options.mood)}"; it has ${known}`,
+        `the trip has no capsule "${String(options.mood)}"; it has ${capsules.map(({ id }) => id).join(', ') || 'none yet'}`,
       );
     }
-    const list = content.lists.find(({ id }) => id === like.list) ?? listFromTraits(brief).list;
+    const listId = options.list === undefined ? like.list : String(options.list);
+    const written = content.lists.find(({ id }) => id === listId);
+    if (options.list !== undefined && written === undefined) {
+      throw new UsageError(
+        `there is no list "${listId}"; ${writeInstead(
+          listId,
+          content.lists.map(({ id }) => id),
+        )}`,
+      );
+    }
+    const list = written ?? listFromTraits(brief).list;
     const choice = await chooseCapsule({
       wardrobe: wardrobeOn(content.wardrobes, brief, like),
       brief,
@@ -170,7 +204,7 @@ export const chooseVerb: Verb = {
     const proposal = choice.proposals[wanted - 1];
     if (proposal === undefined)
       throw new UsageError(`there is no proposal ${wanted}; there are ${choice.proposals.length}`);
-    const text = capsuleText(proposal, like, `${like.title}, proposal ${wanted}`);
+    const text = capsuleText(proposal, { ...like, list: written?.id ?? '' }, `${like.title}, proposal ${wanted}`);
     if (options.json === true) world.out(jsonOf(choice));
     else {
       choice.proposals.forEach((each, index) => {

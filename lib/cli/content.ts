@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type Content, readContent, type Trip, writeInstead } from '../content/index.ts';
+import { type Content, type ReadOptions, readContent, type Trip, writeInstead } from '../content/index.ts';
 import type { Capsule, Problem } from '../model/index.ts';
 import { type Surroundings, UsageError } from './verb.ts';
 
@@ -21,18 +21,21 @@ export const printProblems = (problems: readonly Problem[], world: Surroundings)
 export const contentFor = async (
   option: string | boolean | undefined,
   world: Surroundings,
+  reading: ReadOptions = {},
 ): Promise<Content | undefined> => {
-  const { content, problems } = await readContent(path.resolve(world.folder, String(option ?? 'content')));
+  const { content, problems } = await readContent(path.resolve(world.folder, String(option ?? 'content')), reading);
   if (content === undefined) printProblems(problems, world);
   return content;
 };
 
-/** Finds `<trip>/<capsule>`; a wrong name is a `UsageError` with the nearest right one. */
+/** Finds `<trip>/<capsule>`, or the only capsule of `<trip>`; a wrong name is a `UsageError` with the nearest right one. */
 export const capsuleNamed = (content: Content, name: string): { trip: Trip; capsule: Capsule } => {
   const all = content.trips.flatMap((trip) => trip.capsules.map((capsule) => ({ trip, capsule })));
   const nameOf = ({ trip, capsule }: { trip: Trip; capsule: Capsule }): string => `${trip.brief.id}/${capsule.id}`;
   const found = all.find((candidate) => nameOf(candidate) === name);
   if (found !== undefined) return found;
+  const [only, another] = all.filter(({ trip }) => trip.brief.id === name);
+  if (only !== undefined && another === undefined) return only;
   throw new UsageError(
     `there is no capsule "${name}"; ${writeInstead(name, all.map(nameOf), 'name it <trip>/<capsule>')}`,
   );

@@ -22,7 +22,7 @@ const pieceLines = (
         `  ${place}: ${formats.count(pieces.length)} of ${formats.count(of)}${pieces.length === 0 ? '' : ` (${pieces.map(nameOf).join(', ')})`}`,
     ),
     reasons.length === 0 ? 'Nothing stands between it and the other pieces.' : 'What stands between it and the rest:',
-    ...reasons.map(({ message, rule }) => `  ${voice.say(message)}${rule === 'grammar' ? '' : ` [${rule}]`}`),
+    ...new Set(reasons.map(({ message, rule }) => `  ${voice.say(message)}${rule === 'grammar' ? '' : ` [${rule}]`}`)),
   ];
 };
 

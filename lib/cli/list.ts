@@ -61,7 +61,7 @@ export const listVerb: Verb = {
   fewestWords: 1,
   mostWords: 1,
   async run([name = ''], options, world) {
-    const content = await contentFor(options.content, world);
+    const content = await contentFor(options.content, world, { withoutCapsules: true });
     if (content === undefined) return 1;
     if (name.includes('/')) return printCheck(name, content, options.json === true, world);
     const { brief } = tripNamed(content, name);

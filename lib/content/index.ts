@@ -3,5 +3,5 @@ export { insideFolder } from './files.ts';
 export { nearestWords, writeInstead } from './nearest.ts';
 export { type Content, type ContentResult, readContent } from './read.ts';
 export { occasionsNamed } from './references.ts';
-export type { Trip } from './trips.ts';
+export type { ReadOptions, Trip } from './trips.ts';
 export { wardrobeOn } from './wardrobe.ts';

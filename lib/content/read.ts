@@ -11,7 +11,7 @@ import { checkRules } from './references.ts';
 import type { Take } from './result.ts';
 import { nameOf, sortFiles } from './sort.ts';
 import { readSundries } from './sundries.ts';
-import { readTrips, type Trip } from './trips.ts';
+import { type ReadOptions, readTrips, type Trip } from './trips.ts';
 
 /** Everything a content folder says, validated and with defaults filled in. */
 export interface Content {
@@ -82,7 +82,7 @@ const underHouseRules = (
 const DEFAULT_STUDIO = '---\nname: Wayfold\n---\n';
 
 /** Reads and checks a whole content folder; every problem of every file is reported at once. Never writes. */
-export const readContent = async (root: string): Promise<ContentResult> => {
+export const readContent = async (root: string, options: ReadOptions = {}): Promise<ContentResult> => {
   const found = await readContentFiles(root);
   const problems: Problem[] = [...found.problems];
   const take: Take = (read) => {
@@ -118,7 +118,7 @@ export const readContent = async (root: string): Promise<ContentResult> => {
   );
   const sundries = sorted.sundries === undefined ? [] : (take(parse(sorted.sundries, readSundries)) ?? []);
   const normals = readNormals(sorted.normals, problems);
-  const trips = readTrips(sorted, take).map(({ brief, capsules }) => ({
+  const trips = readTrips(sorted, take, options).map(({ brief, capsules }) => ({
     brief: withNormals(brief, normals),
     capsules,
   }));

@@ -9,6 +9,8 @@ export interface Known {
   /** Ids of the pieces of each wardrobe, those whose files have problems among them. */
   readonly wardrobes: ReadonlyMap<string, readonly string[]>;
   readonly lists: readonly string[];
+  /** True where a content folder may still be without lists. */
+  readonly listsOptional?: boolean;
 }
 
 type Path = readonly (string | number)[];
@@ -49,12 +51,11 @@ export const checkCapsule = (
   if (names !== undefined && !names.includes(capsule.traveller)) {
     say(['traveller'], `nobody called "${capsule.traveller}" travels`, writeInstead(capsule.traveller, names));
   }
-  if (!known.lists.includes(capsule.list)) {
-    say(
-      ['list'],
-      `there is no list "${capsule.list}"`,
-      known.lists.length > 0 ? writeInstead(capsule.list, known.lists) : 'add a file to the folder lists',
-    );
+  if (known.lists.length === 0) {
+    if (known.listsOptional !== true)
+      say([], 'there is no packing list yet', `"wayfold list ${brief?.id ?? '<trip>'}" prints one for lists/<list>.md`);
+  } else if (!known.lists.includes(capsule.list)) {
+    say(['list'], `there is no list "${capsule.list}"`, writeInstead(capsule.list, known.lists));
   }
   // without a brief nobody says whose wardrobe it is, unless there is only one
   const [only, another] = known.wardrobes.keys();

@@ -8,6 +8,11 @@ import { checkCapsule, checkRules } from './references.ts';
 import type { Take } from './result.ts';
 import { nameOf, type Sorted } from './sort.ts';
 
+export interface ReadOptions {
+  /** A trip may still be without a capsule: for the verbs that propose one. */
+  readonly withoutCapsules?: boolean;
+}
+
 export interface Trip {
   readonly brief: Brief;
   readonly capsules: readonly Capsule[];
@@ -23,8 +28,12 @@ const idsByWardrobe = (files: readonly ContentFile[]): ReadonlyMap<string, reado
 };
 
 /** Reads every trip: its brief, its capsules, and whether the names in them are those of other files. */
-export const readTrips = (sorted: Sorted, take: Take): readonly Trip[] => {
-  const names = { wardrobes: idsByWardrobe(sorted.pieces), lists: sorted.lists.map(({ path }) => nameOf(path)) };
+export const readTrips = (sorted: Sorted, take: Take, { withoutCapsules }: ReadOptions): readonly Trip[] => {
+  const names = {
+    wardrobes: idsByWardrobe(sorted.pieces),
+    lists: sorted.lists.map(({ path }) => nameOf(path)),
+    ...(withoutCapsules === true ? { listsOptional: true } : {}),
+  };
   const folders = new Set([...sorted.briefs, ...sorted.capsules].map(({ path }) => path.split('/')[1] ?? ''));
   return [...folders].flatMap((folder): Trip[] => {
     const inFolder = (file: ContentFile): boolean => file.path.split('/')[1] === folder;
@@ -74,13 +83,13 @@ export const readTrips = (sorted: Sorted, take: Take): readonly Trip[] => {
       );
       return capsule === undefined ? [] : [capsule];
     });
-    if (capsules.length === 0 && !sorted.capsules.some(inFolder)) {
+    if (capsules.length === 0 && withoutCapsules !== true && !sorted.capsules.some(inFolder)) {
       take({
         problems: [
           {
             file: briefFile.path,
             wrong: 'the trip has no capsule',
-            mend: `write trips/${folder}/<capsule>.md beside the brief`,
+            mend: `write trips/${folder}/<capsule>.md beside the brief, or let "wayfold choose ${folder}" propose one`,
           },
         ],
       });

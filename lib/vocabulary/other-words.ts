@@ -14,6 +14,8 @@ export const OTHER_WORDS: Readonly<Record<string, readonly KindId[]>> = {
   fleece: ['fleece jacket'],
   pants: ['tailored trousers', 'chinos', 'wide trousers'],
   trousers: ['tailored trousers', 'chinos', 'wide trousers'],
+  oxfords: ['oxford shoes'],
+  derbies: ['derby shoes'],
   slacks: ['tailored trousers'],
   khakis: ['chinos'],
   sweatpants: ['joggers'],

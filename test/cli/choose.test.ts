@@ -51,6 +51,27 @@ describe('the choose verb', () => {
   );
 
   it(
+    'proposes the first capsule of a trip, whose list the list verb has made',
+    async () => {
+      const fresh = path.join(folder, 'fresh');
+      await cp(path.join(PROJECT, 'content'), path.join(fresh, 'content'), { recursive: true });
+      for (const at of ['trips/october-by-rail', TRIP.replace(/^/, 'trips/'), 'lists']) {
+        for (const file of await readdir(path.join(fresh, 'content', at)))
+          if (file !== 'brief.md') await rm(path.join(fresh, 'content', at, file));
+      }
+      const list = await run(['list', 'october-by-rail'], fresh);
+      expect(list.code).toBe(0);
+      await writeFile(path.join(fresh, 'content', 'lists', 'rail.md'), list.out);
+      const { code, out, err } = await run(['choose', 'october-by-rail', '--list', 'rail'], fresh);
+      expect(err).toBe('');
+      expect(code).toBe(0);
+      expect(out).toContain('traveller: "Nora"\nwardrobe: nora\nlist: rail\n');
+      expect((await run(['choose', 'october-by-rail', '--list', 'rial'], fresh)).code).toBe(2);
+    },
+    SLOW_MS,
+  );
+
+  it(
     'gives everything as JSON, the same every time',
     async () => {
       const args = ['choose', TRIP, '--mood', 'linen-and-ink', '--json'];
