@@ -3,7 +3,7 @@ import type { Piece } from '../model/piece.ts';
 import { SLOTS, type Slot } from '../vocabulary/places.ts';
 import { type Seat, seatsOf } from './grammar/seats.ts';
 import { pairPoints, seatPoints } from './judge/score.ts';
-import { loneLayers } from './lone-layers.ts';
+import { type LoneLayers, loneLayers } from './lone-layers.ts';
 import { type Companion, createRulebook, type Rulebook, type WardrobeRules } from './rules/rulebook.ts';
 
 /** A cap over seats: `members[seat]` is 1 for a seat that counts. */
@@ -38,6 +38,8 @@ export interface Ground {
   readonly softMarks: { readonly most: number; readonly points: number } | undefined;
   readonly hardCompanions: readonly Companion[];
   readonly softCompanions: readonly Companion[];
+  /** Layers out of their place that have exceptions; those without are in `empty`. */
+  readonly loneLayers: readonly LoneLayers[];
   /** Insulation of each seat in millionths of a clo: with layers off, and with everything on. */
   readonly cloOff: Int32Array;
   readonly cloOn: Int32Array;
@@ -135,10 +137,11 @@ export const createGround = ({ pieces, rules, never, always }: WardrobeRules): G
   const hardCaps = capsOf(true);
   foldSmallCaps(hardCaps, goes, allowed);
   const empty = judgeEmpties(seats, rulebook);
-  for (const [slot, lone] of loneLayers({ seats, goes, allowed, empty, hardCaps })) {
-    if (lone.length === 0) continue;
-    const { forbids } = emptyAt(empty, slot, n);
-    for (const { index } of lone) forbids[index] = 1;
+  const lone = loneLayers({ seats, goes, allowed, empty, hardCaps });
+  for (const { home, seats: layers, unless } of lone) {
+    if (unless.length > 0) continue;
+    const { forbids } = emptyAt(empty, home, n);
+    for (const { index } of layers) forbids[index] = 1;
   }
   const marking = rulebook.marks[0];
   const clo = (removable: boolean): Int32Array =>
@@ -156,6 +159,7 @@ export const createGround = ({ pieces, rules, never, always }: WardrobeRules): G
     own: Int32Array.from(seats, (seat) => seatPoints(seat, seat.choice)),
     allowed,
     empty,
+    loneLayers: lone.filter(({ unless }) => unless.length > 0),
     hardCaps: hardCaps.filter(({ most }) => most > 1),
     softCaps: capsOf(false),
     marks: marksOf(seats, rulebook),

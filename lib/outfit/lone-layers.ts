@@ -5,38 +5,50 @@ import type { Ground } from './ground.ts';
 /** The two places that look the same when only one of them is filled. */
 const LAYERS: readonly Slot[] = ['mid layer', 'outer layer'];
 
-const moved = (seat: Seat, seats: readonly Seat[]): Seat | undefined =>
+/** Layers out of the place they are made for: each needs that place filled by another, or one of `unless` worn. */
+export interface LoneLayers {
+  readonly home: Slot;
+  readonly seats: readonly Seat[];
+  /** What goes with the layer there and not at home: beside it the two places are not the same look. */
+  readonly unless: readonly Seat[];
+}
+
+type Judged = Pick<Ground, 'seats' | 'goes' | 'allowed' | 'empty' | 'hardCaps'>;
+
+const homeOf = (seat: Seat, seats: readonly Seat[]): Seat | undefined =>
   LAYERS.includes(seat.slot)
     ? seats.find(
         (other) => other.piece.id === seat.piece.id && LAYERS.includes(other.slot) && other.choice < seat.choice,
       )
     : undefined;
 
-type Judged = Pick<Ground, 'seats' | 'goes' | 'allowed' | 'empty' | 'hardCaps'>;
-
-/** True when every look with the seat, the other layer left empty, is a look with the other seat too. */
-const isAsGood = (one: Seat, other: Seat, { seats, goes, allowed, empty, hardCaps }: Judged): boolean =>
-  allowed[other.index] === 1 &&
-  hardCaps.every(({ members }) => members[one.index] === members[other.index]) &&
+/** True when the seats differ only in what they go with. */
+const isAlike = (one: Seat, home: Seat, { allowed, empty, hardCaps }: Judged): boolean =>
+  allowed[home.index] === 1 &&
+  hardCaps.every(({ members }) => members[one.index] === members[home.index]) &&
   [...empty].every(([slot, { forbids }]) =>
-    LAYERS.includes(slot) ? forbids[other.index] !== 1 : (forbids[other.index] ?? 0) <= (forbids[one.index] ?? 0),
-  ) &&
-  seats.every(
-    ({ slot, index }) =>
-      LAYERS.includes(slot) ||
-      (goes[one.index * seats.length + index] ?? 0) <= (goes[other.index * seats.length + index] ?? 0),
+    LAYERS.includes(slot) ? forbids[home.index] !== 1 : (forbids[home.index] ?? 0) <= (forbids[one.index] ?? 0),
   );
 
 /**
  * A jacket that can be the middle or the outer layer and is worn without the other is one outfit, not two: it stands in
- * the place it is made for, and its other place needs the first one filled. Where a rule tells the two places apart,
- * both stand. Gives, by layer, the seats that may not stand beside it left empty.
+ * the place it is made for. Said look by look, so that a look counts the same whatever else the wardrobe holds. Layers
+ * with the same exceptions stand together.
  */
-export const loneLayers = (judged: Judged): ReadonlyMap<Slot, readonly Seat[]> => {
-  const { seats } = judged;
-  const found = seats.flatMap((seat) => {
-    const home = moved(seat, seats);
-    return home !== undefined && isAsGood(seat, home, judged) ? [{ seat, home }] : [];
-  });
-  return new Map(LAYERS.map((slot) => [slot, found.filter(({ home }) => home.slot === slot).map(({ seat }) => seat)]));
+export const loneLayers = (judged: Judged): readonly LoneLayers[] => {
+  const { seats, goes } = judged;
+  const found = new Map<string, { home: Slot; seats: Seat[]; unless: readonly Seat[] }>();
+  for (const seat of seats) {
+    const home = homeOf(seat, seats);
+    if (home === undefined || !isAlike(seat, home, judged)) continue;
+    const goesWith = (one: Seat, { index }: Seat): boolean => goes[one.index * seats.length + index] === 1;
+    const unless = seats.filter(
+      (other) => !LAYERS.includes(other.slot) && goesWith(seat, other) && !goesWith(home, other),
+    );
+    const key = `${home.slot}:${unless.map(({ index }) => index).join()}`;
+    const same = found.get(key);
+    if (same === undefined) found.set(key, { home: home.slot, seats: [seat], unless });
+    else same.seats.push(seat);
+  }
+  return [...found.values()];
 };

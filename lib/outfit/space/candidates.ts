@@ -114,6 +114,13 @@ export const candidatesFor = (
     if (another !== undefined) demands.push({ answers: partners, asks: new Set(asks) });
     else for (const seat of asks) only.push({ seat, slot: place, partners });
   }
+  for (const { home, seats: layers, unless } of ground.loneLayers) {
+    if (!slots.includes(home)) continue;
+    const here = new Set(all());
+    const asks = new Set(layers.filter((seat) => here.has(seat)));
+    if (asks.size === 0) continue;
+    demands.push({ answers: new Set([...(seats.get(home) ?? []), ...unless.filter((seat) => here.has(seat))]), asks });
+  }
   if (slots.some((slot) => !mayBeEmpty.has(slot) && (seats.get(slot) ?? []).length === 0)) return undefined;
   const kept = slots.filter((slot) => (seats.get(slot) ?? []).length > 0);
   return {
