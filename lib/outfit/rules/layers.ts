@@ -21,7 +21,8 @@ const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
 
 /**
  * What is worn over must have room for what is under it: its volume may be at most `threshold` steps less, a layer that
- * hangs longer than the coat over it shows, only a coat goes over a tailored jacket, and two thick knits do not go over each other.
+ * hangs longer than the coat over it shows, only a coat goes over a tailored jacket
+ * or over an overshirt worn as the shirt, and two thick knits do not go over each other.
  */
 export const LAYER_OVER: PairRule = {
   id: 'layer-over',
@@ -43,6 +44,10 @@ export const LAYER_OVER: PairRule = {
     }
     if (under.slot === 'mid layer' && lengthIndex(under.piece.length) > lengthIndex(over.piece.length)) {
       return phrase('outfit', 'hangs out under', said);
+    }
+    // an overshirt worn as the shirt has pockets, a collar and seams that show under a knit
+    if (under.slot === 'top' && over.slot === 'mid layer' && under.piece.kind === 'overshirt') {
+      return phrase('outfit', 'layer under layer', said);
     }
     // an overshirt or denim jacket is itself a jacket; only a coat goes over a tailored one
     if (under.slot === 'mid layer' && isJacket(under.piece) && over.piece.places.includes('mid layer')) {

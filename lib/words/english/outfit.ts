@@ -62,6 +62,8 @@ export const outfit = {
   'hangs out under': (v: { under: string; over: string }) => `${v.under} is longer than ${v.over} and hangs out below.`,
   'jacket on jacket': (v: { under: string; over: string }) =>
     `${v.over} is a jacket itself: over ${v.under} wear a coat.`,
+  'layer under layer': (v: { under: string; over: string }) =>
+    `${v.under} is itself a layer: it goes over ${v.over}, not under it.`,
   'thick on thick': (v: { under: string; over: string }) =>
     `${v.under} and ${v.over} are two thick knits: one is enough.`,
   'two of a kind': (v: Two) => `${v.one} and ${v.two} are the same kind of piece, one over the other.`,

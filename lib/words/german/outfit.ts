@@ -66,6 +66,7 @@ export const outfit = {
   'no room under': (v) => `${v.under}: zu weit, um darunter zu passen (${v.over}).`,
   'hangs out under': (v) => `${v.under} ist länger und schaut unten heraus: ${v.over}.`,
   'jacket on jacket': (v) => `${v.over} ist selbst eine Jacke: Über ${v.under} gehört ein Mantel.`,
+  'layer under layer': (v) => `${v.under} ist selbst eine Lage und gehört nicht unter ${v.over}.`,
   'thick on thick': (v) => `${v.under} und ${v.over} sind zwei dicke Stricke: einer genügt.`,
   'two of a kind': (v) => `${v.one} und ${v.two}: zweimal dieselbe Art, übereinander.`,
   'fine with rough': (v, f) => `${v.one} und ${v.two}: Die Stoffe vertragen sich nicht gut (${f.list(v.fabrics)}).`,
