@@ -2,7 +2,7 @@ import { buildGuides } from '../guide/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { findingLines, voiceOf } from './voice.ts';
+import { findingLines, jsonText, voiceOf } from './voice.ts';
 
 /** The most serious first. */
 const WEIGHT = { error: 0, warning: 1, advice: 2 } as const;
@@ -28,17 +28,12 @@ export const checkVerb: Verb = {
     const voice = voiceOf(content.studio);
     const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));
     if (options.json === true) {
-      const told = guides.map(({ id, findings }) => ({
-        guide: id,
-        findings: findings.map((finding) => ({
-          ...finding,
-          message: voice.say(finding.message),
-          ...(finding.reason === undefined ? {} : { reason: voice.say(finding.reason) }),
-          ...(finding.mend === undefined ? {} : { mend: voice.say(finding.mend) }),
-          ...(finding.orElse === undefined ? {} : { orElse: finding.orElse.map(voice.say) }),
-        })),
-      }));
-      world.out(JSON.stringify(told, null, 2));
+      world.out(
+        jsonText(
+          guides.map(({ id, findings }) => ({ guide: id, findings })),
+          voice,
+        ),
+      );
       return failed ? 1 : 0;
     }
     for (const { id, findings } of guides) {

@@ -1,13 +1,13 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { type Choice, checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
+import { checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
 import { wardrobeOn, writeInstead } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
-import { findingText, type Voice, voiceOf } from './voice.ts';
+import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
 
 /** The stylist's sets of pieces, as far as the proposal has them whole. */
 const setsText = (
@@ -88,9 +88,6 @@ const proposalLines = (
     '',
   ];
 };
-
-const jsonOf = (choice: Choice): string =>
-  JSON.stringify(choice, (_key, value: unknown) => (typeof value === 'bigint' ? String(value) : value), 2);
 
 /** What a trip without a capsule is chosen by: its first traveller, the only list there is, every colour. */
 const anyMood = ({ id, title, travellers }: Brief, lists: readonly PackingListPlan[]): Capsule => ({
@@ -197,7 +194,7 @@ export const chooseVerb: Verb = {
     });
     const voice = voiceOf(content.studio);
     if (!choice.possible) {
-      if (options.json === true) world.out(jsonOf(choice));
+      if (options.json === true) world.out(jsonText(choice, voice));
       else for (const finding of choice.findings) world.err(findingText(finding, voice));
       return 1;
     }
@@ -205,7 +202,7 @@ export const chooseVerb: Verb = {
     if (proposal === undefined)
       throw new UsageError(`there is no proposal ${wanted}; there are ${choice.proposals.length}`);
     const text = capsuleText(proposal, { ...like, list: written?.id ?? '' }, `${like.title}, proposal ${wanted}`);
-    if (options.json === true) world.out(jsonOf(choice));
+    if (options.json === true) world.out(jsonText(choice, voice));
     else {
       choice.proposals.forEach((each, index) => {
         for (const line of proposalLines(each, index + 1, { brief, list, level }, voice)) world.out(line);

@@ -3,7 +3,7 @@ import { engineFor, piecesOfCapsule, refusalFindings } from '../guide/index.ts';
 import type { PieceVerdict, WardrobeEngine } from '../outfit/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
-import { type Voice, voiceOf } from './voice.ts';
+import { jsonText, type Voice, voiceOf } from './voice.ts';
 
 /** A piece's partners by place, its looks, and what stands between it and the rest. */
 const pieceLines = (
@@ -51,8 +51,7 @@ export const explainVerb: Verb = {
     const [only] = ids;
     if (ids.length === 1 && only !== undefined) {
       const told = engine.explainPiece(only);
-      if (options.json === true)
-        world.out(JSON.stringify(told, (_k, v: unknown) => (typeof v === 'bigint' ? String(v) : v), 2));
+      if (options.json === true) world.out(jsonText(told, voice));
       else for (const line of pieceLines(told, engine, voice, nameOf)) world.out(line);
       return 0;
     }
@@ -64,7 +63,7 @@ export const explainVerb: Verb = {
     const verdict = { ...found, goes: found.goes && refused.length === 0 };
     if (options.json === true) {
       const against = refused.map(({ rule, message, about }) => ({ rule, message, pieces: about }));
-      world.out(JSON.stringify({ ...verdict, refused: against }, null, 2));
+      world.out(jsonText({ ...verdict, refused: against }, voice));
       return 0;
     }
     const answer = !verdict.goes ? 'No' : verdict.complete ? 'Yes' : 'Yes, as far as it goes';

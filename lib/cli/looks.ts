@@ -3,7 +3,7 @@ import { engineFor, piecesOfCapsule } from '../guide/index.ts';
 import type { Look, LookCounts, Piece } from '../model/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
-import { voiceOf } from './voice.ts';
+import { jsonText, voiceOf } from './voice.ts';
 
 const LEVELS = ['core', 'layered', 'complete'] as const;
 type Level = (typeof LEVELS)[number];
@@ -62,10 +62,7 @@ export const looksVerb: Verb = {
       }
     }
     if (options.json === true) {
-      const exact = Object.fromEntries(Object.entries(counts).map(([key, value]) => [key, String(value)]));
-      world.out(
-        JSON.stringify({ capsule: name, counts: exact, ...(options.count === true ? {} : { level, looks }) }, null, 2),
-      );
+      world.out(jsonText({ capsule: name, counts, ...(options.count === true ? {} : { level, looks }) }, voice));
       return 0;
     }
     for (const look of looks) world.out(lookText(look, byId));
