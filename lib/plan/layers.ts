@@ -8,8 +8,8 @@ export interface Layers {
   readonly carried: readonly string[];
 }
 
-/** Layers one keeps on in a room; a coat, scarf or hat comes off unless nothing else keeps warm. common practice, no source */
-const ROOM_LAYERS: ReadonlySet<Slot> = new Set(['mid layer', 'cover-up']);
+/** What comes off in a room unless nothing else keeps warm. common practice, no source */
+export const COAT_SLOTS: ReadonlySet<string> = new Set<Slot>(['outer layer', 'scarf', 'headwear', 'gloves']);
 /** From this dress code a tailored jacket is part of the clothes, and not a layer to take off. common practice, no source */
 const JACKET_FROM = dressIndex('business');
 const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
@@ -46,14 +46,14 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
     return forRain || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
   });
   const burdenOf = ({ piece, slot }: WornPiece): number =>
-    (pieces.get(piece)?.clo.value ?? 0) + (indoors && !ROOM_LAYERS.has(slot) ? COAT_IN_A_ROOM : 0);
+    (pieces.get(piece)?.clo.value ?? 0) + (indoors && COAT_SLOTS.has(slot) ? COAT_IN_A_ROOM : 0);
   let best: { readonly on: readonly string[]; readonly burden: number } | undefined;
   for (let chosen = 0; chosen < 2 ** layers.length; chosen += 1) {
     const worn = layers.filter((_, index) => (chosen & (2 ** index)) !== 0);
     const clo = off + worn.reduce((sum, { piece }) => sum + (pieces.get(piece)?.clo.value ?? 0), 0);
     const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0);
-    const coated = indoors && worn.some(({ slot }) => !ROOM_LAYERS.has(slot));
-    const inOrder = !coated || layers.every((layer) => !ROOM_LAYERS.has(layer.slot) || worn.includes(layer));
+    const coated = indoors && worn.some(({ slot }) => COAT_SLOTS.has(slot));
+    const inOrder = !coated || layers.every((layer) => COAT_SLOTS.has(layer.slot) || worn.includes(layer));
     const right = inOrder && clo >= asked.min && mustBeOn.every((layer) => worn.includes(layer));
     if (right && (best === undefined || burden < best.burden)) best = { on: worn.map(({ piece }) => piece), burden };
   }

@@ -14,6 +14,7 @@ import {
 import { heavyLooks } from './heavy.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
+import { roomLooks } from './room.ts';
 
 /** Each look once, where it first stands. One set of pieces may be worn in several ways. */
 const onceEach = (candidates: readonly Candidate[]): readonly Candidate[] => {
@@ -48,8 +49,9 @@ export const poolsFor = (
       .map(({ pieces: worn }) => source.explain(worn, moment.restriction))
       .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, [], favourites)] : []));
     const heavy = heavyLooks(source, moment, pieces, favourites, scale);
+    const room = roomLooks(source, moment, pieces, favourites, scale);
     return {
-      candidates: onceEach([...wished, ...pool.candidates, ...heavy]),
+      candidates: onceEach([...wished, ...pool.candidates, ...heavy, ...room]),
       complete: pool.complete && (pool !== bare || later.length === 0),
     };
   });

@@ -1,7 +1,9 @@
 import type { Look } from '../model/index.ts';
 import { ACTIVITIES, type Slot } from '../vocabulary/index.ts';
 import type { Candidate } from './candidates.ts';
+import { COAT_SLOTS, layersFor } from './layers.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
+import { isInARoom } from './room.ts';
 
 /** What a plan is judged by once every occasion that can be served is. Own choice; lower is better. */
 const COST = {
@@ -25,6 +27,8 @@ const COST = {
   kilogram: 1.5,
   /** Each kilogram worn on a journey instead of carried in a bag: half of one outweighs the ranking. */
   kilogramInTransit: -12,
+  /** A look that keeps warm in a room only with the coat on: more than changing clothes. */
+  coatInARoom: 12,
   /** Nothing warm for the way to an indoor occasion when it is cold outside. */
   coldWay: 2,
   /** No piece for rain when rain is likely. */
@@ -66,6 +70,10 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
     const found = problem.pieces.get(piece);
     return found === undefined ? [] : [{ piece: found, slot }];
   });
+  if (isInARoom(moment)) {
+    const { on } = layersFor(moment, candidate.look, problem.pieces);
+    if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
+  }
   const outside = moment.weather;
   if (outside !== undefined && moment.occasion.setting.where === 'indoors' && outside.lowC < COLD_WAY_C) {
     if (!pieces.some(({ slot }) => slot === 'outer layer')) cost += COST.coldWay;

@@ -25,6 +25,7 @@ const pieces = [
   }),
   pieceOf('long-cardigan', 'long cardigan', 'grey'),
   pieceOf('dress-shirt', 'dress shirt', 'white', { dress: { low: 2, high: 4 } }),
+  pieceOf('tie', 'tie', 'navy'),
   pieceOf('overshirt', 'overshirt', 'black'),
   pieceOf('short-blazer', 'blazer', 'grey'),
   pieceOf('camisole', 'camisole', 'black', { dress: { low: 0, high: 3 } }),
@@ -51,6 +52,7 @@ describe('explain', () => {
       ['jeans', 'dress-shirt'],
       'Jeans (up to smart casual) and Dress shirt (from business) have no dress code in common.',
     ],
+    [['tie', 'dress-shirt', 'shorts'], 'Tie is not worn with Shorts.'],
     [
       ['overshirt', 'jeans', 'pumps', 'long-cardigan'],
       'Overshirt is itself a layer: it goes over Long cardigan, not under it.',

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
+import { lookSourceOf } from '../../lib/capsule/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
-import { planTrip } from '../../lib/plan/index.ts';
+import { momentsOf, planTrip } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { brief, capsule, occasion, piece } from './trip.ts';
 import { brokenPlan } from './validate.ts';
@@ -42,16 +43,44 @@ it('plans with the real engine what the validator accepts, finishing pieces and 
     traveller: 'Ada',
     capsule: capsule(),
     pieces,
-    engine: {
-      rank: (k, restriction) => engine.rank(k, restriction),
-      explain: (ids, restriction) => {
-        const { goes, look } = engine.explain([...ids], restriction);
-        return look === undefined ? { goes, reasons: [] } : { goes, look, reasons: [] };
-      },
-    },
+    engine: lookSourceOf(engine),
     solver: await loadSolver(),
   });
   expect(plan).toMatchObject({ served: 5, of: 5, proven: true });
   expect(brokenPlan(plan, trip, pieces)).toEqual([]);
   expect(plan.wears.bag).toBeGreaterThan(0);
+});
+
+it('keeps warm in a room by what one keeps on there, and takes the coat along: common practice, no source', async () => {
+  const neutral = { name: 'navy', hex: '#1f2a44', oklch: { l: 0.3, c: 0.03, h: 260 }, neutral: true, share: 1 };
+  const pieces = [
+    piece('shirt', 'shirt'),
+    piece('chinos', 'chinos'),
+    piece('jumper', 'crew-neck jumper'),
+    piece('cardigan', 'cardigan'),
+    piece('rain', 'raincoat'),
+    piece('loafers', 'loafers'),
+  ].map((one) => ({ ...one, colours: [neutral] }));
+  const dinner = occasion('2027-10-02', 'Dinner', {
+    part: 'evening',
+    dress: 'smart casual',
+    activity: 'sitting',
+    setting: { where: 'indoors', airC: 22 },
+  });
+  const trip = brief({ occasions: [dinner] });
+  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
+  const plan = await planTrip({
+    brief: trip,
+    traveller: 'Ada',
+    capsule: capsule(),
+    pieces,
+    engine: lookSourceOf(engine),
+    solver: await loadSolver(),
+  });
+  const [planned] = plan.days.flatMap(({ occasions }) => occasions);
+  expect(planned?.look).toBeDefined();
+  expect(planned?.layersOn).not.toContain('rain');
+  // with the raincoat on, the cardigan would have been warm enough
+  const [moment] = momentsOf(trip, 'Ada');
+  expect(engine.count({ ...moment?.restriction, without: ['jumper'] }).complete).toBeGreaterThan(0n);
 });

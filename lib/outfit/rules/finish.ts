@@ -1,7 +1,7 @@
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { type CapRule, COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
-import { inSlot, isOrnament, isSkirt, LAPELLED, NECK_BOWS, pairIn, TAKES_TIE, WITHOUT_BELT } from './traits.ts';
+import { inSlot, isOrnament, isSkirt, LAPELLED, NECK_BOWS, pairIn, SHORTS, TAKES_TIE, WITHOUT_BELT } from './traits.ts';
 
 export const ONE_STATEMENT: CapRule = {
   id: 'one-statement',
@@ -67,6 +67,7 @@ export const ONE_AT_THE_NECK: PairRule = {
   },
 };
 
+/** A tie wants a collar above and long trousers below. */
 export const TIE_SUITS: PairRule = {
   id: 'tie-suits',
   says: phrase('outfit', 'rule tie-suits', {}),
@@ -75,6 +76,9 @@ export const TIE_SUITS: PairRule = {
   points: ORDINARY_POINTS,
   source: COMMON_PRACTICE,
   between: (a, b) => {
+    const legs = pairIn(a, b, inSlot('tie'), inSlot('bottom'));
+    if (legs !== undefined && SHORTS.has(legs[1].piece.kind))
+      return phrase('outfit', 'tie with shorts', { tie: legs[0].piece.name, shorts: legs[1].piece.name });
     const found = pairIn(a, b, inSlot('tie'), inSlot('top'));
     return found !== undefined && !TAKES_TIE.has(found[1].piece.kind)
       ? phrase('outfit', 'takes no tie', { tie: found[0].piece.name, top: found[1].piece.name })

@@ -26,7 +26,7 @@ export const outfit = {
   'rule ornaments': () => 'A look has few ornaments.',
   'rule metals': () => 'Gold with gold, silver with silver.',
   'rule one-at-the-neck': () => 'One thing at the neck: a scarf, a necklace, a tie or a bow.',
-  'rule tie-suits': () => 'A tie needs a shirt with a collar that takes one.',
+  'rule tie-suits': () => 'A tie needs a shirt with a collar that takes one, and long trousers.',
   'rule belt-suits': () => 'A belt needs loops or a waist; braces need trousers.',
   'rule lapel-suits': () => 'A pocket square needs a breast pocket.',
   'rule pocket-square': () => 'A pocket square needs a jacket.',
@@ -98,6 +98,7 @@ export const outfit = {
   'bare beneath': (v: { over: string; beneath: string }) =>
     `${v.over} would touch what ${v.beneath} leaves bare, and the brief keeps that cloth off the skin.`,
   'takes no tie': (v: { tie: string; top: string }) => `${v.top} has no collar for ${v.tie}.`,
+  'tie with shorts': (v: { tie: string; shorts: string }) => `${v.tie} is not worn with ${v.shorts}.`,
   'takes no belt': (v: { belt: string; garment: string }) => `Wear ${v.garment} without ${v.belt}.`,
   'no breast pocket': (v: { square: string; layer: string }) => `${v.layer} has no breast pocket for ${v.square}.`,
   'square without jacket': (v: { square: string }) => `${v.square} needs a jacket.`,

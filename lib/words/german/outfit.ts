@@ -29,7 +29,7 @@ export const outfit = {
   'rule ornaments': () => 'Ein Look hat wenig Schmuck.',
   'rule metals': () => 'Gold zu Gold, Silber zu Silber.',
   'rule one-at-the-neck': () => 'Am Hals nur eines: Tuch, Kette, Krawatte oder Schleife.',
-  'rule tie-suits': () => 'Eine Krawatte braucht ein Hemd mit passendem Kragen.',
+  'rule tie-suits': () => 'Eine Krawatte braucht ein Hemd mit passendem Kragen und lange Hosen.',
   'rule belt-suits': () => 'Ein Gürtel braucht Schlaufen oder eine Taille; Hosenträger brauchen eine Hose.',
   'rule lapel-suits': () => 'Ein Einstecktuch braucht eine Brusttasche.',
   'rule off-the-skin': () =>
@@ -97,6 +97,7 @@ export const outfit = {
   'bare beneath': (v) =>
     `${v.over} berührt die Haut, wo ${v.beneath} sie frei lässt; das Briefing schließt diesen Stoff dort aus.`,
   'takes no tie': (v) => `${v.top}: kein Kragen für eine Krawatte (${v.tie}).`,
+  'tie with shorts': (v) => `${v.tie}: nicht zu ${v.shorts}.`,
   'takes no belt': (v) => `${v.garment}: ohne ${v.belt} tragen.`,
   'no breast pocket': (v) => `${v.layer}: keine Brusttasche für das Einstecktuch (${v.square}).`,
   'square without jacket': (v) => `${v.square}: nur mit Sakko oder Blazer.`,
