@@ -19,6 +19,7 @@ import {
   findingsOfFinish,
   findingsOfPlan,
   findingsOfReserve,
+  findingsOfRooms,
   planTrip,
   type Solver,
 } from '../plan/index.ts';
@@ -191,6 +192,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
+      ...findingsOfRooms(plan, brief, pieces),
       ...findingsOfReserve(plan),
       ...findingsOfFinish(plan, brief, pieces, question.sundries),
       ...findingsOfBag(toPack, packed, report),

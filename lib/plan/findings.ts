@@ -3,7 +3,9 @@ import { airOf, hoursOf, placeOn, sunNeverRises } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion, Piece, Plan } from '../model/index.ts';
 import type { Need } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import { COAT_SLOTS } from './layers.ts';
 import { daysBetween } from './moments.ts';
+import { isInARoom } from './room.ts';
 import { WASHED_AT_HOUR } from './washing.ts';
 
 const finding = (
@@ -176,6 +178,27 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
       ...(others.length === 0 ? {} : { orElse: others }),
     };
   });
+};
+
+/** Occasions in a room that keep warm only with a coat on. */
+export const findingsOfRooms = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  return plan.days
+    .flatMap(({ occasions }) => occasions)
+    .flatMap(({ occasion: id, look, layersOn }): Finding[] => {
+      const occasion = brief.occasions.find((other) => other.id === id);
+      if (occasion === undefined || look === undefined || !isInARoom(occasion)) return [];
+      const coats = look.worn.filter(({ piece, slot }) => COAT_SLOTS.has(slot) && layersOn.includes(piece));
+      if (coats.length === 0) return [];
+      const message = phrase('plan', 'coat in a room', {
+        occasion: occasion.what,
+        on: occasion.on,
+        coats: coats.map(({ piece }) => byId.get(piece)?.name ?? piece),
+      });
+      return [
+        finding('advice', 'coat-in-a-room', message, phrase('plan', 'coat in a room mend', {}), brief, [occasion]),
+      ];
+    });
 };
 
 /** Where the plan has nothing in reserve, one finding a point. */

@@ -1,5 +1,5 @@
 export { fixedFor, leftForLater } from './candidates.ts';
-export { findingsOfBrief, findingsOfPlan, findingsOfReserve } from './findings.ts';
+export { findingsOfBrief, findingsOfPlan, findingsOfReserve, findingsOfRooms } from './findings.ts';
 export { findingsOfFinish } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';

@@ -70,7 +70,7 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
     const found = problem.pieces.get(piece);
     return found === undefined ? [] : [{ piece: found, slot }];
   });
-  if (isInARoom(moment)) {
+  if (isInARoom(moment.occasion)) {
     const { on } = layersFor(moment, candidate.look, problem.pieces);
     if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
   }

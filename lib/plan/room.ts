@@ -1,4 +1,4 @@
-import type { Piece } from '../model/index.ts';
+import type { Occasion, Piece } from '../model/index.ts';
 import { type Candidate, candidateOf, candidatesFor, leftForLater, type Scale, withoutPieces } from './candidates.ts';
 import { COAT_SLOTS } from './layers.ts';
 import type { LookSource } from './look-source.ts';
@@ -10,8 +10,8 @@ const COATED = 8;
 const isCoat = ({ places }: Piece): boolean => places.every((place) => COAT_SLOTS.has(place));
 
 /** True where people sit down in a room and hang their coats up; on a train or plane a coat is at hand. */
-export const isInARoom = ({ occasion, swims }: Moment): boolean =>
-  occasion.setting.where === 'indoors' && !occasion.transit && !swims;
+export const isInARoom = ({ setting, transit, needs }: Occasion): boolean =>
+  setting.where === 'indoors' && !transit && !needs.includes('swim');
 
 /**
  * Looks for a room that are warm enough without a coat, and the best of them with one to take along. The ranking asks
@@ -24,7 +24,7 @@ export const roomLooks = (
   favourites: readonly (readonly string[])[],
   scale: Scale,
 ): readonly Candidate[] => {
-  if (!isInARoom(moment) || moment.restriction.clo === undefined) return [];
+  if (!isInARoom(moment.occasion) || moment.restriction.clo === undefined) return [];
   const coats = pieces.filter(isCoat).map(({ id }) => id);
   const restriction = withoutPieces(moment.restriction, [...leftForLater(moment, pieces), ...coats]);
   const { candidates } = candidatesFor(source, restriction, favourites, { scale });

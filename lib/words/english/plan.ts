@@ -145,6 +145,9 @@ export const plan = {
   'no drying time': (v: { on: string; journey: string; hours: number }, f: Formats) =>
     `After the wash day ${f.date(v.on)} there are only ${f.count(v.hours)} hours until “${v.journey}”: little will be dry.`,
   'no drying time mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
+  'coat in a room': (v: { occasion: string; on: string; coats: readonly string[] }, f: Formats) =>
+    `“${v.occasion}” on ${f.date(v.on)} keeps warm only with ${f.list(v.coats)} on.`,
+  'coat in a room mend': () => 'Pack a warmer layer to keep on indoors, or write "degrees off" for the occasion.',
   unserved: (v: { occasion: string; on: string }, f: Formats) => `No look serves “${v.occasion}” on ${f.date(v.on)}.`,
   'nearest lacks': (v: { look: readonly string[]; lacks: readonly string[] }, f: Formats) =>
     `The nearest is ${f.list(v.look)}${v.lacks.length > 0 ? `, but ${f.list(v.lacks)}` : ''}.`,

@@ -116,6 +116,8 @@ export const plan = {
   'no drying time': (v, f) =>
     `Nach dem Waschtag am ${f.date(v.on)} bleiben nur ${f.plural(v.hours, { one: '# Stunde', other: '# Stunden' })} bis ${quoted(v.journey)}: wenig wird trocken.`,
   'no drying time mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
+  'coat in a room': (v, f) => `„${v.occasion}“ am ${f.date(v.on)} ist nur mit ${f.list(v.coats)} warm genug.`,
+  'coat in a room mend': () => 'Eine wärmere Lage für drinnen einpacken oder beim Anlass "degrees off" schreiben.',
   unserved: (v, f) => `Für ${quoted(v.occasion)} am ${f.date(v.on)} gibt es keinen Look.`,
   'nearest lacks': (v, f) =>
     `Am nächsten kommt: ${f.list(v.look)}.${v.lacks.length > 0 ? ` Woran es fehlt: ${v.lacks.join('; ')}.` : ''}`,
