@@ -38,7 +38,7 @@ const strength = ({ values }: Phrase): number => {
   return typeof told === 'number' ? told : 0;
 };
 
-/** The cautions of a day, each kind told once, by its strongest; those that name parts of the body stay apart. */
+/** Cautions, each kind told once, by its strongest; those that name parts of the body stay apart. */
 export const strongestCautions = (cautions: readonly Phrase[]): readonly Phrase[] => {
   const kinds = new Map<string, Phrase>();
   for (const caution of cautions) {

@@ -1,3 +1,4 @@
+import { strongestCautions } from '../../comfort/index.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, drawn, row, type SharedTag, tagged } from '../set/block.ts';
@@ -28,13 +29,17 @@ export const notesPage = (job: Job, size: Size): BookPage => ({
   },
 });
 
-/** Cautions of the brief and the plan, each once, and the usual deferral. */
+/** Cautions of the brief and the plan, each kind once by its strongest, and the usual deferral. */
 export const cautionsPart = (job: Job, size: Size): readonly BookPage[] => {
   const { guide, types } = job;
   const { setter } = job.press;
+  // what one look leaves bare is said beside its day
+  const ofTheTrip = guide.plan.days
+    .flatMap(({ occasions }) => occasions.flatMap(({ cautions }) => cautions))
+    .filter(({ values }) => values.parts === undefined);
   const said = [
     ...guide.brief.cautions,
-    ...guide.plan.days.flatMap(({ occasions }) => occasions.flatMap(({ cautions }) => cautions.map(job.sayPhrase))),
+    ...strongestCautions(ofTheTrip).map(job.sayPhrase),
     ...guide.packing.notes.map(job.sayPhrase),
   ];
   const rows = [...new Set(said)].map((caution) =>
