@@ -65,15 +65,13 @@ const remembered = (ask: LooksFor): LooksFor => {
   };
 };
 
-/** The best looks of a wardrobe for an occasion. */
+/** The best looks of a wardrobe for an occasion; finishing pieces it has no use for are tried only where nothing does without. */
 export const bestLooks = (engine: WardrobeEngine): LooksFor =>
-  remembered(
-    ({ bare, restriction }) =>
-      [bare, restriction]
-        .map((asked) => engine.rank(ASKED, asked))
-        .find((ranked) => ranked.length > 0)
-        ?.map(({ look }) => look.worn.map(({ piece }) => piece)) ?? [],
-  );
+  remembered(({ bare, restriction }) => {
+    const ranked = engine.rank(ASKED, bare);
+    const best = ranked.length > 0 ? ranked : engine.rank(ASKED, restriction);
+    return best.map(({ look }) => look.worn.map(({ piece }) => piece));
+  });
 
 /** With no other garments than these and each pair of shoes in turn: the barest look for an occasion. */
 export const barestLooks = (engine: WardrobeEngine, without: readonly string[], shoes: readonly string[]): LooksFor =>

@@ -28,7 +28,7 @@ const LINES: PackingListPlan['lines'] = [
 ];
 const PIECES = 20;
 
-const question = (size: number, most: 'core' | 'layered'): ChooseQuestion => ({
+export const question = (size: number, most: 'core' | 'layered'): ChooseQuestion => ({
   wardrobe: wardrobeOf(size),
   brief: brief({
     occasions: [
