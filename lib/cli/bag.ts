@@ -38,6 +38,7 @@ const bagLines = (guide: Guide, voice: Voice): readonly string[] => {
           grams: grams.value,
           spread: spreadOf(grams),
           limit: bag.limitKg ?? 0,
+          own: bag.ownGrams,
           litres: litres.value,
           room: bag.litres,
         }),

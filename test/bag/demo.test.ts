@@ -59,6 +59,7 @@ describe('the demo in three bags', () => {
     const text = await run(['bag', RAIL]);
     expect(text.code).toBe(0);
     expect(text.out).toMatch(/^It fits\.\n[\d.]+ kg ± [\d.]+ in all, worn and packed, of which \d+\s?% weighed/);
+    expect(text.out).toMatch(/Day bag: [\d.]+ kg ± [\d.]+, its own 0\.5 kg included;/);
     const told = JSON.parse((await run(['bag', RAIL, '--json'])).out) as {
       report: { fits: boolean; front: { points: unknown[] } };
     };

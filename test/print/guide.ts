@@ -367,7 +367,9 @@ const total = (parts: readonly Measure[], own: number): Measure => ({
 });
 
 const packingOf = (pieces: readonly Piece[], caseThings: readonly Sundry[], dayThings: readonly Sundry[]): Packing => {
-  const worn = pieces.filter(({ id }) => WORN_FIRST.includes(id)).map(packPiece);
+  const worn = pieces
+    .filter(({ id }) => WORN_FIRST.includes(id))
+    .map((one): PackedPiece => ({ ...packPiece(one), fold: 'wear' }));
   const inBag = pieces.filter(({ id }) => !WORN_FIRST.includes(id) && id !== 'tote').map(packPiece);
   const tote = pieces.filter(({ id }) => id === 'tote').map(packPiece);
   const caseSundries = caseThings.map(packed);

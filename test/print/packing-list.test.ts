@@ -3,7 +3,7 @@ import { drawPiece, drawSundry } from '../../lib/draw/index.ts';
 import type { Sundry } from '../../lib/model/index.ts';
 import { type PaperChoice, packingListPdf } from '../../lib/print/index.ts';
 import { makeGuide, PIECES } from './guide.ts';
-import { bytesOf, readPdf } from './reader.ts';
+import { bytesOf, elements, paintPage, readPdf } from './reader.ts';
 import { SOURCES } from './sources.ts';
 
 const CHOICES: readonly PaperChoice[] = [
@@ -72,8 +72,52 @@ describe('the packing list', () => {
     for (const { grams } of PIECES) expect(text).toContain(grams.value.toLocaleString('en-GB'));
     const worn = guide.packing.worn.reduce((sum, { grams }) => sum + grams.value, 0);
     expect(text).toContain(`${(worn / 1000).toFixed(1)} kg`);
+    for (const { bag, grams } of guide.packing.bags) {
+      const own = `with its own ${(bag.ownGrams / 1000).toFixed(1)} kg ${(grams.value / 1000).toFixed(1)} kg`;
+      expect(text, `${bag.name}, its own weight counted as on the site`).toContain(own);
+    }
     expect(text).toContain('limit 10 kg');
     expect(text).toContain('estimated, not weighed');
+  });
+
+  it('tells how each piece goes in by a sign that is read out, and keeps the signs in a key', async () => {
+    const { pages } = await readPdf(bytesOf(await packingListPdf(guide, SOURCES)));
+    const inBags = guide.packing.bags.flatMap(({ pieces }) => pieces);
+    const signs = elements(pages[0]?.structure).filter(({ alt }) => /^(folded|rolled|laid flat|in a)/.test(alt ?? ''));
+    expect(signs).toHaveLength(inBags.length);
+    const text = pages[0]?.text ?? '';
+    const key = text.slice(text.indexOf('How it goes in:'));
+    for (const { alt = '' } of signs) expect(key).toContain(alt);
+  });
+
+  it('keeps every figure and its mark of an estimate inside its column', async () => {
+    const bytes = bytesOf(await packingListPdf(guide, SOURCES));
+    const { width, height, data } = await paintPage(bytes, 0, 72);
+    const millimetres = width / 210;
+    // the sheet's right margin, 15 mm, between the head and the foot
+    for (let y = Math.round(40 * millimetres); y < height - 30 * millimetres; y++) {
+      for (let x = Math.ceil(195.6 * millimetres); x < width; x++) {
+        const at = (y * width + x) * 4;
+        expect(data[at], `ink in the margin at ${x}, ${y}`).toBeGreaterThan(250);
+      }
+    }
+  });
+
+  it('does not call an overrun of the best estimate the heavy end', async () => {
+    const over = (limitKg: number) => {
+      const { packing } = guide;
+      return {
+        ...guide,
+        packing: { ...packing, bags: packing.bags.map((one) => ({ ...one, bag: { ...one.bag, limitKg } })) },
+      };
+    };
+    const said = async (limitKg: number): Promise<string> =>
+      (await readPdf(bytesOf(await packingListPdf(over(limitKg), SOURCES)))).pages[0]?.text ?? '';
+    const grams = guide.packing.bags[0]?.grams;
+    if (grams === undefined || grams.high - grams.low < 400) throw new Error('the case is not estimated');
+    expect(await said((grams.value - 100) / 1000)).toContain('Over the limit by 0.1 kg, as far as is known');
+    expect(await said((grams.low - 500) / 1000)).toContain('something has to stay at home');
+    expect(await said((grams.value + 100) / 1000)).toContain('At the heavy end');
   });
 
   it('names the journeys above their columns', async () => {

@@ -3,6 +3,9 @@ import type { IsoDate, Measure, PackedBag, PackedPiece, PackedSundry } from '../
 import type { KindGroup } from '../../vocabulary/index.ts';
 import type { Job } from '../job.ts';
 
+/** Ways of going into a bag. */
+export type Fold = Exclude<PackedPiece['fold'], 'wear'>;
+
 /** One thing to tick. */
 export interface PackLine {
   readonly id: string;
@@ -12,6 +15,8 @@ export interface PackLine {
     | { readonly is: 'sundry'; readonly packed: PackedSundry };
   readonly count: number;
   readonly grams: Measure;
+  /** How it goes in; undefined for what is worn and for what is no clothing. */
+  readonly fold?: Fold;
   /** Journeys on which it is worn. */
   readonly wornOn: readonly IsoDate[];
   readonly millilitres?: number;
@@ -28,6 +33,8 @@ export interface PackSection {
   readonly title: string;
   readonly note: string;
   readonly groups: readonly PackGroup[];
+  /** A bag's with its own weight and its liquids, as everywhere; else the sum of the lines. */
+  readonly grams: number;
   /** Millilitres are shown instead of a number. */
   readonly liquids: boolean;
 }
@@ -61,6 +68,7 @@ const pieceLine = (job: Job, packed: PackedPiece): PackLine => ({
   art: { is: 'piece', piece: packed.piece },
   count: 1,
   grams: packed.grams,
+  ...(packed.fold === 'wear' ? {} : { fold: packed.fold }),
   wornOn: packed.wornOn,
 });
 
@@ -90,11 +98,14 @@ const sundryGroups = (job: Job, bag: PackedBag, index: number): readonly PackGro
     return lines.length === 0 ? [] : [{ title: job.say(`group ${group}`), lines }];
   });
 
+const totalGrams = (lines: readonly PackLine[]): number => lines.reduce((sum, { grams }) => sum + grams.value, 0);
+
 const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSection[] => {
-  const note =
+  const kind =
     bag.bag.cm === undefined
       ? job.say('bag role', { role: bag.bag.role })
       : job.say('bag size', { sides: bag.bag.cm.map(job.formats.centimetres) });
+  const note = job.say('with its own', { kind, own: bag.bag.ownGrams });
   const liquids = bag.sundries.flatMap((packed, at) =>
     packed.sundry.group === 'liquids' ? [sundryLine(`bag-${index + 1}`, packed, at)] : [],
   );
@@ -103,12 +114,14 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
     title: bag.bag.name,
     note,
     groups: [...pieceGroups(job, bag.pieces), ...sundryGroups(job, bag, index)],
+    grams: bag.grams.value,
     liquids: false,
   };
   const limited = bag.bag.role !== 'hold';
   const wet: PackSection = {
     id: `bag-${index + 1}-liquids`,
     title: job.say('liquids bag'),
+    grams: own.groups.length > 0 ? totalGrams(liquids) : bag.grams.value,
     note: limited ? job.say('liquids note', { bag: bag.bag.name }) : bag.bag.name,
     groups: [
       {
@@ -138,6 +151,7 @@ export const packSections = (job: Job): readonly PackSection[] => {
     title: job.say('on you'),
     note: job.say('worn out of the door'),
     groups: wornGroups(job),
+    grams: packing.wornGrams.value,
     liquids: false,
   };
   const bags = packing.bags.map((bag, index) => bagSections(job, bag, index));
@@ -163,14 +177,3 @@ export const journeyWord = (job: Job): string =>
   });
 
 export const linesOf = (section: PackSection): readonly PackLine[] => section.groups.flatMap(({ lines }) => lines);
-
-export const totalGrams = (lines: readonly PackLine[]): Measure => {
-  const sum = (of: (measure: Measure) => number): number => lines.reduce((total, line) => total + of(line.grams), 0);
-  return {
-    value: sum(({ value }) => value),
-    low: sum(({ low }) => low),
-    high: sum(({ high }) => high),
-    basis: lines.every(({ grams }) => grams.basis === 'given') ? 'given' : 'estimated',
-    source: '',
-  };
-};

@@ -5,15 +5,17 @@ import { finishJob, type Job, type PaperChoice, type Printed, type PrintSources,
 import { type Orientation, PAPERS, type Size, turn } from '../paper.ts';
 import { type Block, type Cell, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
 import { stitch } from '../set/ornament.ts';
-import { text } from '../set/text.ts';
+import { text, widthOf } from '../set/text.ts';
 import { bodyArea, GUTTER, MARGINS, runningHead, sheetFurniture, sheetHead } from '../sheet-head.ts';
 import { DENSITIES, type Density, densityOf, fillColumns, type Heights, levelColumns, type Portion } from './fit.ts';
-import { journeyDates, journeyWord, linesOf, type PackSection, packSections } from './lines.ts';
+import { type Fold, journeyDates, journeyWord, linesOf, type PackSection, packSections } from './lines.ts';
 import { portionBlock, tailHeight } from './portion.ts';
-import { type Journeys, journeysBeside, lineBlock } from './rows.ts';
+import { foldSign, foldWords, type Journeys, journeysBeside, lineBlock } from './rows.ts';
 import { weightPanel } from './weight.ts';
 
 const COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, landscape: 3 };
+/** In the order of their key. */
+const FOLDS: readonly Fold[] = ['fold', 'roll', 'flat', 'shoe bag', 'pouch', 'fill'];
 const HEAD_GAP = 3;
 const FOOT_GAP = 2;
 /** Rows of a list that no longer fits one page: there is no reason to crowd it. */
@@ -46,6 +48,7 @@ const cautionWords = (job: Job): readonly string[] => {
       ? [job.say('weighed share', { share: packing.weighedShare })]
       : []),
     ...packing.notes.map(job.sayPhrase),
+    ...(packing.bags.some(({ pieces }) => pieces.length > 1) ? [job.say('packing order')] : []),
     ...(things.some(({ bag, sundry }) => bag.role !== 'hold' && sundry.group === 'liquids')
       ? [job.say('liquids caution')]
       : []),
@@ -53,8 +56,30 @@ const cautionWords = (job: Job): readonly string[] => {
   ];
 };
 
+/** The signs of how things go in, as far as they are used. */
+const foldKey = (job: Job, sections: readonly PackSection[]): readonly Block[] => {
+  const { setter } = job.press;
+  const { types } = job;
+  const used = new Set(sections.flatMap(linesOf).map(({ fold }) => fold));
+  const folds = FOLDS.filter((fold) => used.has(fold));
+  if (folds.length === 0) return [];
+  const words = (content: string): Cell => ({
+    width: widthOf(setter, content, types.key) + 0.2,
+    block: text(setter, content, types.key),
+    stand: 'middle',
+  });
+  const cells = folds.flatMap((fold): Cell[] => [
+    {
+      width: 3.2,
+      block: drawn(3.2, (surface, { x, y }) => surface.artifact(() => foldSign(job, surface, fold, x, y))),
+    },
+    words(`${foldWords(job, fold)}  `),
+  ]);
+  return [space(1.6), tagged('P', row([words(job.say('how it goes in')), ...cells], { gap: 1.4 }))];
+};
+
 /** Weights, days and cautions, under the list. */
-const foot = (job: Job, columns: number): Block => {
+const foot = (job: Job, sections: readonly PackSection[], columns: number): Block => {
   const { setter } = job.press;
   const { types, inks, guide } = job;
   const weighed = guide.packing.bags.filter(
@@ -93,7 +118,7 @@ const foot = (job: Job, columns: number): Block => {
       stitch(surface, [x, y], [x + across, y], { colour: inks.hair, width: 0.6 }),
     ),
   );
-  return stack([rule, ...rows, ...(words.length > 0 && !beside ? [space(2.4), notes] : [])]);
+  return stack([rule, ...rows, ...foldKey(job, sections), ...(words.length > 0 && !beside ? [space(2.4), notes] : [])]);
 };
 
 const heightsIn = (job: Job, sections: readonly PackSection[], journeys: Journeys, width: number): Heights => {
@@ -191,7 +216,7 @@ export const packingListPdf = async (
   const journeys: Journeys = { word: journeyWord(job), dates: journeyDates(guide) };
   const header = head(job, sections, body.width);
   const running = runningHead(job, job.say('packing title', { traveller: guide.capsule.traveller }));
-  const footer = foot(job, count);
+  const footer = foot(job, sections, count);
   const above = (page: number): number => (page === 0 ? header : running).height(body.width) + HEAD_GAP;
   const below = footer.height(body.width) + FOOT_GAP;
   const width = (body.width - GUTTER * (count - 1)) / count;

@@ -3,11 +3,12 @@ import { type Block, banded, type Cell, drawn, row, stack, tagged } from '../set
 import { text, widthOf } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
 import type { Density, Portion } from './fit.ts';
-import { LIQUID_LIMITS, linesOf, type PackGroup, type PackSection, totalGrams } from './lines.ts';
+import { LIQUID_LIMITS, linesOf, type PackGroup, type PackSection } from './lines.ts';
 
 import {
   artWidth,
   COUNT,
+  figures,
   GAP,
   GRAMS,
   JOURNEY_COLUMN,
@@ -81,7 +82,7 @@ const columnHeads = (
     },
     {
       width: GRAMS,
-      block: tagged('TH', text(setter, unit, types.key, { align: 'right' }), { scope: 'Column' }),
+      block: tagged('TH', figures(text(setter, unit, types.key, { align: 'right' })), { scope: 'Column' }),
       stand: 'bottom',
     },
   );
@@ -133,7 +134,7 @@ const sectionHead = (job: Job, { section, continued }: Portion, density: Density
   const title = continued ? job.say('continued', { title: section.title }) : section.title;
   const type = resized(types.section, density.head >= 7.6 ? 14 : density.head >= 6.6 ? 12 : 11);
   const titleWidth = widthOf(setter, title, type);
-  const kilograms = job.formats.kilograms(totalGrams(linesOf(section)).value / 1000);
+  const kilograms = job.formats.kilograms(section.grams / 1000);
   const heading = tagged('H2', text(setter, title, type));
   const parts: Cell[] = continued
     ? [{ width: { share: 1 }, block: heading, stand: 'bottom' }]

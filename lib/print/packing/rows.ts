@@ -1,14 +1,16 @@
 import type { IsoDate } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { Job } from '../job.ts';
 import { type Area, inset } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
-import { type Block, type Cell, drawn, row, space, tagged, unread } from '../set/block.ts';
+import { type Block, type Cell, drawn, padded, row, space, tagged, unread } from '../set/block.ts';
 import { button, estimateMark } from '../set/ornament.ts';
+import { sign } from '../set/signs.ts';
 import { text, widthOf } from '../set/text.ts';
 import { paintIcon, paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
 import type { Density } from './fit.ts';
-import type { PackLine, PackSection } from './lines.ts';
+import type { Fold, PackLine, PackSection } from './lines.ts';
 
 /** The journeys of the trip, as columns of a list. */
 export interface Journeys {
@@ -23,13 +25,17 @@ export const journeysBeside = (lines: readonly PackLine[], journeys: Journeys): 
 /** More journeys than this are counted instead of shown one by one. */
 export const MOST_JOURNEY_COLUMNS = 6;
 
-export const JOURNEY_COLUMN = 3.5;
-export const GAP = 1.8;
-export const COUNT = 4.6;
+export const JOURNEY_COLUMN = 3.3;
+export const GAP = 1.6;
+/** How the piece goes in, then how many there are of it. */
+export const COUNT = 7.4;
 export const MILLILITRES = 8;
-export const GRAMS = 8.8;
-/** Room that the estimate's mark takes in the gutter. */
-const MARK_GAP = 1;
+/** Figures with the estimate's mark after them. */
+export const GRAMS = 11.4;
+/** What the mark takes of it. */
+const MARK = 3;
+const MARK_GAP = 0.7;
+const FOLD_SIGN = 3.2;
 /** Above and below a name of several lines, together. */
 const LEAST_AIR = 1.2;
 /** A picture may reach a little into the air of its row. */
@@ -97,18 +103,38 @@ const tickCell = (job: Job, line: PackLine, section: PackSection, { tick }: Dens
     ),
   );
 
+/** Figures of the last column: the estimate's mark keeps its room at the edge, so that all figures end level. */
+export const figures = (block: Block): Block => padded(block, { right: MARK });
+
 const gramsCell = (job: Job, line: PackLine, density: Density): Block => {
-  const figures = text(job.press.setter, gramsText(job, line.grams.value), resized(job.types.fact, density.points), {
-    align: 'right',
-  });
-  if (line.grams.basis === 'given') return figures;
+  const type = resized(job.types.fact, density.points);
+  const grams = figures(text(job.press.setter, gramsText(job, line.grams.value), type, { align: 'right' }));
+  if (line.grams.basis === 'given') return grams;
   return {
-    height: figures.height,
+    height: grams.height,
     paint: (surface, area) => {
-      figures.paint(surface, area);
+      grams.paint(surface, area);
       surface.tag('Figure', { alt: job.say('estimated') }, () =>
-        estimateMark(surface, area.x + area.width + MARK_GAP, area.y + area.height - 0.85, job.inks.soft),
+        estimateMark(surface, area.x + area.width - MARK + MARK_GAP, area.y + area.height - 0.85, job.inks.soft),
       );
+    },
+  };
+};
+
+export const foldWords = (job: Job, fold: Fold): string => job.sayPhrase(phrase('bag', `fold ${fold}`, {}));
+
+export const foldSign = (job: Job, surface: Surface, fold: Fold, x: number, y: number): void =>
+  sign(surface, fold, { x, y, size: FOLD_SIGN, colour: job.inks.soft, width: 0.55 });
+
+/** How many, and before it the sign of how it goes in. */
+const countCell = (job: Job, { fold }: PackLine, count: Block): Block => {
+  if (fold === undefined) return count;
+  return {
+    height: count.height,
+    paint: (surface, area) => {
+      const y = area.y + (area.height - FOLD_SIGN) / 2;
+      surface.tag('Figure', { alt: foldWords(job, fold) }, () => foldSign(job, surface, fold, area.x, y));
+      count.paint(surface, area);
     },
   };
 };
@@ -147,7 +173,10 @@ export const lineBlock = (
       : []),
     {
       width: section.liquids ? MILLILITRES : COUNT,
-      block: tagged('TD', text(setter, count === '' ? '–' : count, countType, { align: 'right' })),
+      block: tagged(
+        'TD',
+        countCell(job, line, text(setter, count === '' ? '–' : count, countType, { align: 'right' })),
+      ),
       stand: 'middle',
     },
     { width: GRAMS, block: tagged('TD', gramsCell(job, line, density)), stand: 'middle' },

@@ -39,6 +39,8 @@ const verdict = (job: Job, bag: PackedBag): { readonly words: string; readonly o
   const limit = limitKg * 1000;
   if (bag.grams.low > limit)
     return { words: job.say('weight certainly over', { grams: bag.grams.value - limit }), over: true };
+  if (bag.grams.value > limit)
+    return { words: job.say('weight likely over', { grams: bag.grams.value - limit }), over: true };
   if (bag.grams.high > limit) return { words: job.say('weight over', { grams: bag.grams.high - limit }), over: true };
   return { words: job.say('weight spare', { grams: limit - bag.grams.high }), over: false };
 };

@@ -33,6 +33,8 @@ export const print = {
   /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
   'bag size': ({ sides }: { sides: readonly string[] }) =>
     sides.map((side, index) => (index < sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
+  'with its own': ({ kind, own }: { kind: string; own: number }, f: Formats) =>
+    own > 0 ? `${kind}, with its own ${f.kilograms(own / 1000)}` : kind,
   'bag role': ({ role }: { role: string }) =>
     role === 'personal' ? 'under the seat' : role === 'hold' ? 'in the hold' : 'in the cabin',
   'table upper': () => 'Coats, layers, tops',
@@ -69,6 +71,8 @@ export const print = {
   'millilitres filled': ({ filled, limit }: { filled: number; limit: number }, f: Formats) =>
     `${f.number(filled, 0)} of ${f.number(limit, 0)} ml`,
   'before you leave': () => 'Before you leave',
+  'how it goes in': () => 'How it goes in:',
+  'packing order': () => 'Shoes go in first, at the wheels; then what is heavy; on top what the first day asks for.',
   'liquids caution': () =>
     'In the cabin, liquids travel in containers of up to 100 ml, all in one clear one-litre bag. Rules differ and change: ask your carrier before you leave.',
   'battery caution': () =>
@@ -93,6 +97,8 @@ export const print = {
     `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
   'weight over': ({ grams }: { grams: number }, f: Formats) =>
     `At the heavy end, ${f.kilograms(grams / 1000)} over the limit: weigh the bag before you leave.`,
+  'weight likely over': ({ grams }: { grams: number }, f: Formats) =>
+    `Over the limit by ${f.kilograms(grams / 1000)}, as far as is known: weigh the bag, or leave something at home.`,
   'weight certainly over': ({ grams }: { grams: number }, f: Formats) =>
     `Over the limit by ${f.kilograms(grams / 1000)}: something has to stay at home.`,
   'weight no limit': () => 'No limit is set for this bag.',

@@ -89,8 +89,9 @@ export const bag = {
   'litres of': ({ litres, room }, f) => `${f.litres(litres)} von ${f.litres(room)}`,
   'it fits': () => 'Es passt.',
   'it does not fit': () => 'Es passt nicht.',
-  'load is': ({ bag: name, grams, spread, limit, litres, room }, f) =>
-    `${name}: ${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)}${limit > 0 ? ` von ${f.kilograms(limit)}` : ''}, ${f.litres(litres)} von ${f.litres(room)}`,
+  'load is': ({ bag: name, grams, spread, limit, own, litres, room }, f) =>
+    `${name}: ${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)}${limit > 0 ? ` von ${f.kilograms(limit)}` : ''}${own > 0 ? `, davon ${f.kilograms(own / 1000)} Eigengewicht` : ''}; ${f.litres(litres)} von ${f.litres(room)}`,
+  'own weight': ({ own }, f) => `davon ${f.kilograms(own / 1000)} Eigengewicht`,
   'fold fold': () => 'gefaltet',
   'fold roll': () => 'gerollt',
   'fold wear': () => 'getragen',

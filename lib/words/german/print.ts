@@ -39,6 +39,7 @@ export const print = {
   /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
   'bag size': (v) =>
     v.sides.map((side, index) => (index < v.sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
+  'with its own': (v, f) => (v.own > 0 ? `${v.kind}, mit eigenen ${f.kilograms(v.own / 1000)}` : v.kind),
   'bag role': (v) => (v.role === 'personal' ? 'unter dem Sitz' : v.role === 'hold' ? 'aufgegeben' : 'in der Kabine'),
   'table upper': () => 'Mäntel, Schichten, Oberteile',
   'group worn': () => 'Von Kopf bis Fuß',
@@ -65,6 +66,8 @@ export const print = {
   'tick label': (v, f) => (v.count === 1 ? `${v.name}: eingepackt` : `${v.name}, ${f.count(v.count)}: eingepackt`),
   'millilitres filled': (v, f) => `${f.number(v.filled, 0)} von ${f.number(v.limit, 0)} ml`,
   'before you leave': () => 'Vor der Abreise',
+  'how it goes in': () => 'Wie es hineinkommt:',
+  'packing order': () => 'Zuerst die Schuhe, zu den Rollen; dann das Schwere; obenauf, was der erste Tag braucht.',
   'liquids caution': () =>
     'In der Kabine reisen Flüssigkeiten in Behältern bis 100 ml, alle in einem durchsichtigen Ein-Liter-Beutel. Die Regeln sind verschieden und ändern sich: vor der Abreise beim Beförderungsunternehmen nachfragen.',
   'battery caution': () =>
@@ -87,6 +90,8 @@ export const print = {
   'weight limit': (v, f) => `höchstens ${f.kilograms(v.kg)}`,
   'weight spare': (v, f) => `Im schwersten Fall bleiben ${spareOrOver(v.grams, f)} frei.`,
   'weight over': (v, f) => `Im schwersten Fall ${spareOrOver(v.grams, f)} über der Grenze: vor der Abreise wiegen.`,
+  'weight likely over': (v, f) =>
+    `Nach bester Schätzung ${spareOrOver(v.grams, f)} über der Grenze: wiegen oder etwas zu Hause lassen.`,
   'weight certainly over': (v, f) => `${spareOrOver(v.grams, f)} über der Grenze: etwas muss zu Hause bleiben.`,
   'weight no limit': () => 'Für dieses Gepäckstück ist keine Grenze angegeben.',
   'weighed share': (v, f) => `${f.percent(v.share)} des Gewichts sind gewogen, der Rest ist geschätzt.`,
