@@ -1,11 +1,12 @@
 import { hardToTellApart } from '../colour/index.ts';
 import { lookComfort } from '../comfort/index.ts';
-import type { Brief, Capsule, DressInterval, Look, Piece, Plan, WornPiece } from '../model/index.ts';
+import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
+import { createNamer } from './titles.ts';
 
 /** A look that will be shown, and what is known of it before it is numbered. */
 export interface ShownLook {
@@ -24,43 +25,6 @@ export const dressOf = (look: Look, byId: ReadonlyMap<string, Piece>): DressInte
   return {
     low: Math.max(0, ...pieces.map(({ dress }) => dress.low)),
     high: Math.min(DRESS_CODES.length - 1, ...pieces.map(({ dress }) => dress.high)),
-  };
-};
-
-const CORE_SLOTS = new Set(['one-piece', 'top', 'bottom', 'swim']);
-const LAYER_SLOTS = new Set(['mid layer', 'outer layer', 'cover-up']);
-
-/** Order in which the pieces beside the core set a look apart. */
-const TELLING_SLOTS: readonly string[] = ['mid layer', 'outer layer', 'cover-up', 'shoes', 'scarf', 'headwear'];
-
-/** Pairs of pieces a look could be named after, the plainest first: its core, then something worn with it and the core's last. */
-const pairsOf = (look: Look, byId: ReadonlyMap<string, Piece>): readonly (readonly string[])[] => {
-  const nameOf = ({ piece }: WornPiece): string => byId.get(piece)?.name ?? piece;
-  const core = look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(nameOf);
-  const place = ({ slot }: WornPiece): number => {
-    const at = TELLING_SLOTS.indexOf(slot);
-    return at < 0 ? TELLING_SLOTS.length : at;
-  };
-  const others = look.worn.filter(({ slot }) => !CORE_SLOTS.has(slot)).toSorted((a, b) => place(a) - place(b));
-  const [layer] = others.filter(({ slot }) => LAYER_SLOTS.has(slot)).map(nameOf);
-  const plain = core.length > 1 || layer === undefined ? core.slice(0, 2) : [...core, layer];
-  return [
-    plain,
-    ...others.map((other) => (core.length > 1 ? [nameOf(other), ...core.slice(-1)] : [...core, nameOf(other)])),
-  ];
-};
-
-/** Names for looks nobody has named, each different from those before it as far as the pieces allow. */
-const createNamer = (byId: ReadonlyMap<string, Piece>): ((look: Look) => Phrase) => {
-  const taken = new Set<string>();
-  return (look) => {
-    const pairs = pairsOf(look, byId);
-    const pair = pairs.find((names) => !taken.has(names.join('\n'))) ?? pairs[0] ?? [];
-    taken.add(pair.join('\n'));
-    const [first = '', second] = pair;
-    return second === undefined
-      ? phrase('guide', 'look of one', { first })
-      : phrase('guide', 'look of two', { first, second });
   };
 };
 
@@ -123,7 +87,7 @@ export const describeLooks = (
     return {
       number: index + 1,
       slug: `look-${String(index + 1).padStart(Math.max(2, digits), '0')}`,
-      title: text === undefined ? nameOf(look) : phrase('guide', 'as written', { text }),
+      title: text === undefined ? nameOf({ look, dress, outdoors }) : phrase('guide', 'as written', { text }),
       look,
       dress,
       outdoors,

@@ -91,10 +91,11 @@ const samples = (sentence: Sentence): readonly Readonly<Record<string, PhraseVal
 
 /** The same in both languages: units, dates, the stylist's own words, loan words of the trade. */
 const SAME: Partial<Record<keyof typeof english, readonly string[]>> = {
-  guide: ['as written', 'look of one'],
+  guide: ['as written'],
   outfit: ['unit clo'],
   print: ['bag size'],
   site: ['nav label', 'nav looks', 'home title', 'looks heading', 'look number', 'clo'],
+  title: ['pattern'],
 };
 
 const rooms = Object.keys(english) as (keyof typeof english)[];

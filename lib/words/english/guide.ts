@@ -5,8 +5,6 @@ const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slic
 /** English sentences of the guide itself: names of looks and when to wear them. */
 export const guide = {
   'as written': (v: { text: string }) => v.text,
-  'look of one': (v: { first: string }) => v.first,
-  'look of two': (v: { first: string; second: string }) => `${v.first}, ${lower(v.second)}`,
   'wear it for': (v: { occasions: string[] }, f: Formats) => `For ${f.list(v.occasions)}.`,
   'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>

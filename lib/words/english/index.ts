@@ -12,6 +12,7 @@ import { palette } from './palette.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
+import { title } from './title.ts';
 
 /** Every sentence of the interface, by room; German has the same keys, by type. */
 export const english = {
@@ -29,5 +30,6 @@ export const english = {
   plan,
   print,
   site,
+  title,
 };
 export type English = typeof english;

@@ -6,8 +6,6 @@ import { quoted } from './sentence.ts';
 /** German sentences of the guide itself. Nouns keep their capital, so names in a title stay as they are written. */
 export const guide = {
   'as written': (v) => v.text,
-  'look of one': (v) => v.first,
-  'look of two': (v) => `${v.first}, ${v.second}`,
   'wear it for': (v, f) => `Für ${f.list(v.occasions.map(quoted))}.`,
   'wear it also for': (v, f) => `Auch für ${f.list(v.occasions.map(quoted))}.`,
   'wear it anywhere': (v) =>

@@ -16,6 +16,7 @@ import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { site } from './site.ts';
 import { siteMore } from './site-more.ts';
+import { title } from './title.ts';
 
 /**
  * Every sentence of the interface in German. Instructions are neutral infinitives ("einpacken", "mitnehmen"), as on a
@@ -37,4 +38,5 @@ export const german = {
   plan,
   print,
   site: { ...site, ...siteMore },
+  title,
 } satisfies Language & { readonly [Room in keyof English]: Translation<English[Room]> };

@@ -1,0 +1,100 @@
+import type { DressInterval, Look, LookComfort, Piece, WornPiece } from '../model/index.ts';
+import { DRESS_CODES } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+
+/** What of a look its title is made from. */
+export interface TitledLook {
+  readonly look: Look;
+  readonly dress: DressInterval;
+  readonly outdoors: LookComfort;
+}
+
+type Weather = 'wet' | 'changeable' | 'hot' | 'warm' | 'mild' | 'cool' | 'cold';
+
+const CORE_SLOTS = new Set(['one-piece', 'top', 'bottom', 'swim']);
+const LAYER_SLOTS = new Set(['mid layer', 'outer layer', 'cover-up']);
+
+/** Order in which the pieces beside the core set a look apart. */
+const TELLING_SLOTS: readonly string[] = ['mid layer', 'outer layer', 'cover-up', 'shoes', 'scarf', 'bag', 'headwear'];
+
+const COCKTAIL = DRESS_CODES.indexOf('cocktail');
+
+/** Degrees between every layer on and every layer off from which a look is for days that change. */
+const CHANGEABLE_C = 14;
+
+/** The coldest that suits a look, °C, and what a day of it is called: words of daily life, no source. */
+const DAYS: readonly (readonly [number, Weather])[] = [
+  [22, 'hot'],
+  [16, 'warm'],
+  [9, 'mild'],
+  [1, 'cool'],
+];
+
+const weatherOf = ({ lowC, highC }: LookComfort, coats: readonly Piece[]): Weather => {
+  if (coats.some(({ suits }) => suits.includes('rain'))) return 'wet';
+  if (highC - lowC >= CHANGEABLE_C) return 'changeable';
+  return DAYS.find(([from]) => lowC >= from)?.[1] ?? 'cold';
+};
+
+/** What one sees of a piece from afar: its pattern where it has a loud one, else its colour. */
+const seenOf = ({ pattern, colours }: Piece): Phrase =>
+  pattern.type === 'plain' || pattern.type === 'colour block'
+    ? phrase('title', 'colour', { colour: colours[0]?.name ?? '' })
+    : phrase('title', 'pattern', { pattern: pattern.type });
+
+const once = (phrases: readonly Phrase[]): readonly Phrase[] => {
+  const seen = new Set<string>();
+  return phrases.filter((said) => {
+    const key = JSON.stringify(said);
+    return !seen.has(key) && seen.add(key);
+  });
+};
+
+const colourList = (pieces: readonly Piece[]): readonly Phrase[] => once(pieces.map(seenOf));
+
+const placeOf = ({ slot }: WornPiece): number => {
+  const at = TELLING_SLOTS.indexOf(slot);
+  return at < 0 ? TELLING_SLOTS.length : at;
+};
+
+/**
+ * Titles a look could have, the plainest first: its core's colours (a dress has those of its layer too), those of one
+ * piece more, at last every piece by name.
+ */
+const titlesOf = ({ look, dress, outdoors }: TitledLook, byId: ReadonlyMap<string, Piece>): readonly Phrase[] => {
+  const found = (worn: readonly WornPiece[]): readonly Piece[] => worn.flatMap(({ piece }) => byId.get(piece) ?? []);
+  const core = found(look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)));
+  const others = found(
+    look.worn.filter(({ slot }) => !CORE_SLOTS.has(slot)).toSorted((a, b) => placeOf(a) - placeOf(b)),
+  );
+  const layers = found(look.worn.filter(({ slot }) => LAYER_SLOTS.has(slot)));
+  const isDress = look.worn.some(({ slot }) => slot === 'one-piece');
+  const isSwim = look.worn.some(({ slot }) => slot === 'swim');
+  const weather = isSwim ? 'water' : weatherOf(outdoors, found(look.worn.filter(({ slot }) => slot === 'outer layer')));
+  const time = dress.high >= COCKTAIL && dress.low > 0 ? 'evening' : 'day';
+  const inColours = (pieces: readonly Piece[]): Phrase =>
+    phrase('title', 'in colours', { colours: colourList(pieces), weather, time });
+  return [
+    ...(isDress ? layers.slice(0, 1).map((layer) => inColours([...core, layer])) : []),
+    inColours(core),
+    ...others.map((other) => inColours([...core, other])),
+    ...others.map(({ name }) =>
+      phrase('title', 'in colours with', { colours: colourList(core), weather, time, piece: name }),
+    ),
+    phrase('title', 'of pieces', { pieces: [...core, ...others].map(({ name }) => name) }),
+  ];
+};
+
+/** Names looks that nobody has named by their colours and the days they are for, each unlike those before it. */
+export const createNamer = (byId: ReadonlyMap<string, Piece>): ((look: TitledLook) => Phrase) => {
+  const taken = new Set<string>();
+  return (look) => {
+    const titles = titlesOf(look, byId);
+    const title =
+      titles.find((each) => !taken.has(JSON.stringify(each))) ??
+      titles.at(-1) ??
+      phrase('title', 'of pieces', { pieces: [] });
+    taken.add(JSON.stringify(title));
+    return title;
+  };
+};
