@@ -4,9 +4,9 @@ import type { Download, PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type DayView, dayViews } from './days.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type LookTile, tileOf } from './looks.ts';
 import { type BagView, bagViews, downloadLinks, type PackingView } from './packing.ts';
 import { hasShopping } from './shopping.ts';
+import { type LookTile, tileOf } from './tile.ts';
 
 export interface CoverView {
   readonly frame: Frame;

@@ -4,7 +4,7 @@ import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type LookTile, tileOf } from './looks.ts';
+import { type LookTile, tileOf } from './tile.ts';
 
 export interface OccasionView {
   readonly time: string;

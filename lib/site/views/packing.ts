@@ -6,8 +6,8 @@ import { type WeightBar, weightBar } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { type LighterView, lighterView } from './lighter.ts';
-import { pieceImage } from './looks.ts';
 import type { ImageView } from './pictures.ts';
+import { pieceImage } from './pictures.ts';
 
 export interface PackingLine {
   /** Stable id for the tick. */

@@ -57,3 +57,18 @@ export const namedPieces = (guide: Guide, look: GuideLook, { word }: SiteVoice):
   const pieces = piecesToName(look).map((piece) => guide.pieces.find(({ id }) => id === piece)?.name ?? piece);
   return pieces.length === 0 ? '' : word('with pieces', { pieces });
 };
+
+/** Leaves every width out but the narrowest. */
+const NARROWEST = 0;
+
+/** The image of one piece: small where it stands among others, with every width where it is looked at alone. */
+export const pieceImage = (
+  id: string,
+  pictures: PictureIndex,
+  alt = '',
+  alone = false,
+): (ImageView & { readonly widthCm: number }) | undefined => {
+  const set = pictures.pieces[id];
+  const image = set === undefined ? undefined : imageOf(set, alt, alone ? undefined : NARROWEST);
+  return set === undefined || image === undefined ? undefined : { ...image, widthCm: set.widthCm };
+};

@@ -4,8 +4,9 @@ import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type LookTile, pieceImage, tileOf } from './looks.ts';
 import type { ImageView } from './pictures.ts';
+import { pieceImage } from './pictures.ts';
+import { type LookTile, tileOf } from './tile.ts';
 
 export interface Fact {
   readonly name: string;
