@@ -1,7 +1,7 @@
 import type { Look, Occasion, Piece, Weather } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Air } from './required.ts';
-import { sunCover, uvBand } from './sun.ts';
+import { shadesEyes, shadesFace, sunCover, uvBand } from './sun.ts';
 
 /** Below this outdoors the guide speaks of cold, and of no city clothes at all. Own choice, on the careful side. */
 export const COLD_CAUTION_C = 0;
@@ -18,14 +18,36 @@ export interface CautionQuestion {
   readonly pieces: ReadonlyMap<string, Piece>;
 }
 
-const sunCautions = ({ look, pieces, uvIndex = 0 }: CautionQuestion): readonly Phrase[] => {
+/** Chances of rain from which showers are possible and rain is likely, percent. Own choice. */
+export const SHOWERS_PERCENT = 30;
+export const RAIN_LIKELY_PERCENT = 60;
+
+type Sky = 'clear' | 'showers' | 'rain';
+
+const skyOf = ({ occasion, weather }: CautionQuestion): Sky => {
+  const percent = weather?.rainPercent ?? 0;
+  if (percent >= RAIN_LIKELY_PERCENT || occasion.needs.includes('rain')) return 'rain';
+  return percent >= SHOWERS_PERCENT ? 'showers' : 'clear';
+};
+
+const sunCautions = (question: CautionQuestion): readonly Phrase[] => {
+  const { look, pieces, uvIndex = 0 } = question;
   const band = uvBand(uvIndex);
   if (band === 'low') return [];
-  const cautions = [phrase('comfort', 'sun caution', { index: Math.round(uvIndex), band })];
+  const sky = skyOf(question);
+  const told = { index: Math.round(uvIndex), band };
+  // under a sky that will hardly clear, a middling index is worth a line and no more
+  if (sky === 'rain' && band === 'moderate') return [phrase('comfort', 'sun if it clears', told)];
+  const cautions = [phrase('comfort', sky === 'clear' ? 'sun caution' : 'sun caution if it clears', told)];
   if (look === undefined) return cautions;
   const cover = sunCover(look, pieces);
-  if (!cover.hat) cautions.push(phrase('comfort', 'take a hat', {}));
-  if (!cover.eyewear) cautions.push(phrase('comfort', 'take sunglasses', {}));
+  const bag = [...pieces.values()];
+  const hat = cover.hat ? undefined : bag.find(shadesFace);
+  const glasses = cover.eyewear ? undefined : bag.find(shadesEyes);
+  const packed = [hat, glasses].flatMap((piece) => piece?.name ?? []);
+  if (packed.length > 0) cautions.push(phrase('comfort', 'take for the sun', { pieces: packed }));
+  if (!cover.hat && hat === undefined) cautions.push(phrase('comfort', 'take a hat', {}));
+  if (!cover.eyewear && glasses === undefined) cautions.push(phrase('comfort', 'take sunglasses', {}));
   const skin = cover.bare.filter((part) => part !== 'head' && part !== 'face shaded');
   if (skin.length > 0) cautions.push(phrase('comfort', 'bare to the sun', { parts: skin }));
   return cautions;
@@ -38,15 +60,31 @@ const strength = ({ values }: Phrase): number => {
   return typeof told === 'number' ? told : 0;
 };
 
-/** Cautions, each kind told once, by its strongest; those that name parts of the body stay apart. */
+/** What a caution is about; one that names parts of the body or pieces is told apart from others of its key. */
+const kindOf = (caution: Phrase): string =>
+  caution.values.parts === undefined && caution.values.pieces === undefined ? caution.key : JSON.stringify(caution);
+
+/** Cautions, each kind told once, by its strongest; those that name parts of the body or pieces stay apart. */
 export const strongestCautions = (cautions: readonly Phrase[]): readonly Phrase[] => {
   const kinds = new Map<string, Phrase>();
   for (const caution of cautions) {
-    const kind = caution.values.parts === undefined ? caution.key : JSON.stringify(caution);
+    const kind = kindOf(caution);
     const known = kinds.get(kind);
     if (known === undefined || strength(caution) > strength(known)) kinds.set(kind, caution);
   }
   return [...kinds.values()];
+};
+
+/** The cautions of a day's occasions: those of more than one stand for the whole day, the others by their occasion. */
+export const cautionsOfDay = (
+  occasions: readonly (readonly Phrase[])[],
+): { readonly day: readonly Phrase[]; readonly occasions: readonly (readonly Phrase[])[] } => {
+  const isShared = (caution: Phrase): boolean =>
+    occasions.filter((told) => told.some((other) => kindOf(other) === kindOf(caution))).length > 1;
+  return {
+    day: strongestCautions(occasions.flat().filter(isShared)),
+    occasions: occasions.map((told) => told.filter((caution) => !isShared(caution))),
+  };
 };
 
 const heelOf = ({ look, pieces }: CautionQuestion): number =>
@@ -73,7 +111,7 @@ export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
   }
   const wet = occasion.needs.includes('rain') || occasion.needs.includes('snow') || (weather?.rainPercent ?? 0) >= 50;
   const rough = occasion.needs.includes('uneven ground');
-  if (!occasion.needs.includes('rain')) cautions.push(...sunCautions(question));
+  cautions.push(...sunCautions(question));
   if (wet && rough) cautions.push(phrase('comfort', 'wet and uneven', {}));
   else if (wet) cautions.push(phrase('comfort', 'wet ground', {}));
   if ((wet || rough) && heelOf(question) > FIRM_HEEL_CM) cautions.push(phrase('comfort', 'heels on bad ground', {}));

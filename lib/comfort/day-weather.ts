@@ -1,4 +1,4 @@
-import type { DayPart, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { Brief, DayPart, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
 import type { Air } from './required.ts';
 
 /** Local clock hours of the parts of a day, from and to; `night` runs past midnight. Own choice. */
@@ -51,12 +51,31 @@ export const temperaturesDuring = (
   return { low: tenth(Math.min(...temperatures)), high: tenth(Math.max(...temperatures)) };
 };
 
-/** Where the client is: on a day of travel the later stay takes the evening and the night. */
-export const placeOn = (places: readonly TripPlace[], date: IsoDate, part: DayPart): TripPlace | undefined => {
-  const stays = places
-    .filter((place) => place.from <= date && date <= place.to)
-    .sort((a, b) => (a.from < b.from ? -1 : 1));
-  return part === 'evening' || part === 'night' ? stays.at(-1) : stays[0];
+/** The stays that cover a date, in the order they begin. */
+export const staysOn = (places: readonly TripPlace[], date: IsoDate): readonly TripPlace[] =>
+  places.filter((place) => place.from <= date && date <= place.to).sort((a, b) => (a.from < b.from ? -1 : 1));
+
+/** True when somebody is at both occasions; one that names nobody is everybody's. */
+export const shareATraveller = (a: Pick<Occasion, 'travellers'>, b: Pick<Occasion, 'travellers'>): boolean =>
+  a.travellers.length === 0 || b.travellers.length === 0 || a.travellers.some((name) => b.travellers.includes(name));
+
+/**
+ * Where the client is during an occasion. On a day shared by several stays each journey begun before it leads on to the
+ * next stay; where no journey is written the last stay takes the evening and the night.
+ */
+export const placeOf = (
+  { places, occasions }: Pick<Brief, 'places' | 'occasions'>,
+  occasion: Occasion,
+): TripPlace | undefined => {
+  const stays = staysOn(places, occasion.on);
+  const journeys = occasions.filter(
+    (other) => other.transit && other.on === occasion.on && shareATraveller(other, occasion),
+  );
+  if (journeys.length === 0) {
+    return occasion.part === 'evening' || occasion.part === 'night' ? stays.at(-1) : stays[0];
+  }
+  const begun = journeys.filter((journey) => startHour(journey) < startHour(occasion)).length;
+  return stays[Math.min(begun, stays.length - 1)];
 };
 
 /** The weather of a place on a day; undefined when the brief does not say. */
@@ -66,13 +85,13 @@ export const weatherOn = (place: TripPlace | undefined, date: IsoDate): Weather 
 /** Air in a room when nobody said how dry it is. Source: ISO 7730:2005 calls 30 to 70 % usual. */
 const ROOM_HUMIDITY_PERCENT = 50;
 
-/** The air of an occasion: the room's when indoors, else the day's at its hours. Undefined without weather. */
-export const airOf = (occasion: Occasion, places: readonly TripPlace[]): Air | undefined => {
+/** The air of an occasion: the room's when indoors, else the place's at its hours. Undefined without weather. */
+export const airOf = (occasion: Occasion, place: TripPlace | undefined): Air | undefined => {
   if (occasion.setting.where === 'indoors') {
     const { airC } = occasion.setting;
     return { lowC: airC, highC: airC, windMs: 0, humidityPercent: ROOM_HUMIDITY_PERCENT };
   }
-  const weather = weatherOn(placeOn(places, occasion.on, occasion.part), occasion.on);
+  const weather = weatherOn(place, occasion.on);
   if (weather === undefined) return undefined;
   const { low, high } = temperaturesDuring(weather, occasion);
   return { lowC: low, highC: high, windMs: weather.windMs, humidityPercent: weather.humidityPercent };

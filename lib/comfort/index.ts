@@ -1,6 +1,23 @@
-export { type CautionQuestion, cautionsFor, strongestCautions } from './cautions.ts';
+export {
+  type CautionQuestion,
+  cautionsFor,
+  cautionsOfDay,
+  RAIN_LIKELY_PERCENT,
+  SHOWERS_PERCENT,
+  strongestCautions,
+} from './cautions.ts';
 export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
-export { airOf, endHour, hoursOf, placeOn, startHour, temperaturesDuring, weatherOn } from './day-weather.ts';
+export {
+  airOf,
+  endHour,
+  hoursOf,
+  placeOf,
+  shareATraveller,
+  startHour,
+  staysOn,
+  temperaturesDuring,
+  weatherOn,
+} from './day-weather.ts';
 export { type ColdExposure, requiredGarments, requiredInsulation } from './ireq.ts';
 export { comfortInWords, lookComfort, ORDINARY_AIR } from './look-comfort.ts';
 export { NORMALS_HEADER, type Normals, normalWeather, parseNormals } from './normals.ts';
@@ -14,4 +31,14 @@ export {
   type RequiredClo,
   requiredClo,
 } from './required.ts';
-export { sunCover, sunDuring, sunElevation, sunNeverRises, type UvBand, uvBand, uvIndex } from './sun.ts';
+export {
+  shadesEyes,
+  shadesFace,
+  sunCover,
+  sunDuring,
+  sunElevation,
+  sunNeverRises,
+  type UvBand,
+  uvBand,
+  uvIndex,
+} from './sun.ts';

@@ -93,6 +93,10 @@ const EXPOSED: readonly Coverage[] = [
   'calves',
 ];
 
+/** A brim over the face, and glasses against the sun. */
+export const shadesFace = ({ covers }: Piece): boolean => covers.includes('face shaded');
+export const shadesEyes = ({ places, suits }: Piece): boolean => places.includes('eyewear') && suits.includes('sun');
+
 /** What a look leaves to the sun. Its shade is fabric only: no garment here is rated for UV. */
 export const sunCover = (
   look: Look,

@@ -22,8 +22,11 @@ export interface PlannedOccasion {
 
 export interface PlannedDay {
   readonly date: IsoDate;
+  /** Where most of the day is spent; undefined when no stay covers it, or on the way home. */
   readonly place?: string;
   readonly weather?: Weather;
+  /** After the last journey, with nothing more planned: the client is on the way home, in no place of the brief. */
+  readonly homeward?: true;
   readonly occasions: readonly PlannedOccasion[];
   /** Pieces washed at the end of this day, and when each is dry. */
   readonly wash: readonly { readonly piece: string; readonly dryBy: IsoDate }[];

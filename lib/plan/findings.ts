@@ -1,5 +1,5 @@
 import { BEYOND_TRAVEL_CLOTHES_C } from '../comfort/cautions.ts';
-import { airOf, hoursOf, placeOn, sunNeverRises } from '../comfort/index.ts';
+import { airOf, hoursOf, placeOf, shareATraveller, sunNeverRises } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion, Piece, Plan } from '../model/index.ts';
 import type { Need } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
@@ -65,8 +65,8 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
       phrase('plan', 'swims without need mend', {}),
     );
   }
-  const place = placeOn(brief.places, on, occasion.part);
-  const air = airOf(occasion, brief.places);
+  const place = placeOf(brief, occasion);
+  const air = airOf(occasion, place);
   if (air === undefined) {
     const message = phrase('plan', 'missing weather', { occasion: what, place: place?.name ?? '' });
     say('warning', 'missing-weather', message, phrase('plan', 'missing weather mend', {}));
@@ -81,13 +81,10 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   return found;
 };
 
-const together = (a: Occasion, b: Occasion): boolean =>
-  a.travellers.length === 0 || b.travellers.length === 0 || a.travellers.some((name) => b.travellers.includes(name));
-
 /** Two clock times the same, or no clock times and the same part of the day. */
 const clash = (a: Occasion, b: Occasion): boolean =>
   a.on === b.on &&
-  together(a, b) &&
+  shareATraveller(a, b) &&
   (a.at !== undefined && b.at !== undefined ? hoursOf(a)[0] === hoursOf(b)[0] : a.at === b.at && a.part === b.part);
 
 const twoAtOneHour = (brief: Brief): readonly Finding[] =>

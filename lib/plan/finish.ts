@@ -1,3 +1,4 @@
+import { shadesEyes, shadesFace, sunCover, uvBand } from '../comfort/index.ts';
 import type { Brief, Finding, Look, Piece, Plan, StockLine } from '../model/index.ts';
 import { dressIndex, type KindId } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
@@ -42,13 +43,39 @@ const lacking = (look: Look, pieces: ReadonlyMap<string, Piece>): readonly Finis
 const canBe = (piece: Piece, finish: Finish): boolean =>
   finish === 'socks' ? isSock(piece) : piece.places.includes('belt');
 
-/** Puts socks into laced shoes and a belt through its loops, where the bag has one that goes with the rest. */
+type Wanted = (piece: Piece) => boolean;
+
+/** What shades face and eyes, where the sun is worth a caution and a look leaves them to it. */
+const againstSun = (
+  { uvIndex = 0, occasion }: Moment,
+  look: Look,
+  pieces: ReadonlyMap<string, Piece>,
+): readonly Wanted[] => {
+  if (uvBand(uvIndex) === 'low' || occasion.needs.includes('rain')) return [];
+  const cover = sunCover(look, pieces);
+  return [...(cover.hat ? [] : [shadesFace]), ...(cover.eyewear ? [] : [shadesEyes])];
+};
+
+/**
+ * Puts socks into laced shoes, a belt through its loops, and a brim and glasses on against the sun, where the bag has
+ * one that goes with the rest.
+ */
 export const finished = (source: LookSource, moment: Moment, look: Look, pieces: readonly Piece[]): Look => {
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const asksBelt = dressIndex(moment.occasion.dress) >= BELT_FROM;
+  const wanted: readonly Wanted[] = [
+    ...lacking(look, byId)
+      .filter((finish) => finish !== 'belt' || asksBelt)
+      .map(
+        (finish): Wanted =>
+          (piece) =>
+            canBe(piece, finish),
+      ),
+    ...againstSun(moment, look, byId),
+  ];
   let done = look;
-  for (const finish of lacking(look, byId)) {
-    if (finish === 'belt' && dressIndex(moment.occasion.dress) < BELT_FROM) continue;
-    for (const piece of pieces.filter((one) => canBe(one, finish))) {
+  for (const wants of wanted) {
+    for (const piece of pieces.filter(wants)) {
       const tried = source.explain([...done.worn.map(({ piece: id }) => id), piece.id], moment.restriction);
       if (!tried.goes || tried.look === undefined) continue;
       done = tried.look;

@@ -2,7 +2,7 @@ import {
   type Air,
   airOf,
   endHour,
-  placeOn,
+  placeOf,
   type RequiredClo,
   requiredClo,
   startHour,
@@ -72,9 +72,9 @@ export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air
 };
 
 const momentOf = (brief: Brief, occasion: Occasion): Moment => {
-  const place = placeOn(brief.places, occasion.on, occasion.part);
+  const place = placeOf(brief, occasion);
   const weather = weatherOn(place, occasion.on);
-  const air = airOf(occasion, brief.places);
+  const air = airOf(occasion, place);
   const required = air === undefined ? undefined : requiredAt(occasion, place, air, occasion.degreesOff);
   const day = daysBetween(brief.from, occasion.on);
   const elevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;

@@ -1,5 +1,5 @@
-import { cautionsFor, comfortInWords, lookComfort } from '../comfort/index.ts';
-import type { Brief, Look, Piece, PlannedDay, PlannedOccasion } from '../model/index.ts';
+import { cautionsFor, comfortInWords, lookComfort, staysOn, weatherOn } from '../comfort/index.ts';
+import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
 import { layersFor } from './layers.ts';
@@ -82,6 +82,20 @@ const washingOf = (
   return byDay;
 };
 
+/** Where a day is spent: where most of its occasions are, the later place where two have as many; journeys do not count. */
+const placeOfDay = ({ places }: Brief, date: IsoDate, moments: readonly Moment[]): TripPlace | undefined => {
+  const stays = staysOn(places, date);
+  const spent = moments.flatMap(({ occasion, place }) => (occasion.transit || place === undefined ? [] : [place]));
+  const count = (place: TripPlace): number => spent.filter((other) => other === place).length;
+  return stays.toReversed().toSorted((a, b) => count(b) - count(a))[0];
+};
+
+/** True on a day without occasions that only a journey away from the last stay came before. */
+const isHomeward = ({ places }: Brief, moments: readonly Moment[], day: number): boolean => {
+  const last = moments.at(-1);
+  return last?.occasion.transit === true && last.day < day && places.every(({ from }) => from < last.occasion.on);
+};
+
 /** The plan's days, from the first to the last of the trip, with or without occasions. */
 export const daysOf = (
   brief: Brief,
@@ -92,9 +106,10 @@ export const daysOf = (
   const washing = washingOf(brief, problem, assignment);
   return Array.from({ length: problem.days }, (_, day): PlannedDay => {
     const date = addDays(brief.from, day);
-    const stays = brief.places.filter((place) => place.from <= date && date <= place.to);
-    const place = stays.toSorted((a, b) => (a.from < b.from ? -1 : 1)).at(-1);
-    const weather = place?.days[date] ?? place?.weather;
+    const homeward = isHomeward(brief, problem.moments, day);
+    const ofDay = problem.moments.filter((moment) => moment.day === day);
+    const place = homeward ? undefined : placeOfDay(brief, date, ofDay);
+    const weather = weatherOn(place, date);
     let before: Look | undefined;
     const occasions = problem.moments.flatMap((moment, index) => {
       if (moment.day !== day) return [];
@@ -107,6 +122,7 @@ export const daysOf = (
       date,
       ...(place === undefined ? {} : { place: place.name }),
       ...(weather === undefined ? {} : { weather }),
+      ...(homeward ? { homeward } : {}),
       occasions,
       wash: washing.get(day) ?? [],
     };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { strongestCautions } from '../../lib/comfort/index.ts';
+import { cautionsOfDay, strongestCautions } from '../../lib/comfort/index.ts';
 import { phrase } from '../../lib/words/index.ts';
 
 const heat = (high: number) => phrase('comfort', 'heat caution', { high });
@@ -21,5 +21,17 @@ describe('the cautions of a day', () => {
 
   it('are none when there are none', () => {
     expect(strongestCautions([])).toEqual([]);
+  });
+
+  it('stand for the day where occasions share them, and else by their own occasion', () => {
+    const wet = phrase('comfort', 'wet ground', {});
+    const { day, occasions } = cautionsOfDay([
+      [],
+      [heat(32), sun(5, 'moderate'), hat],
+      [heat(33), bare('calves')],
+      [wet],
+    ]);
+    expect(day).toEqual([heat(33)]);
+    expect(occasions).toEqual([[], [sun(5, 'moderate'), hat], [bare('calves')], [wet]]);
   });
 });

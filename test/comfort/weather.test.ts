@@ -4,7 +4,7 @@ import {
   cautionsFor,
   normalWeather,
   parseNormals,
-  placeOn,
+  placeOf,
   sunDuring,
   sunNeverRises,
   temperaturesDuring,
@@ -57,15 +57,32 @@ describe('weather of an occasion', () => {
   });
 
   it('takes the day where it is known better, the room indoors, and nothing where nothing is known', () => {
-    expect(airOf(occasion({ on: '2027-10-04' }), [vienna])?.highC).toBe(9);
-    expect(airOf(occasion({ setting: { where: 'indoors', airC: 21 } }), [])).toMatchObject({ lowC: 21, highC: 21 });
-    expect(airOf(occasion({ on: '2027-10-07' }), [vienna, trieste])).toBeUndefined();
+    expect(airOf(occasion({ on: '2027-10-04' }), vienna)?.highC).toBe(9);
+    expect(airOf(occasion({ setting: { where: 'indoors', airC: 21 } }), undefined)).toMatchObject({
+      lowC: 21,
+      highC: 21,
+    });
+    expect(airOf(occasion({ on: '2027-10-07' }), trieste)).toBeUndefined();
   });
 
-  it('gives the evening of a day of travel to the later stay', () => {
-    expect(placeOn([trieste, vienna], '2027-10-05', 'day')?.name).toBe('Vienna');
-    expect(placeOn([vienna, trieste], '2027-10-05', 'evening')?.name).toBe('Trieste');
-    expect(placeOn([vienna], '2027-11-05', 'day')).toBeUndefined();
+  const whereIs = (asked: Occasion, ...journeys: readonly Occasion[]): string | undefined =>
+    placeOf({ places: [trieste, vienna], occasions: [...journeys, asked] }, asked)?.name;
+  const train = (at: string, change: Partial<Occasion> = {}): Occasion =>
+    occasion({ id: at, on: '2027-10-05', at, transit: true, ...change });
+
+  it('gives the evening of a day of travel to the later stay where no journey is written', () => {
+    expect(whereIs(occasion({ on: '2027-10-05' }))).toBe('Vienna');
+    expect(whereIs(occasion({ on: '2027-10-05', part: 'evening' }))).toBe('Trieste');
+    expect(whereIs(occasion({ on: '2027-11-05' }))).toBeUndefined();
+  });
+
+  it('follows the journey on a day of travel', () => {
+    const market = occasion({ on: '2027-10-05', at: '16:00' });
+    expect(whereIs(market, train('07:58'))).toBe('Trieste');
+    expect(whereIs(market, train('17:30'))).toBe('Vienna');
+    expect(whereIs(occasion({ on: '2027-10-05', at: '18:00', part: 'evening' }), train('21:10'))).toBe('Vienna');
+    expect(whereIs(train('07:58'))).toBe('Vienna');
+    expect(whereIs({ ...market, travellers: ['Bo'] }, train('07:58', { travellers: ['Ada'] }))).toBe('Vienna');
   });
 });
 
@@ -148,6 +165,32 @@ describe('cautions', () => {
     expect(cautions.join('\n')).toMatch(/brim/);
     expect(cautions.join('\n')).toMatch(/upper arms/);
     expect(cautions.join('\n')).toMatch(/heat warnings.*doctor/);
+  });
+
+  it('tells the index of a clear sky as what it is: at most, where clouds are likelier', () => {
+    const under = (rainPercent: number, uvIndex: number, needs: Occasion['needs'] = []): string =>
+      said({
+        occasion: occasion({ needs }),
+        weather: { ...weather(12, 20), rainPercent },
+        uvIndex,
+        ...sandals,
+      }).join('\n');
+    expect(under(10, 4.4)).toMatch(/^UV index up to 4 \(moderate\) under a clear sky/);
+    expect(under(40, 4.4)).toMatch(/^UV index at most 4 \(moderate\) if the sky clears[\s\S]*brim/);
+    expect(under(80, 4.4)).toMatch(
+      /^UV index at most 4 \(moderate\) if the sky clears: use sunscreen then.*\nThe ground may be wet/,
+    );
+    expect(under(10, 4.4, ['rain'])).toMatch(/^UV index at most 4 .*: use sunscreen then/);
+    expect(under(80, 8.1)).toMatch(/^UV index at most 8 \(very high\) if the sky clears[\s\S]*shade[\s\S]*brim/);
+    expect(under(80, 1.2)).not.toMatch(/UV/);
+  });
+
+  it('names the hat and glasses of the bag that a look leaves there', () => {
+    const { pieces } = lookOf(['sun hat', 'headwear'], ['sunglasses', 'eyewear']);
+    const bag = new Map([...sandals.pieces, ...pieces]);
+    const cautions = said({ occasion: occasion({}), uvIndex: 7, look: sandals.look, pieces: bag }).join('\n');
+    expect(cautions).toContain('Take sun hat and sunglasses for the sun.');
+    expect(cautions).not.toMatch(/brim|Take sunglasses/);
   });
 
   it('speaks of cold and of cold beyond clothes', () => {

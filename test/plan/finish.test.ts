@@ -3,7 +3,7 @@ import type { Piece, StockLine } from '../../lib/model/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import { findingsOfFinish, type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
-import { brief, capsule, occasion, piece } from './trip.ts';
+import { brief, capsule, occasion, piece, weather } from './trip.ts';
 import { brokenPlan } from './validate.ts';
 
 let solver: Solver;
@@ -120,5 +120,53 @@ describe('a suit', () => {
       piece('knit', 'cardigan'),
     ];
     expect((await planned(casual, 'casual')).rules).toEqual([]);
+  });
+});
+
+/** A brim and dark glasses in strong sun: World Health Organization, Global Solar UV Index (2002), from index 3. */
+describe('a look in the sun', () => {
+  const CLOTHES: readonly Piece[] = [
+    piece('tee', 't-shirt'),
+    piece('shorts', 'shorts'),
+    piece('sandals', 'sandals'),
+    piece('glasses', 'sunglasses'),
+    piece('hat', 'sun hat'),
+  ];
+  const worn = async (change: Parameters<typeof occasion>[2]): Promise<readonly string[]> => {
+    const plan = await planTrip({
+      brief: brief({
+        from: '2027-06-12',
+        to: '2027-06-13',
+        places: [
+          {
+            name: 'Évora',
+            from: '2027-06-12',
+            to: '2027-06-13',
+            at: { latitude: 38.57, longitude: -7.91 },
+            timeZone: 'Europe/Lisbon',
+            weather: weather(20, 30, 0),
+            days: {},
+          },
+        ],
+        occasions: [
+          occasion('2027-06-12', 'Walk', {
+            setting: { where: 'outdoors', sun: 'sun' },
+            activity: 'strolling',
+            ...change,
+          }),
+        ],
+      }),
+      traveller: 'Ada',
+      capsule: capsule(),
+      pieces: CLOTHES,
+      engine: sourceOf(CLOTHES),
+      solver,
+    });
+    return plan.days.flatMap((day) => day.occasions.flatMap(({ look }) => look?.worn.map((one) => one.piece) ?? []));
+  };
+
+  it('gets the hat and the sunglasses of the bag, and not after dark', async () => {
+    expect(await worn({ at: '12:00' })).toEqual(expect.arrayContaining(['hat', 'glasses']));
+    expect(await worn({ at: '22:00', part: 'evening' })).not.toContain('glasses');
   });
 });

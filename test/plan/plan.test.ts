@@ -121,6 +121,34 @@ describe('a plan', () => {
   });
 });
 
+describe('where a day is spent', () => {
+  const stay = (name: string, from: string, to: string) => ({ name, from, to, weather: weather(12, 19), days: {} });
+  const train = (on: string, at: string): Occasion =>
+    occasion(on, `Train at ${at}`, {
+      at,
+      transit: true,
+      activity: 'travelling',
+      setting: { where: 'indoors', airC: 21 },
+    });
+  const places = [stay('Vienna', '2027-10-02', '2027-10-03'), stay('Graz', '2027-10-03', '2027-10-05')];
+  const daysOf = async (...occasions: readonly Occasion[]) =>
+    (await plan(brief({ places, occasions }), BASICS)).days.map(({ place, homeward }) => place ?? homeward);
+
+  it('follows the journey of the day', async () => {
+    const morning = await daysOf(train('2027-10-03', '08:00'), museum('2027-10-03'), museum('2027-10-05'));
+    expect(morning).toEqual(['Vienna', 'Graz', 'Graz', 'Graz']);
+    const night = await daysOf(museum('2027-10-03'), train('2027-10-03', '21:00'), museum('2027-10-05'));
+    expect(night).toEqual(['Vienna', 'Vienna', 'Graz', 'Graz']);
+  });
+
+  it('is nowhere in the brief after the journey home, and stays put before one', async () => {
+    const home = await daysOf(museum('2027-10-03'), train('2027-10-04', '20:40'));
+    expect(home).toEqual(['Vienna', 'Vienna', 'Graz', true]);
+    expect(await daysOf(train('2027-10-02', '08:00'))).toEqual(['Vienna', 'Graz', 'Graz', 'Graz']);
+    expect(await daysOf(museum('2027-10-02'))).toEqual(['Vienna', 'Graz', 'Graz', 'Graz']);
+  });
+});
+
 describe('swimwear', () => {
   const trip = brief({ occasions: [swim('2027-10-03', '10:00'), swim('2027-10-03', '15:00')] });
 

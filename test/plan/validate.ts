@@ -1,4 +1,4 @@
-import { airOf, placeOn, requiredClo, sunDuring } from '../../lib/comfort/index.ts';
+import { airOf, placeOf, requiredClo, sunDuring } from '../../lib/comfort/index.ts';
 import type { Brief, Capsule, Look, Occasion, Piece, Plan } from '../../lib/model/index.ts';
 import { meets } from './look-source.ts';
 
@@ -18,8 +18,9 @@ export const hours = (brief: Brief, { on, part, at }: Occasion): readonly [numbe
 
 /** Whether a look is right for an occasion by itself. */
 export const suits = (brief: Brief, occasion: Occasion, look: Look, pieces: ReadonlyMap<string, Piece>): boolean => {
-  const air = airOf(occasion, brief.places);
-  const sunElevation = sunDuring(occasion, placeOn(brief.places, occasion.on, occasion.part));
+  const place = placeOf(brief, occasion);
+  const air = airOf(occasion, place);
+  const sunElevation = sunDuring(occasion, place);
   const off = occasion.degreesOff ?? 0;
   const required =
     air === undefined

@@ -1,4 +1,4 @@
-import { when } from '../days/day-block.ts';
+import { dayPlace, freeDay, when } from '../days/day-block.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, grid, row, space, stack, tagged } from '../set/block.ts';
@@ -111,12 +111,13 @@ export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
         ),
       );
     });
-    const heading = [formats.date(day.date), ...(day.place === undefined ? [] : [day.place])].join(', ');
+    const where = dayPlace(job, day);
+    const heading = [formats.date(day.date), ...(where === undefined ? [] : [where])].join(', ');
     return {
       block: stack([
         tagged('H3', text(setter, heading, resized(types.kind, 9.5))),
         space(1.4),
-        lines.length > 0 ? tagged('L', stack(lines, 1.4)) : tagged('P', text(setter, job.say('free day'), types.text)),
+        lines.length > 0 ? tagged('L', stack(lines, 1.4)) : tagged('P', text(setter, freeDay(job, day), types.text)),
       ]),
       above: 4.5,
     };

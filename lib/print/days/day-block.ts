@@ -1,5 +1,6 @@
 import { piecesToName } from '../../guide/piece-names.ts';
 import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
 import { journeyWord } from '../packing/lines.ts';
@@ -28,12 +29,21 @@ export interface DayAir {
   readonly line: number;
 }
 
+/** The place of a day as a heading says it; on the way home there is none. */
+export const dayPlace = (job: Job, { homeward, place }: PlannedDay): string | undefined =>
+  homeward === true ? job.sayPhrase(phrase('plan', 'homeward', {})) : place;
+
+/** What a day without occasions says. */
+export const freeDay = (job: Job, { homeward }: PlannedDay): string =>
+  homeward === true ? job.sayPhrase(phrase('plan', 'homeward day', {})) : job.say('free day');
+
 const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
   const { setter } = job.press;
   const { types, inks, formats } = job;
   const weekday = formats.weekdayShort(day.date);
   const month = formats.dateShort(day.date).replace(/[\d.\s]+/gu, '');
-  const actualText = [formats.date(day.date), ...(day.place === undefined ? [] : [day.place])].join(', ');
+  const where = dayPlace(job, day);
+  const actualText = [formats.date(day.date), ...(where === undefined ? [] : [where])].join(', ');
   const number = row(
     [
       { width: 13, block: text(setter, String(Number(day.date.slice(8))), resized(types.title, 25)) },
@@ -48,8 +58,7 @@ const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolea
     ],
     { gap: 0 },
   );
-  const place =
-    showPlace && day.place !== undefined ? [text(setter, day.place, inked(resized(types.kind, 10), inks.ink))] : [];
+  const place = showPlace && where !== undefined ? [text(setter, where, inked(resized(types.kind, 10), inks.ink))] : [];
   return stack([
     tagged('H2', stack([number, ...place], 0.6), { actualText }),
     ...(transit ? [space(2), journeyMark(job)] : []),
@@ -209,8 +218,7 @@ export interface DayPlace {
 /** A day: its date at the left, a line for each occasion. Breaks between occasions, the date shown again. */
 export const dayBlock = (job: Job, { day, arrives, transit, railHeight, air }: DayPlace): Block => {
   const { types } = job;
-  const empty =
-    day.occasions.length === 0 ? [tagged('P', text(job.press.setter, job.say('free day'), types.text))] : [];
+  const empty = day.occasions.length === 0 ? [tagged('P', text(job.press.setter, freeDay(job, day), types.text))] : [];
   const lines = [
     ...day.occasions.map((planned) => occasionRow(job, day, planned, railHeight)),
     ...empty,

@@ -1,6 +1,7 @@
-import { strongestCautions } from '../../comfort/index.ts';
+import { cautionsOfDay } from '../../comfort/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
@@ -16,6 +17,8 @@ export interface OccasionView {
   readonly carry: string;
   readonly reasons: readonly string[];
   readonly missing: string;
+  /** Cautions of this occasion alone. */
+  readonly cautions: readonly string[];
 }
 
 export interface DayView {
@@ -30,8 +33,10 @@ export interface DayView {
   /** Where the weather's figures come from; empty when the brief does not say. */
   readonly source: string;
   readonly occasions: readonly OccasionView[];
+  /** Said when nothing is planned; empty when something is. */
+  readonly free: string;
   readonly wash: string;
-  /** Cautions of the day, each kind once, the strongest. */
+  /** Cautions that more than one occasion of the day shares, each kind once, the strongest. */
   readonly cautions: readonly string[];
 }
 
@@ -40,7 +45,7 @@ export interface DaysView {
   readonly kick: string;
   readonly heading: string;
   readonly washWord: string;
-  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear' | 'free', string>>;
+  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear', string>>;
   readonly days: readonly DayView[];
 }
 
@@ -57,7 +62,7 @@ const occasionView = (
   pictures: PictureIndex,
   voice: SiteVoice,
   atMost: number,
-): OccasionView => {
+): Omit<OccasionView, 'cautions'> => {
   const { word, say, formats } = voice;
   const occasion = guide.brief.occasions.find(({ id }) => id === planned.occasion);
   const look = guide.looks.find((candidate) => candidate.look.id === planned.look?.id);
@@ -90,6 +95,7 @@ const occasionView = (
 export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice, atMost = 240): readonly DayView[] =>
   guide.plan.days.map((day): DayView => {
     const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+    const cautions = cautionsOfDay(day.occasions.map((planned) => planned.cautions));
     const last = day.wash
       .map(({ dryBy }) => dryBy)
       .toSorted()
@@ -100,9 +106,10 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
       heading: voice.formats.date(day.date),
       number: String(Number(day.date.slice(8))),
       weekday: voice.formats.weekday(day.date),
-      place: day.place ?? '',
-      weather:
-        day.weather === undefined
+      place: day.homeward ? voice.say(phrase('plan', 'homeward', {})) : (day.place ?? ''),
+      weather: day.homeward
+        ? ''
+        : day.weather === undefined
           ? voice.word('no weather')
           : voice.word('weather of a day', {
               low: day.weather.lowC,
@@ -110,8 +117,17 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
               rain: day.weather.rainPercent,
             }),
       source: day.weather?.source ?? '',
-      occasions: day.occasions.map((planned) => occasionView(guide, planned, pictures, voice, atMost)),
-      cautions: strongestCautions(day.occasions.flatMap(({ cautions }) => cautions)).map(voice.say),
+      occasions: day.occasions.map((planned, index) => ({
+        ...occasionView(guide, planned, pictures, voice, atMost),
+        cautions: (cautions.occasions[index] ?? []).map(voice.say),
+      })),
+      cautions: cautions.day.map(voice.say),
+      free:
+        day.occasions.length > 0
+          ? ''
+          : day.homeward
+            ? voice.say(phrase('plan', 'homeward day', {}))
+            : voice.word('free day'),
       wash:
         last === undefined
           ? ''
@@ -136,7 +152,6 @@ export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
     today: voice.word('today'),
     cautionNote: voice.word('caution note'),
     wear: voice.word('wear heading'),
-    free: voice.word('free day'),
   },
   days: dayViews(guide, pictures, voice),
 });

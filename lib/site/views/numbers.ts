@@ -1,4 +1,5 @@
 import type { Guide } from '../../guide/index.ts';
+import { phrase } from '../../words/index.ts';
 import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
@@ -49,13 +50,21 @@ export interface NumbersView {
   >;
 }
 
-const daysOf = (guide: Guide): readonly (WarmthDay & { readonly date: string; readonly said: readonly number[] })[] =>
-  guide.plan.days.map(({ date, weather, occasions }) => {
+interface ToldDay extends WarmthDay {
+  readonly date: string;
+  readonly homeward: boolean;
+  /** Numbers of its looks. */
+  readonly said: readonly number[];
+}
+
+const daysOf = (guide: Guide): readonly ToldDay[] =>
+  guide.plan.days.map(({ date, weather, homeward, occasions }) => {
     const numbers = new Set(
       occasions.flatMap(({ look }) => guide.looks.find((shown) => shown.look.id === look?.id)?.number ?? []),
     );
     return {
       date,
+      homeward: homeward === true,
       label: String(Number(date.slice(8))),
       ...(weather === undefined ? {} : { weather }),
       looks: [...numbers].flatMap((number) => guide.looks[number - 1]?.outdoors ?? []),
@@ -87,9 +96,13 @@ export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
     heading: word('numbers heading'),
     lede: word('numbers lede'),
     warmth: warmthPlot(days, (celsius) => formats.celsius(celsius)),
-    warmthRows: days.map(({ date, weather, said }) => ({
+    warmthRows: days.map(({ date, weather, homeward, said }) => ({
       date: formats.date(date),
-      weather: weather === undefined ? word('no weather') : formats.celsiusRange(weather.lowC, weather.highC),
+      weather: homeward
+        ? voice.say(phrase('plan', 'homeward', {}))
+        : weather === undefined
+          ? word('no weather')
+          : formats.celsiusRange(weather.lowC, weather.highC),
       looks: said.flatMap((number) => {
         const outdoors = guide.looks[number - 1]?.outdoors;
         return outdoors === undefined

@@ -46,6 +46,11 @@ export const comfort = {
     `asks for ${f.number(v.min, 2)} to ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v: { index: number; band: string }, f: Formats) =>
     `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
+  'sun caution if it clears': (v: { index: number; band: string }, f: Formats) =>
+    `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears; on snow, by water and high up it can be more. Then seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
+  'sun if it clears': (v: { index: number; band: string }, f: Formats) =>
+    `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears: use sunscreen then, and follow the local UV warning.`,
+  'take for the sun': (v: { pieces: readonly string[] }, f: Formats) => `Take ${f.list(v.pieces)} for the sun.`,
   'take a hat': () => 'This look does not shade the face: take a hat with a brim.',
   'take sunglasses': () => 'Take sunglasses.',
   'bare to the sun': (v: { parts: readonly string[] }, f: Formats) =>

@@ -53,6 +53,8 @@ export const plan = {
     `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
   'degrees off': (v: { degrees: number }, f: Formats) =>
     `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
+  homeward: () => 'Homeward',
+  'homeward day': () => 'Nothing more to dress for: you are home, or on the way in what you set out in.',
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 
   'change first': () => 'Dress',

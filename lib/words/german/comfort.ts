@@ -32,6 +32,11 @@ export const comfort = {
     `verlangt ${f.number(v.min, 2)} bis ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v, f) =>
     `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+  'sun caution if it clears': (v, f) =>
+    `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart; auf Schnee, am Wasser und in der Höhe kann es mehr sein. Dann mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+  'sun if it clears': (v, f) =>
+    `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart: dann Sonnenschutz auftragen und örtliche UV-Warnungen beachten.`,
+  'take for the sun': (v, f) => `Gegen die Sonne mitnehmen: ${f.list(v.pieces)}.`,
   'take a hat': () => 'Dieser Look beschattet das Gesicht nicht: einen Hut mit Krempe mitnehmen.',
   'take sunglasses': () => 'Sonnenbrille mitnehmen.',
   'bare to the sun': (v, f) => `Der Sonne ausgesetzt: ${f.list(v.parts.map(bodyPart))}.`,

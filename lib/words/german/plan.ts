@@ -31,6 +31,8 @@ export const plan = {
     `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
   'degrees off': (v, f) =>
     `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
+  homeward: () => 'Heimwärts',
+  'homeward day': () => 'Nichts mehr anzuziehen: Sie sind zu Hause oder in dem unterwegs, was Sie anhaben.',
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 
   'change first': () => 'Anziehen',
