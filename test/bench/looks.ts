@@ -7,7 +7,7 @@ import { createWardrobeEngine, type Restriction, type WardrobeRules } from '../.
 import { pointsOf } from '../../lib/outfit/judge/points.ts';
 import { compileSpace } from '../../lib/outfit/space/compile.ts';
 import { countSpace } from '../../lib/outfit/space/count.ts';
-import { createCursor } from '../../lib/outfit/space/cursor.ts';
+import { Cursor } from '../../lib/outfit/space/cursor.ts';
 import { rankSpace } from '../../lib/outfit/space/rank.ts';
 import { tallySpace } from '../../lib/outfit/space/tally.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
@@ -167,7 +167,7 @@ const obeysWhole = (ground: Ground, worn: readonly Seat[], { clo }: Restriction)
 const walk = (ground: Ground, asked: Restriction): number => {
   const space = compileSpace(ground, FORM, 'complete', asked);
   if (space === undefined) return 0;
-  const cursor = createCursor(space);
+  const cursor = new Cursor(space);
   let looks = 0;
   while (cursor.next()) looks += 1;
   return looks;

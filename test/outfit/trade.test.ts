@@ -109,6 +109,25 @@ describe('closed forms, every rule off', () => {
     expect(engineOf(pieces).count().layered).toBe(97n * 89n * 24n * 20n);
   });
 
+  it('lists more pieces in a place than a word has bits, whole and from any look on', () => {
+    const engine = engineOf([
+      ...many('x', 't-shirt', 1),
+      ...many('x', 'jeans', 2),
+      ...many('x', 'ankle boots', 1),
+      ...many('x', 'beret', 40),
+      ...many('x', 'scarf', 70),
+    ]);
+    const ids = [...engine.enumerate()].map(({ id }) => id);
+    expect(ids).toHaveLength(2 * 41 * 71);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(BigInt(ids.length)).toBe(engine.count().complete);
+    for (const place of [0, 31, 70, 71, 2271, 2272, 2910, 4500]) {
+      const after = ids[place];
+      if (after !== undefined)
+        expect([...engine.enumerate({ after })].map(({ id }) => id)).toEqual(ids.slice(place + 1));
+    }
+  });
+
   it('prints under a cap of n: the sum of products of binomial choices', () => {
     // 4 plain and 3 printed pieces in each of four places, at most 2 prints a look
     const kinds: readonly KindId[] = ['t-shirt', 'jeans', 'ankle boots', 'slipover'];

@@ -8,7 +8,7 @@ import type { Restriction } from '../restriction.ts';
 import { HOUSE_RULES, type RuleId } from '../rules/index.ts';
 import type { WardrobeRules } from '../rules/rulebook.ts';
 import { compileSpace } from '../space/compile.ts';
-import { createDescent } from '../space/descent.ts';
+import { Descent } from '../space/descent.ts';
 
 /** Why nothing is allowed: the rules (or the grammar, or what is asked) that leave no look. */
 export interface Cause {
@@ -20,7 +20,7 @@ const hasLook = (ground: Ground, restriction: Restriction): boolean =>
   CORE_FORMS.some((form) => {
     const space = compileSpace(ground, form, 'complete', restriction);
     if (space === undefined) return false;
-    const descent = createDescent(space);
+    const descent = new Descent(space);
     return descent.open && descent.canFinish(0);
   });
 

@@ -6,7 +6,7 @@ import { lookOf, readLookId } from '../grammar/look-id.ts';
 import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
 import { compileSpace } from '../space/compile.ts';
-import { type Cursor, createCursor } from '../space/cursor.ts';
+import { Cursor } from '../space/cursor.ts';
 import { type LookSpace, NOTHING } from '../space/space.ts';
 import type { Worn } from '../worn.ts';
 
@@ -55,7 +55,7 @@ export function* enumerateLooks(ground: Ground, options: EnumerateOptions): Gene
   for (const form of CORE_FORMS.slice(first)) {
     const space = compileSpace(ground, form, level, restriction);
     if (space === undefined || space.counted === 0) continue;
-    const cursor = createCursor(space);
+    const cursor = new Cursor(space);
     if (behind !== undefined && form === CORE_FORMS[first]) goBehind(ground, space, cursor, behind);
     const seats = new Int32Array(space.counted);
     while (cursor.next()) {

@@ -2,7 +2,7 @@ import { CORE_FORMS, CORE_SLOTS, type Level } from '../grammar/forms.ts';
 import { createGround } from '../ground.ts';
 import type { WardrobeRules } from '../rules/rulebook.ts';
 import { compileSpace } from '../space/compile.ts';
-import { createCursor } from '../space/cursor.ts';
+import { Cursor } from '../space/cursor.ts';
 
 /**
  * Every layered look of a wardrobe as piece numbers, core by core: the looks of core `c` are rows `from[c]` to
@@ -47,7 +47,7 @@ export const layeredLookTable = (
     const inCore = space.slots.filter((slot) => CORE_SLOTS.has(slot)).length;
     const over = space.slots.findIndex((slot) => slot === 'mid layer' || slot === 'cover-up');
     const outer = space.slots.indexOf('outer layer');
-    const cursor = createCursor(space);
+    const cursor = new Cursor(space);
     const seats = new Int32Array(space.counted);
     const numberAt = (slot: number): number => {
       const seat = slot < 0 ? -1 : (seats[slot] as number);

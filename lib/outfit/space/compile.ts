@@ -4,6 +4,7 @@ import type { Seat } from '../grammar/seats.ts';
 import { CLO_UNITS, type Ground } from '../ground.ts';
 import type { Restriction } from '../restriction.ts';
 import { type Candidates, candidatesFor, type SeatDemand } from './candidates.ts';
+import { popcount } from './popcount.ts';
 import { type LookSpace, NOTHING, type SpaceClo, type SpaceDemand, setBit, WORD } from './space.ts';
 
 interface Layout {
@@ -184,11 +185,4 @@ const removeOvermarked = (
   nodes: readonly (readonly number[])[],
 ): void => {
   for (const list of nodes) for (const node of list) if (popcount(ofNode[node] ?? 0) > most) clearBit(root, 0, node);
-};
-
-/** Number of one bits of a 32-bit word. */
-export const popcount = (word: number): number => {
-  let v = word - ((word >>> 1) & 0x55555555);
-  v = (v & 0x33333333) + ((v >>> 2) & 0x33333333);
-  return Math.imul((v + (v >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 };

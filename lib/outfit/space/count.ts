@@ -1,6 +1,6 @@
-import { popcount } from './compile.ts';
-import { createDescent, type Descent } from './descent.ts';
-import { createMemo } from './memo.ts';
+import { Descent } from './descent.ts';
+import { Endings } from './endings.ts';
+import { Memo } from './memo.ts';
 import type { LookSpace } from './space.ts';
 
 /** Entries of the table of known counts, as powers of two; more did not pay when measured. */
@@ -25,74 +25,80 @@ const capacities = ({ wordOf, seatOf, counted }: LookSpace): Float64Array => {
 const memoBits = (below: Float64Array): number =>
   Math.min(MOST_MEMO_BITS, Math.max(LEAST_MEMO_BITS, Math.floor(Math.log2(below[0] ?? 1) / 2)));
 
-/** Counts below a depth in doubles; exact while the capacity there is at most 2^53. */
-const createCounter = (descent: Descent, below: Float64Array) => {
-  const { rows, descend, canFinish, keyInto, depth, space } = descent;
-  const { words, wordOf, counted } = space;
-  const whole = counted === depth;
-  const memo = createMemo(memoBits(below), descent.keyLength);
-  const keys = Array.from({ length: depth + 1 }, () => new Int32Array(descent.keyLength));
+/** Counts the looks below the states of a descent. */
+class Counter {
+  private readonly descent: Descent;
+  private readonly endings: Endings;
+  private readonly keys: readonly Int32Array[];
+  private readonly below: Float64Array;
+  private readonly memo: Memo;
+  private readonly known = new Map<string, bigint>();
+  /** States from this depth on are counted anew: looking them up would cost more. */
+  private readonly forgotten: number;
 
-  const count = (at: number): number => {
-    if (at === counted) return canFinish(at) ? 1 : 0;
-    const base = at * words;
-    const first = wordOf[at] as number;
-    const end = wordOf[at + 1] as number;
-    if (whole && at === depth - 1) {
-      let total = 0;
-      for (let word = first; word < end; word += 1) total += popcount(rows[base + word] as number);
-      return total;
-    }
-    const remember = at > 0 && (!whole || at < depth - 2);
-    const key = keys[at] as Int32Array;
-    const length = remember ? keyInto(at, key) : 0;
-    if (remember) {
-      const known = memo.find(key, length, at);
-      if (known >= 0) return known;
-    }
+  constructor(space: LookSpace) {
+    this.descent = new Descent(space);
+    this.endings = new Endings(this.descent);
+    this.keys = space.slots.map(() => new Int32Array(this.descent.keyLength));
+    this.below = capacities(space);
+    this.memo = new Memo(memoBits(this.below), this.descent.keyLength);
+    this.forgotten = space.counted === space.slots.length ? this.endings.depth : space.counted;
+  }
+
+  total(): bigint {
+    return this.descent.open && this.descent.space.counted > 0 ? this.countLarge(0) : 0n;
+  }
+
+  /** In doubles: exact while the capacity at the depth is at most 2^53. */
+  private count(depth: number): number {
+    if (depth === 0 || depth >= this.forgotten) return this.countAnew(depth);
+    const key = this.keys[depth] as Int32Array;
+    const length = this.descent.keyInto(depth, key);
+    const known = this.memo.find(key, length, depth);
+    if (known >= 0) return known;
+    const total = this.countAnew(depth);
+    this.memo.keep(key, length, depth, total);
+    return total;
+  }
+
+  private countAnew(depth: number): number {
+    if (depth === this.endings.depth) return this.endings.count();
+    const { descent } = this;
+    const { words, wordOf } = descent.space;
     let total = 0;
-    for (let word = first; word < end; word += 1) {
-      let bits = rows[base + word] as number;
+    for (let word = wordOf[depth] as number; word < (wordOf[depth + 1] as number); word += 1) {
+      let bits = descent.rows[depth * words + word] as number;
       while (bits !== 0) {
         const low = bits & -bits;
         bits ^= low;
-        if (descend(at, (word << 5) + 31 - Math.clz32(low))) total += count(at + 1);
+        if (descent.descend(depth, (word << 5) + 31 - Math.clz32(low))) total += this.count(depth + 1);
       }
     }
-    if (remember) memo.keep(key, length, at, total);
     return total;
-  };
-  return count;
-};
+  }
 
-/** Number of looks of a space, exact at any size: doubles where they are exact, whole numbers above. */
-export const countSpace = (space: LookSpace): bigint => {
-  const descent = createDescent(space);
-  if (!descent.open || space.counted === 0) return 0n;
-  const below = capacities(space);
-  const count = createCounter(descent, below);
-  const { rows, descend, keyInto } = descent;
-  const { words, wordOf } = space;
-  const known = new Map<string, bigint>();
-  const key = new Int32Array(descent.keyLength);
-
-  const countLarge = (at: number): bigint => {
-    if ((below[at] as number) <= Number.MAX_SAFE_INTEGER) return BigInt(count(at));
-    const name = `${at}:${key.subarray(0, keyInto(at, key)).join()}`;
-    const found = known.get(name);
+  private countLarge(depth: number): bigint {
+    if ((this.below[depth] as number) <= Number.MAX_SAFE_INTEGER) return BigInt(this.count(depth));
+    const { descent } = this;
+    const { words, wordOf } = descent.space;
+    const key = this.keys[depth] as Int32Array;
+    const name = `${depth}:${key.subarray(0, this.descent.keyInto(depth, key)).join()}`;
+    const found = this.known.get(name);
     if (found !== undefined) return found;
     let total = 0n;
-    for (let word = wordOf[at] as number; word < (wordOf[at + 1] as number); word += 1) {
-      let bits = rows[at * words + word] as number;
+    for (let word = wordOf[depth] as number; word < (wordOf[depth + 1] as number); word += 1) {
+      let bits = descent.rows[depth * words + word] as number;
       while (bits !== 0) {
         const low = bits & -bits;
         bits ^= low;
-        if (descend(at, (word << 5) + 31 - Math.clz32(low))) total += countLarge(at + 1);
+        if (descent.descend(depth, (word << 5) + 31 - Math.clz32(low))) total += this.countLarge(depth + 1);
       }
     }
-    if (known.size >= MOST_LARGE) known.clear();
-    known.set(name, total);
+    if (this.known.size >= MOST_LARGE) this.known.clear();
+    this.known.set(name, total);
     return total;
-  };
-  return countLarge(0);
-};
+  }
+}
+
+/** Number of looks of a space, exact at any size: doubles where they are exact, whole numbers above. */
+export const countSpace = (space: LookSpace): bigint => new Counter(space).total();

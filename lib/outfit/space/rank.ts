@@ -1,6 +1,6 @@
 import type { Ground } from '../ground.ts';
-import { popcount } from './compile.ts';
-import { createDescent } from './descent.ts';
+import { Descent } from './descent.ts';
+import { popcount } from './popcount.ts';
 import { type LookSpace, NOTHING } from './space.ts';
 
 /** A look as seats in slot order, empty slots left out, with its points. */
@@ -23,9 +23,9 @@ const inOrder = (a: readonly number[], b: readonly number[]): number => {
  * and at most with what can still follow. `bonus` adds points to seats (to cover pieces not shown yet).
  */
 export const rankSpace = (ground: Ground, space: LookSpace, k: number, bonus?: Int32Array): readonly Scored[] => {
-  const descent = createDescent(space);
+  const descent = new Descent(space);
   if (!descent.open || k < 1 || space.counted !== descent.depth) return [];
-  const { rows, descend, depth } = descent;
+  const { rows, depth } = descent;
   const { words, wordOf, seatOf, slots } = space;
   const size = words * 32;
   const n = ground.seats.length;
@@ -122,7 +122,7 @@ export const rankSpace = (ground: Ground, space: LookSpace, k: number, bonus?: I
   };
 
   const enter = (at: number, node: number): boolean => {
-    if (!descend(at, node)) return false;
+    if (!descent.descend(at, node)) return false;
     const seat = seatOf[node] as number;
     pointsAt[at + 1] = (pointsAt[at] as number) + (earnedAt[at * size + node] as number) - soft.take(at, seat);
     const from = at * size;

@@ -3,6 +3,8 @@ import type { CoreForm, Level } from '../grammar/forms.ts';
 
 /** Stands for "nothing" in an optional slot. */
 export const NOTHING = -1;
+/** Stands for a bit that is no node. */
+export const NO_NODE = -2;
 export const WORD = 32;
 
 /**
@@ -19,7 +21,7 @@ export interface LookSpace {
   readonly words: number;
   /** First word of each slot, and one more entry: the end. */
   readonly wordOf: Int32Array;
-  /** Seat of each node, `NOTHING`, or −2 for an unused bit. */
+  /** Seat of each node, `NOTHING` or `NO_NODE`. */
   readonly seatOf: Int32Array;
   /** `adjacency[node * words + word]`. */
   readonly adjacency: Int32Array;
@@ -57,6 +59,15 @@ export interface Question {
   readonly form: CoreForm;
   readonly level: Level;
 }
+
+/** Nodes of a slot in order. */
+export const nodesOf = ({ wordOf, seatOf }: Pick<LookSpace, 'wordOf' | 'seatOf'>, slot: number): readonly number[] => {
+  const nodes: number[] = [];
+  for (let node = (wordOf[slot] ?? 0) * WORD; node < (wordOf[slot + 1] ?? 0) * WORD; node += 1) {
+    if ((seatOf[node] ?? NO_NODE) !== NO_NODE) nodes.push(node);
+  }
+  return nodes;
+};
 
 export const setBit = (row: Int32Array, node: number): void => {
   row[node >> 5] = (row[node >> 5] ?? 0) | (1 << (node & 31));

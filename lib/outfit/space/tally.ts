@@ -1,5 +1,5 @@
-import { popcount } from './compile.ts';
-import { createDescent } from './descent.ts';
+import { Descent } from './descent.ts';
+import { popcount } from './popcount.ts';
 import type { LookSpace } from './space.ts';
 
 /** States beyond which the diagram is given up; a capsule of 60 pieces stays well below. */
@@ -29,9 +29,9 @@ const createList = () => {
  */
 export const tallySpace = (space: LookSpace, seats: number): Float64Array | undefined => {
   const tally = new Float64Array(seats);
-  const descent = createDescent(space);
+  const descent = new Descent(space);
   if (!descent.open || space.counted === 0) return tally;
-  const { rows, descend, keyInto, depth } = descent;
+  const { rows, depth } = descent;
   const { words, wordOf, seatOf } = space;
   if (space.counted !== depth) return undefined;
 
@@ -44,7 +44,7 @@ export const tallySpace = (space: LookSpace, seats: number): Float64Array | unde
 
   /** Number of the state at hand, and whether it is new. */
   const stateOf = (at: number): { readonly state: number; readonly fresh: boolean } => {
-    const length = keyInto(at, scratch);
+    const length = descent.keyInto(at, scratch);
     let hash = 17;
     for (let index = 0; index < length; index += 1) hash = Math.imul(hash ^ (scratch[index] as number), 0x01000193);
     const bucket = statesAt[at]?.get(hash);
@@ -74,7 +74,7 @@ export const tallySpace = (space: LookSpace, seats: number): Float64Array | unde
         const low = bits & -bits;
         bits ^= low;
         const node = (word << 5) + 31 - Math.clz32(low);
-        if (full || !descend(at, node)) continue;
+        if (full || !descent.descend(at, node)) continue;
         const { state: child, fresh } = stateOf(at + 1);
         if (fresh) {
           if (keys.length > MOST_STATES) full = true;
