@@ -20,6 +20,7 @@ import { ALWAYS_TOGETHER, NEVER_TOGETHER } from './sets.ts';
 import { LENGTHS_MEET, ONE_OF_A_KIND, PROPORTION } from './shape.ts';
 import { OFF_THE_SKIN, SLEEVES_BENEATH } from './skin.ts';
 import { ONE_SEASON } from './warmth.ts';
+import { BAG_BY_THE_WATER } from './water.ts';
 
 /** Every house rule, in the order in which reasons are given: what a stylist would say first comes first. */
 export const HOUSE_RULES: readonly HouseRule[] = [
@@ -38,6 +39,7 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   FABRIC,
   ONE_SEASON,
   SHOES_SUIT,
+  BAG_BY_THE_WATER,
   LEGWEAR_SUITS,
   BARE_LEGS,
   HEELS_ON_GROUND,
@@ -71,6 +73,7 @@ export type HouseRuleId =
   | 'fabric'
   | 'one-season'
   | 'shoes-suit'
+  | 'bag-by-the-water'
   | 'legwear-suits'
   | 'bare-legs'
   | 'heels-on-ground'

@@ -18,6 +18,7 @@ export const outfit = {
   'rule dress-meets': () => 'All pieces of a look have a dress code in common.',
   'rule one-season': () => 'Shorts and bare shoes are not worn with winter clothes.',
   'rule shoes-suit': () => 'Shoes suit the hem above them.',
+  'rule bag-by-the-water': () => 'A bag for the water is of cloth or straw.',
   'rule legwear-suits': () => 'Legwear suits the shoes and is seen below the hem.',
   'rule bare-legs': () => 'A dressy knee-length hem asks for legwear.',
   'rule heels-on-ground': () => 'On uneven ground and long walks heels are low.',
@@ -76,6 +77,7 @@ export const outfit = {
     `${v.plain} (up to ${v.ends}) and ${v.dressy} (from ${v.begins}) have no dress code in common.`,
   'two seasons': (v: { bare: string; winter: string }) =>
     `${v.bare} with ${v.winter}: one is for warm days, the other for cold ones.`,
+  'bag not by water': (v: { bag: string }) => `${v.bag} is better left away from wet things and sand.`,
   'bare shoes': (v: { legwear: string; shoes: string }) => `${v.shoes} are worn with bare feet, not with ${v.legwear}.`,
   'socks with heels': (v: { legwear: string; shoes: string }) => `${v.legwear} do not suit the heel of ${v.shoes}.`,
   'unseen legwear': (v: { legwear: string; garment: string }) => `Nobody sees ${v.legwear} under ${v.garment}.`,

@@ -21,6 +21,7 @@ export const outfit = {
   'rule dress-meets': () => 'Alle Teile eines Looks haben einen Dresscode gemeinsam.',
   'rule one-season': () => 'Shorts und offene Schuhe werden nicht mit Winterkleidung getragen.',
   'rule shoes-suit': () => 'Die Schuhe passen zum Saum darüber.',
+  'rule bag-by-the-water': () => 'Eine Tasche fürs Wasser ist aus Stoff oder Stroh.',
   'rule legwear-suits': () => 'Strümpfe passen zu den Schuhen und sind unter dem Saum zu sehen.',
   'rule bare-legs': () => 'Ein eleganter knielanger Saum verlangt Strümpfe.',
   'rule heels-on-ground': () => 'Auf unebenem Boden und langen Wegen sind die Absätze niedrig.',
@@ -76,6 +77,7 @@ export const outfit = {
   'dress apart': (v) =>
     `${v.plain} (bis ${dress(v.ends)}) und ${v.dressy} (ab ${dress(v.begins)}) haben keinen Dresscode gemeinsam.`,
   'two seasons': (v) => `${v.bare} und ${v.winter}: das eine für warme Tage, das andere für kalte.`,
+  'bag not by water': (v) => `${v.bag}: besser fern von Nassem und Sand.`,
   'bare shoes': (v) => `${v.shoes}: gehört an bloße Füße, ohne Strümpfe (${v.legwear}).`,
   'socks with heels': (v) => `${v.legwear} und ${v.shoes}: Diese Strümpfe passen nicht zum Absatz.`,
   'unseen legwear': (v) => `${v.legwear} und ${v.garment}: Die Strümpfe sieht niemand.`,
