@@ -4,10 +4,14 @@ import type { Air } from './required.ts';
 import { shadesEyes, shadesFace, sunCover, uvBand } from './sun.ts';
 
 /** Below this outdoors the guide speaks of cold, and of no city clothes at all. Own choice, on the careful side. */
-export const COLD_CAUTION_C = 0;
-export const BEYOND_TRAVEL_CLOTHES_C = -20;
+const COLD_CAUTION_C = 0;
+const BEYOND_TRAVEL_CLOTHES_C = -20;
 /** From here outdoors the guide speaks of heat. Own choice, on the careful side. */
-export const HEAT_CAUTION_C = 30;
+const HEAT_CAUTION_C = 30;
+
+/** True where it is so cold that no look from a travel bag serves. */
+export const isBeyondTravelClothes = ({ where }: Occasion['setting'], air: Air | undefined): boolean =>
+  where === 'outdoors' && air !== undefined && air.lowC <= BEYOND_TRAVEL_CLOTHES_C;
 
 export interface CautionQuestion {
   readonly occasion: Pick<Occasion, 'setting' | 'needs'>;
@@ -101,7 +105,7 @@ export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
   const { occasion, air, weather } = question;
   if (occasion.setting.where === 'indoors') return [];
   const cautions: Phrase[] = [];
-  if (air !== undefined && air.lowC <= BEYOND_TRAVEL_CLOTHES_C) {
+  if (air !== undefined && isBeyondTravelClothes(occasion.setting, air)) {
     cautions.push(phrase('comfort', 'beyond travel clothes', { low: air.lowC }));
   } else if (air !== undefined && air.lowC <= COLD_CAUTION_C) {
     cautions.push(phrase('comfort', 'cold caution', { low: air.lowC }));

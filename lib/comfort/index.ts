@@ -2,6 +2,7 @@ export {
   type CautionQuestion,
   cautionsFor,
   cautionsOfDay,
+  isBeyondTravelClothes,
   RAIN_LIKELY_PERCENT,
   SHOWERS_PERCENT,
   strongestCautions,

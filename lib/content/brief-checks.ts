@@ -1,4 +1,4 @@
-import { isFabricWord } from '../vocabulary/index.ts';
+import { CONTRADICTORY_NEEDS, isFabricWord } from '../vocabulary/index.ts';
 import { fabricInstead } from './nearest.ts';
 import type { WrittenBrief } from './schema/brief.ts';
 
@@ -50,6 +50,27 @@ export const checkHours = (written: WrittenBrief, say: Say): void => {
         break;
       }
       taken.set(hour, what);
+    }
+  }
+};
+
+/** Needs that no one look meets, and swimming in more than casual dress: each is two occasions. */
+export const checkNeeds = ({ occasions }: WrittenBrief, say: Say): void => {
+  for (const [index, { what, needs, dress }] of occasions.entries()) {
+    for (const [first, second] of CONTRADICTORY_NEEDS) {
+      if (!needs.includes(first) || !needs.includes(second)) continue;
+      say(
+        ['occasions', index, 'needs'],
+        `"${what}" asks for ${first} and for ${second}, which no look meets at once`,
+        `make two occasions of it: one with needs: [${first}], and the way there with needs: [${second}]`,
+      );
+    }
+    if (needs.includes('swim') && dress !== 'casual') {
+      say(
+        ['occasions', index, 'dress'],
+        `"${what}" asks for swim and for ${dress} dress`,
+        'write "dress: casual", and give the meal or the bar after it its own occasion',
+      );
     }
   }
 };

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
-import { checkCloths, checkHours, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
+import { checkCloths, checkHours, checkNeeds, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
 import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
@@ -112,6 +112,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkPlaces(written, say);
   checkPeople(written, say);
   checkHours(written, say);
+  checkNeeds(written, say);
   checkCloths(written, say);
   if (written.bag !== undefined && written.bags !== undefined) {
     say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');

@@ -1,7 +1,14 @@
-import { BEYOND_TRAVEL_CLOTHES_C } from '../comfort/cautions.ts';
-import { airOf, hoursOf, placeOf, shareATraveller, sunNeverRises } from '../comfort/index.ts';
+import {
+  airOf,
+  hoursOf,
+  isBeyondTravelClothes,
+  placeOf,
+  shareATraveller,
+  sunDuring,
+  sunNeverRises,
+} from '../comfort/index.ts';
 import type { Brief, Finding, Occasion, Piece, Plan } from '../model/index.ts';
-import type { Need } from '../vocabulary/index.ts';
+import { CONTRADICTORY_NEEDS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { COAT_SLOTS } from './layers.ts';
 import { daysBetween } from './moments.ts';
@@ -28,15 +35,6 @@ const finding = (
   };
 };
 
-/** Needs that exclude each other. common practice, no source */
-const CONTRADICTIONS: readonly (readonly [Need, Need])[] = [
-  ['swim', 'snow'],
-  ['swim', 'shoulders covered'],
-  ['swim', 'knees covered'],
-  ['swim', 'uneven ground'],
-  ['swim', 'long walking'],
-];
-
 const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   const { what, on, needs, setting, dress, activity } = occasion;
   const found: Finding[] = [];
@@ -48,10 +46,10 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
     say('error', 'occasion-outside-trip', message, phrase('plan', 'outside the trip mend', {}));
     return found;
   }
-  for (const [first, second] of CONTRADICTIONS) {
+  for (const [first, second] of CONTRADICTORY_NEEDS) {
     if (!needs.includes(first) || !needs.includes(second)) continue;
     const message = phrase('plan', 'contradictory needs', { occasion: what, first, second });
-    say('error', 'contradictory-needs', message, phrase('plan', 'contradictory needs mend', {}));
+    say('error', 'contradictory-needs', message, phrase('plan', 'contradictory needs mend', { first, second }));
   }
   if (needs.includes('swim') && dress !== 'casual') {
     const message = phrase('plan', 'swimming needs casual', { occasion: what, dress });
@@ -70,13 +68,16 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   if (air === undefined) {
     const message = phrase('plan', 'missing weather', { occasion: what, place: place?.name ?? '' });
     say('warning', 'missing-weather', message, phrase('plan', 'missing weather mend', {}));
-  } else if (setting.where === 'outdoors' && air.lowC <= BEYOND_TRAVEL_CLOTHES_C) {
+  } else if (isBeyondTravelClothes(setting, air)) {
     const message = phrase('plan', 'too cold for clothes', { occasion: what, low: air.lowC });
     say('error', 'too-cold-for-clothes', message, phrase('plan', 'too cold for clothes mend', {}));
   }
   if (place !== undefined && needs.includes('sun') && sunNeverRises(on, place)) {
     const message = phrase('plan', 'no sun', { occasion: what, place: place.name });
     say('warning', 'no-sun', message, phrase('plan', 'no sun mend', {}));
+  } else if (needs.includes('sun') && (sunDuring(occasion, place) ?? 90) < 0) {
+    const message = phrase('plan', 'sun is down', { occasion: what });
+    say('warning', 'no-sun', message, phrase('plan', 'sun is down mend', {}));
   }
   return found;
 };
@@ -156,14 +157,18 @@ export const findingsOfBrief = (brief: Brief): readonly Finding[] => [
   ...ofWashDays(brief),
 ];
 
-/** What the plan could not do, one finding an occasion, with the first mend. */
+const isTooCold = (brief: Brief, occasion: Occasion): boolean =>
+  isBeyondTravelClothes(occasion.setting, airOf(occasion, placeOf(brief, occasion)));
+
+/** What the plan could not do, one finding an occasion, with the first mend; cold beyond clothes is told of the brief. */
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
-  return plan.unserved.map(({ occasion: id, nearest, lacks, mends }): Finding => {
+  return plan.unserved.flatMap(({ occasion: id, nearest, lacks, mends }): readonly Finding[] => {
     const occasion = brief.occasions.find((other) => other.id === id);
+    if (occasion !== undefined && isTooCold(brief, occasion)) return [];
     const [mend = phrase('plan', 'no mend found', {}), ...others] = mends.map(({ what }) => what);
     const message = phrase('plan', 'unserved', { occasion: occasion?.what ?? id, on: occasion?.on ?? brief.from });
-    return {
+    const unserved: Finding = {
       ...finding('error', 'unserved-occasion', message, mend, brief, occasion === undefined ? [] : [occasion]),
       reason:
         nearest === undefined
@@ -174,6 +179,7 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
             }),
       ...(others.length === 0 ? {} : { orElse: others }),
     };
+    return [unserved];
   });
 };
 

@@ -47,7 +47,7 @@ interface Gate {
 const mendsFor = async (question: MendQuestion, index: number): Promise<readonly PlanMend[]> => {
   const { brief, problem, pools, assignment, solver } = question;
   const moment = problem.moments[index];
-  if (moment === undefined) return [];
+  if (moment === undefined || moment.beyondClothes) return [];
   const ways = waysToServe(question, moment, question.fixed.has(index));
   const builder = buildProgramme();
   const gates = new Map<string, Gate>();

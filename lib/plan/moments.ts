@@ -2,6 +2,7 @@ import {
   type Air,
   airOf,
   endHour,
+  isBeyondTravelClothes,
   placeOf,
   type RequiredClo,
   requiredClo,
@@ -29,6 +30,8 @@ export interface Moment {
   /** Clear-sky index at its highest outdoors; undefined indoors or off the map. */
   readonly uvIndex?: number;
   readonly swims: boolean;
+  /** So cold outdoors that no look serves, not even one the stylist fixed. */
+  readonly beyondClothes: boolean;
   readonly restriction: LookRestriction;
 }
 
@@ -89,6 +92,7 @@ const momentOf = (brief: Brief, occasion: Occasion): Moment => {
     ...(required === undefined ? {} : { required }),
     ...(elevation === undefined ? {} : { uvIndex: uvIndex(elevation) }),
     swims: occasion.needs.includes('swim'),
+    beyondClothes: isBeyondTravelClothes(occasion.setting, air),
     restriction: restrictionOf(occasion, required, brief.avoid.heelCmOver),
   };
 };

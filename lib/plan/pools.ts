@@ -25,7 +25,7 @@ const onceEach = (candidates: readonly Candidate[]): readonly Candidate[] => {
   });
 };
 
-/** Every occasion's pool. A fixed look is its occasion's only one. */
+/** Every occasion's pool. A fixed look is its occasion's only one; beyond the cold of travel clothes there is none. */
 export const poolsFor = (
   source: LookSource,
   moments: readonly Moment[],
@@ -34,6 +34,7 @@ export const poolsFor = (
 ): readonly Pool[] => {
   const favourites = capsule.favourites.map(({ pieces: worn }) => worn);
   return moments.map((moment) => {
+    if (moment.beyondClothes) return { candidates: [], complete: true };
     const fixed = fixedFor(capsule, moment);
     if (fixed !== undefined) {
       const candidate = fixedCandidate(source, moment, fixed);

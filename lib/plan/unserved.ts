@@ -34,7 +34,9 @@ const subsets = (asks: readonly Ask[]): readonly ReadonlySet<Ask>[] =>
   Array.from(
     { length: 2 ** asks.length },
     (_, chosen) => new Set(asks.filter((__, index) => (chosen & (2 ** index)) !== 0)),
-  ).sort((a, b) => a.size - b.size);
+  )
+    // clothes are never near to swimwear: that is dropped last of all
+    .sort((a, b) => Number(a.has('need swim')) - Number(b.has('need swim')) || a.size - b.size);
 
 const wordsFor = (ask: Ask, moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Phrase => {
   if (ask === 'dress') return phrase('plan', 'lacks dress', { dress: moment.occasion.dress });
@@ -52,6 +54,7 @@ const wordsFor = (ask: Ask, moment: Moment, look: Look, pieces: ReadonlyMap<stri
 const nearestByAsks = (source: LookSource, moment: Moment, pieces: ReadonlyMap<string, Piece>): Nearest => {
   for (const dropped of subsets(asksOf(moment.restriction))) {
     const look = source.rank(1, relaxed(moment.restriction, dropped))[0]?.look;
+    if (look !== undefined && dropped.has('need swim')) return { lacks: [phrase('plan', 'lacks swimwear', {})] };
     if (look !== undefined) return { look, lacks: [...dropped].map((ask) => wordsFor(ask, moment, look, pieces)) };
   }
   return { lacks: [phrase('plan', 'no look at all', {})] };
@@ -88,6 +91,7 @@ export const nearestLook = (
 ): Nearest => {
   const moment = problem.moments[index];
   if (moment === undefined) return { lacks: [] };
+  if (moment.beyondClothes) return { lacks: [phrase('plan', 'beyond travel clothes', { low: moment.air?.lowC ?? 0 })] };
   const candidates = pools[index]?.candidates ?? [];
   const blocked = candidates
     .map((candidate) => ({ candidate, lacks: conflictsOf(problem, assignment, index, candidate) }))

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Brief, Occasion } from '../../lib/model/index.ts';
 import { findingsOfBrief } from '../../lib/plan/index.ts';
+import { CONTRADICTORY_NEEDS } from '../../lib/vocabulary/index.ts';
 import { createFormats, english, say } from '../../lib/words/index.ts';
 import { brief, occasion, weather } from './trip.ts';
 
@@ -34,14 +35,24 @@ describe('findings of a brief', () => {
     expect(rules(withOccasions(occasion('2027-10-02', 'A'), occasion('2027-10-02', 'B')))).toEqual(['two-at-one-hour']);
   });
 
-  it.each([[['swim', 'snow']], [['swim', 'knees covered']], [['swim', 'shoulders covered']]] as const)(
-    'reports that %j contradict each other',
-    (needs) => {
-      expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toContain(
-        'contradictory-needs',
-      );
-    },
-  );
+  it.each(CONTRADICTORY_NEEDS.map((needs) => [needs]))('reports that %j contradict each other', (needs) => {
+    expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toContain(
+      'contradictory-needs',
+    );
+  });
+
+  it('lets swimwear cover what it can', () => {
+    const needs = ['swim', 'shoulders covered', 'knees covered', 'head covered', 'sun'] as const;
+    expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toEqual([]);
+  });
+
+  it('says what two occasions to make of a contradiction', () => {
+    const walkIn = occasion('2027-10-02', 'Sea swim', { needs: ['swim', 'uneven ground'], activity: 'swimming' });
+    const [found] = findingsOfBrief(withOccasions(walkIn));
+    expect(say(english, formats, found?.mend ?? { room: '', key: '', values: {} })).toBe(
+      'Make two occasions of it: one with “needs: [swim]”, and the way there with “needs: [uneven ground]”.',
+    );
+  });
 
   it('reports formal swimming, and swimming without swimwear', () => {
     expect(rules(withOccasions(occasion('2027-10-02', 'Pool', { needs: ['swim'], dress: 'formal' })))).toEqual([
@@ -80,6 +91,12 @@ describe('findings of a brief', () => {
       occasions: [occasion('2027-12-19', 'Walk', { ...outdoors, needs: ['sun'] })],
     });
     expect(rules(trip)).toEqual(['too-cold-for-clothes', 'no-sun']);
+  });
+
+  it('reports an occasion that asks for sun after dark', () => {
+    const terrace = (at: string): Occasion => occasion('2027-10-02', 'Terrace', { ...outdoors, needs: ['sun'], at });
+    expect(rules(withOccasions(terrace('21:30')))).toEqual(['no-sun']);
+    expect(rules(withOccasions(terrace('14:00')))).toEqual([]);
   });
 
   it('reports wash days outside the trip, too late, or without time to dry', () => {

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Brief, Occasion, Piece, Plan } from '../../lib/model/index.ts';
-import { findingsOfPlan, momentsOf, planTrip, type Solver, type TripQuestion } from '../../lib/plan/index.ts';
+import {
+  findingsOfBrief,
+  findingsOfPlan,
+  momentsOf,
+  planTrip,
+  type Solver,
+  type TripQuestion,
+} from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
 import { allLooks, bruteForce } from './look-source.ts';
@@ -282,9 +289,28 @@ describe('when it cannot be done', () => {
     });
     const made = await plan(polar, BASICS);
     expect(made.served).toBe(0);
+    expect(words(made.unserved[0]?.lacks ?? [])).toEqual(['at -39°C no clothes in a travel bag are enough']);
+    const chosen = capsule({
+      fixed: [{ occasion: 'Walk', pieces: ['shirt', 'jeans', 'cardigan', 'coat', 'loafers'] }],
+    });
+    expect((await plan(polar, BASICS, { capsule: chosen })).served).toBe(0);
+    expect(findingsOfBrief(polar).map(({ rule }) => rule)).toEqual(['too-cold-for-clothes']);
+    expect(findingsOfPlan(made, polar, BASICS)).toEqual([]);
     expect(words(made.days[1]?.occasions[0]?.cautions ?? []).join(' ')).toMatch(
       /no clothes in a travel bag are enough/,
     );
+  });
+
+  it('never calls a suit near to a swim', async () => {
+    const pool = brief({ occasions: [swim('2027-10-03', '10:00')] });
+    const dry = BASICS.filter(({ id }) => id !== 'swimsuit');
+    const made = await plan(pool, dry);
+    expect(made.unserved).toMatchObject([{ lacks: [{ key: 'lacks swimwear' }] }]);
+    expect(made.unserved[0]?.nearest).toBeUndefined();
+    const covered = { ...swim('2027-10-03', '10:00'), needs: ['swim', 'knees covered'] as const };
+    const [unserved] = (await plan(brief({ occasions: [covered] }), BASICS)).unserved;
+    expect(unserved?.nearest?.worn.map(({ piece: id }) => id)).toEqual(['swimsuit']);
+    expect(words(unserved?.lacks ?? [])).toEqual(['it leaves the knees bare']);
   });
 
   it('tells fixed pieces that make no look', async () => {

@@ -11,6 +11,12 @@ const NEEDS: Readonly<Record<string, string>> = {
   'head covered': 'a covered head',
   sun: 'strong sun',
 };
+/** What a look leaves uncovered. */
+const BARE: Readonly<Record<string, string>> = {
+  'shoulders covered': 'it leaves the shoulders bare',
+  'knees covered': 'it leaves the knees bare',
+  'head covered': 'it leaves the head bare',
+};
 const needWords = (need: string): string => NEEDS[need] ?? need;
 const doing = (activity: string): string =>
   activity === 'brisk walking' ? 'walking briskly' : activity === 'swimming' ? 'swimming' : activity;
@@ -68,7 +74,10 @@ export const plan = {
     `it is not warm enough for ${doing(v.activity)} at ${f.celsius(v.low)}`,
   'lacks coolness': (v: { high: number; activity: string }, f: Formats) =>
     `it is too warm for ${doing(v.activity)} at ${f.celsius(v.high)}`,
-  'lacks need': (v: { need: string }) => `it has nothing for ${needWords(v.need)}`,
+  'lacks need': (v: { need: string }) => BARE[v.need] ?? `it has nothing for ${needWords(v.need)}`,
+  'lacks swimwear': () => 'there is no swimwear for it',
+  'beyond travel clothes': (v: { low: number }, f: Formats) =>
+    `at ${f.celsius(v.low)} no clothes in a travel bag are enough`,
   'no look at all': () => 'these pieces make no look at all',
   'still wet': (v: { pieces: readonly string[] }, f: Formats) => `${f.list(v.pieces)} would still be wet`,
   'worn out': (v: { pieces: readonly string[] }, f: Formats) =>
@@ -126,7 +135,8 @@ export const plan = {
   'two at one hour mend': () => 'Give one of them another hour, or name the travellers each is for.',
   'contradictory needs': (v: { occasion: string; first: string; second: string }) =>
     `“${v.occasion}” asks for ${needWords(v.first)} and for ${needWords(v.second)}, which no look meets at once.`,
-  'contradictory needs mend': () => 'Make two occasions of it.',
+  'contradictory needs mend': (v: { first: string; second: string }) =>
+    `Make two occasions of it: one with “needs: [${v.first}]”, and the way there with “needs: [${v.second}]”.`,
   'swimming needs casual': (v: { occasion: string; dress: string }) =>
     `“${v.occasion}” asks for swimming and for ${v.dress} dress.`,
   'swimming needs casual mend': () => 'Make it casual; give the meal or the bar after it its own occasion.',
@@ -135,6 +145,8 @@ export const plan = {
   'no sun': (v: { occasion: string; place: string }) =>
     `The sun does not rise in ${v.place} on the day of “${v.occasion}”: it asks for sun, and there is none.`,
   'no sun mend': () => 'Take the need "sun" away; plan for darkness and ice instead.',
+  'sun is down': (v: { occasion: string }) => `“${v.occasion}” asks for sun, but the sun is down by then.`,
+  'sun is down mend': () => 'Take the need "sun" away, or correct the hour or the time zone of the place.',
   'too cold for clothes': (v: { occasion: string; low: number }, f: Formats) =>
     `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves.`,
   'too cold for clothes mend': () =>

@@ -8,6 +8,13 @@ const FEW = 4;
 const few = (items: readonly string[]): readonly string[] =>
   items.length <= FEW ? items : [...items.slice(0, FEW - 1), `${items.length - FEW + 1} weitere`];
 
+/** What a look leaves uncovered. */
+const BARE: Readonly<Record<string, string>> = {
+  'shoulders covered': 'lässt die Schultern frei',
+  'knees covered': 'lässt die Knie frei',
+  'head covered': 'lässt den Kopf unbedeckt',
+};
+
 const entryWords = ({
   actions,
   fields,
@@ -44,7 +51,9 @@ export const plan = {
   'lacks flat shoes': () => 'hat einen höheren Absatz, als das Briefing erlaubt',
   'lacks warmth': (v, f) => `ist bei ${f.celsius(v.low)} beim ${doing(v.activity)} nicht warm genug`,
   'lacks coolness': (v, f) => `ist bei ${f.celsius(v.high)} beim ${doing(v.activity)} zu warm`,
-  'lacks need': (v) => `hat nichts für ${need(v.need)}`,
+  'lacks need': (v) => BARE[v.need] ?? `hat nichts für ${need(v.need)}`,
+  'lacks swimwear': () => 'es gibt keine Bademode dafür',
+  'beyond travel clothes': (v, f) => `bei ${f.celsius(v.low)} reicht keine Kleidung aus einem Reisegepäck`,
   'no look at all': () => 'aus diesen Teilen entsteht kein Look',
   'still wet': (v, f) => `noch nass: ${f.list(v.pieces)}`,
   'worn out': (v, f) => `müsste in die Wäsche oder trocknet noch: ${f.list(v.pieces)}`,
@@ -97,7 +106,8 @@ export const plan = {
   'two at one hour mend': () => 'Eines davon verlegen oder eintragen, für wen welcher Anlass gilt.',
   'contradictory needs': (v) =>
     `${quoted(v.occasion)} verlangt etwas für ${need(v.first)} und für ${need(v.second)}; kein Look kann beides zugleich.`,
-  'contradictory needs mend': () => 'Zwei Anlässe daraus machen.',
+  'contradictory needs mend': (v) =>
+    `Zwei Anlässe daraus machen: einen mit ${quoted(`needs: [${v.first}]`)} und den Weg dorthin mit ${quoted(`needs: [${v.second}]`)}.`,
   'swimming needs casual': (v) =>
     `${quoted(v.occasion)} verlangt Schwimmen und zugleich den Dresscode ${dress(v.dress)}.`,
   'swimming needs casual mend': () =>
@@ -107,6 +117,9 @@ export const plan = {
   'no sun': (v) =>
     `Am Tag von ${quoted(v.occasion)} geht die Sonne nicht auf (${v.place}): Sonne ist verlangt, aber es gibt keine.`,
   'no sun mend': () => 'Unter „needs“ das Wort „sun“ streichen; stattdessen Dunkelheit und Eis einplanen.',
+  'sun is down': (v) => `${quoted(v.occasion)} verlangt Sonne, aber dann steht sie nicht am Himmel.`,
+  'sun is down mend': () =>
+    'Unter „needs“ das Wort „sun“ streichen oder die Uhrzeit oder die Zeitzone des Ortes berichtigen.',
   'too cold for clothes': (v, f) =>
     `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: dafür reicht kein Reiselook.`,
   'too cold for clothes mend': () =>
