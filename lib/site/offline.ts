@@ -3,9 +3,12 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { build } from 'esbuild';
 
-/** What is kept for days without signal: every page, and the pictures a phone shows. Cards, sheets and the widest pictures are not. */
+/**
+ * What is kept for days without signal: every page, the pictures a phone shows, pieces also as large as they are laid
+ * out for trying, and drawings. Cards, sheets and the other widths of looks are not.
+ */
 const KEPT =
-  /(\.html|\.css|\.js|\.webmanifest|-480\.webp|-small\.webp|pictures\/cloth\/[^/]+\.webp|icon\.svg|-latin(-ext)?-[^/]+\.woff2)$/;
+  /(\.html|\.css|\.js|\.webmanifest|-480\.webp|-(small|large)\.webp|pictures\/cloth\/[^/]+\.webp|(?<!cards\/[^/]+)\.svg|-latin(-ext)?-[^/]+\.woff2)$/;
 
 /** Never keeps itself: the browser asks for it anew to learn of a new build. */
 const WORKER = 'sw.js';
@@ -24,10 +27,28 @@ const addressFrom = (folder: string, file: string): string =>
     .join('/')
     .replace(/(^|\/)index\.html$/, '$1') || './';
 
+/** Pictures of the trip's other guides that this guide's pages show: the looks of who travels along, the cloth of a mood. */
+const borrowed = async (folder: string, pages: readonly string[]): Promise<readonly string[]> => {
+  const asked = new Set<string>();
+  for (const page of pages) {
+    const html = await readFile(page, 'utf8');
+    for (const [, sources = ''] of html.matchAll(/\s(?:src|srcset)="([^"]+)"/g)) {
+      for (const source of sources.split(',')) {
+        const file = path.join(path.dirname(page), source.trim().split(' ')[0] ?? '');
+        if (!file.startsWith(folder + path.sep)) asked.add(file);
+      }
+    }
+  }
+  return [...asked].toSorted();
+};
+
 /** Writes a guide's service worker: its list of files, and a cache named by a hash of all they hold. */
 export const writeWorker = async (out: string, guide: string): Promise<void> => {
   const folder = path.join(out, guide);
-  const files = [...(await filesBelow(folder)), ...(await filesBelow(path.join(out, 'assets')))]
+  const own = await filesBelow(folder);
+  const pages = own.filter((file) => file.endsWith('.html'));
+  const shared = await filesBelow(path.join(out, 'assets'));
+  const files = [...new Set([...own, ...shared, ...(await borrowed(folder, pages))])]
     .filter((file) => KEPT.test(file.split(path.sep).join('/')))
     .filter((file) => path.basename(file) !== WORKER);
   const hash = createHash('sha256');

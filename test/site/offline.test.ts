@@ -67,6 +67,7 @@ describe('without signal, after the first visit', () => {
     ['all looks', 'looks/', 3],
     ['the pieces', 'pieces/', 2],
     ['the cover', '', 3],
+    ['the moods, with the cloth of the other one', 'moods/', 2],
   ])('pictures are there on %s, also on a sharp screen', async (_, address, deviceScaleFactor) => {
     const context = await visit.browser.newContext({ viewport: PHONE, deviceScaleFactor, serviceWorkers: 'allow' });
     const page = await visit.also(context, `${GUIDE}/`);
@@ -74,14 +75,29 @@ describe('without signal, after the first visit', () => {
     visit.server.signal(false);
     await page.goto(`${visit.server.address}${GUIDE}/${address}`);
     const missing = await page.evaluate(async () => {
-      const own = [...document.images].filter(
-        (image) => image.checkVisibility() && !image.src.includes('/ink-and-rose/'),
-      );
+      const own = [...document.images].filter((image) => image.checkVisibility());
       for (const image of own) image.loading = 'eager';
       await Promise.all(own.map((image) => image.decode().catch(() => undefined)));
       return own.filter(({ naturalWidth }) => naturalWidth === 0).map(({ currentSrc }) => currentSrc);
     });
     expect(missing).toEqual([]);
+    await context.close();
+  });
+
+  it('a combination is laid out, with the pictures of its pieces', async () => {
+    const { context, page } = await firstVisit();
+    visit.server.signal(false);
+    await page.goto(`${visit.server.address}${GUIDE}/try/?piece=white-poplin-shirt&piece=charcoal-wide-trousers`);
+    const addresses = await page
+      .locator('[data-try-board] image')
+      .evaluateAll((all) => all.map((image) => new URL(image.getAttribute('href') ?? '', document.baseURI).href));
+    expect(addresses).toHaveLength(2);
+    expect(await kept(page)).toEqual(expect.arrayContaining(addresses.map((address) => new URL(address).pathname)));
+    const widths = await page.evaluate(
+      (all) => Promise.all(all.map(async (src) => (await createImageBitmap(await (await fetch(src)).blob())).width)),
+      addresses,
+    );
+    expect(Math.min(...widths)).toBeGreaterThan(0);
     await context.close();
   });
 
@@ -101,11 +117,13 @@ describe('without signal, after the first visit', () => {
     const { context, page } = await firstVisit();
     const paths = await kept(page);
     expect(paths.length).toBeGreaterThan(100);
+    const foreign = paths.filter(
+      (each) => !each.startsWith(`/guides/${GUIDE}/`) && !each.startsWith('/guides/assets/'),
+    );
+    expect(foreign.length, 'the cloth of the other mood, which stands beside this one').toBeGreaterThan(0);
+    expect(foreign.filter((each) => !each.startsWith(`/guides/${OTHER}/pictures/cloth/`))).toEqual([]);
     expect(
-      paths.filter((each) => !each.startsWith(`/guides/${GUIDE}/`) && !each.startsWith('/guides/assets/')),
-    ).toEqual([]);
-    expect(
-      paths.filter((each) => /\.(pdf|png)$/.test(each)),
+      paths.filter((each) => /\.(pdf|png)$|\/cards\//.test(each)),
       'what is to print and the cards are left out',
     ).toEqual([]);
     await context.close();
