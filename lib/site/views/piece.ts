@@ -4,8 +4,7 @@ import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import type { ImageView } from './pictures.ts';
-import { pieceImage } from './pictures.ts';
+import { type ImageView, pieceImage } from './pictures.ts';
 import { type LookTile, tileOf } from './tile.ts';
 
 export interface Fact {
@@ -28,8 +27,17 @@ export interface PieceView {
   >;
 }
 
+/** The least insulation, clo, that is called so: a T-shirt is light, a shirt medium, a jumper warm, a coat very warm. common practice, no source */
+const WARMTHS = [
+  [0.5, 'very warm'],
+  [0.26, 'warm'],
+  [0.15, 'medium'],
+  [0.03, 'light'],
+] as const;
+
 const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] => {
   const measured = ({ basis }: Measure, text: string): string => (basis === 'estimated' ? `${text} ≈` : text);
+  const warmth = WARMTHS.find(([least]) => piece.clo.value >= least)?.[1];
   return [
     { name: word('fact cloth'), value: piece.fabricText },
     {
@@ -38,7 +46,9 @@ const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] =>
     },
     { name: word('fact weight'), value: measured(piece.grams, formats.grams(piece.grams.value)) },
     { name: word('fact room'), value: measured(piece.litres, formats.litres(piece.litres.value)) },
-    { name: word('fact warmth'), value: measured(piece.clo, word('clo', { clo: piece.clo.value })) },
+    ...(warmth === undefined
+      ? []
+      : [{ name: word('fact warmth'), value: measured(piece.clo, word('warmth of a piece', { warmth })) }]),
     {
       name: word('fact dress'),
       value: word('dress from to', {
@@ -46,24 +56,30 @@ const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] =>
         high: DRESS_CODES[piece.dress.high] ?? '',
       }),
     },
-    {
-      name: word('fact dries'),
-      value: measured(piece.care.dryHours, word('hours', { hours: piece.care.dryHours.value })),
-    },
+    ...(piece.care.dryHours.value === 0
+      ? []
+      : [
+          {
+            name: word('fact dries'),
+            value: measured(piece.care.dryHours, word('hours', { hours: piece.care.dryHours.value })),
+          },
+        ]),
   ];
 };
 
 const earnsOf = (guide: Guide, piece: Piece, { word, formats }: SiteVoice): readonly Fact[] => {
   const earned = guide.earnings.find((entry) => entry.piece === piece.id);
   if (earned === undefined) return [];
+  const layered = {
+    name: word('layered looks'),
+    value: word('so many of', {
+      count: formats.count(earned.layeredLooks),
+      of: formats.count(guide.counts.layered),
+    }),
+  };
   return [
-    {
-      name: word('layered looks'),
-      value: word('so many of', {
-        count: formats.count(earned.layeredLooks),
-        of: formats.count(guide.counts.layered),
-      }),
-    },
+    // shoes, bags and jewellery finish a look: layered looks are counted without them
+    ...(earned.layeredLooks === 0n ? [] : [layered]),
     {
       name: word('complete looks'),
       value: word('so many of', {

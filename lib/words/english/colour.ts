@@ -76,6 +76,14 @@ const SCHEMES: Readonly<Record<string, string>> = {
   triad: 'the two colours a third of the wheel away',
 };
 
+/** Relations of two colours whose own names are of the trade. */
+const RELATIONS: Readonly<Record<string, string>> = {
+  'near miss': 'nearly alike',
+  split: 'nearly opposite',
+  triad: 'a third apart',
+  'shared colour': 'a colour in common',
+};
+
 /** English sentences of the colour room. */
 export const colour = {
   'metal goes': (v: TwoColours) => sentence(`${pair(v)}: metal goes with everything.`),
@@ -88,7 +96,7 @@ export const colour = {
     sentence(`${pair(v)} nearly match, and that looks like a mistake: choose the same one, or a clear step away.`),
   'two neutrals': (v: TwoColours) => sentence(`${pair(v)}: two neutrals, always right.`),
   'neutral goes': (v: { neutral: string; colour: string }) =>
-    sentence(`${v.neutral} is a neutral and leaves the word to ${v.colour}.`),
+    sentence(`${v.neutral} is a neutral and lets ${v.colour} speak.`),
   'tone on tone': (v: TwoColours) => sentence(`${pair(v)}: tone on tone, one hue lighter and darker.`),
   neighbouring: (v: TwoColours) => sentence(`${pair(v)} are neighbours on the colour wheel.`),
   contrast: (v: TwoColours) => sentence(`${pair(v)} are a contrast that works because one of them keeps back.`),
@@ -124,9 +132,13 @@ export const colour = {
   'palette support': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
   'palette neutrals': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is a smaller neutral' : 'are smaller neutrals'}.`),
+    sentence(
+      `${f.list(v.colours)} ${v.colours.length === 1 ? 'is a quiet neutral beside them' : 'are quiet neutrals beside them'}.`,
+    ),
   'palette metal': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the metal' : 'are the metals'}.`),
+    sentence(
+      `${f.list(v.colours)} ${v.colours.length === 1 ? 'is the metal worn with it' : 'are the metals worn with it'}.`,
+    ),
   'palette accent': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
   'palette pairs': (v: { going: number; of: number }, f: Formats) =>
@@ -135,16 +147,16 @@ export const colour = {
       : `${f.count(v.going)} of ${f.plural(v.of, { one: '# pair', other: '# pairs' })} of top and bottom go together by colour.`,
   'palette lonely': (v: { pieces: readonly string[] }, f: Formats) =>
     `${f.list(v.pieces)} ${v.pieces.length === 1 ? 'goes' : 'go'} with nothing else here by colour.`,
-  'cohesion close': () => 'The palette is of one piece.',
-  'cohesion good': () => 'The palette holds together.',
-  'cohesion loose': () => 'The palette holds together loosely.',
-  'cohesion apart': () => 'The palette pulls apart.',
+  'cohesion close': () => 'The colours belong together.',
+  'cohesion good': () => 'The colours go well together.',
+  'cohesion loose': () => 'The colours go together, loosely.',
+  'cohesion apart': () => 'The colours pull apart.',
   template: (v: Template, f: Formats) => {
     const stray = `${f.list(v.outside)} ${v.outside.length === 1 ? 'strays' : 'stray'} from the rest of the palette`;
     const kept = TEMPLATES[v.type]?.(f.list(v.first), f.list(v.second), v.first.length > 1);
     if (kept === undefined) return 'The palette is all neutrals.';
     if (v.first.length === 0) return sentence(`${stray}.`);
-    return sentence(`beside the neutrals, ${kept}${v.outside.length === 0 ? '' : `; ${stray}`}.`);
+    return sentence(`apart from the neutrals, ${kept}${v.outside.length === 0 ? '' : `; ${stray}`}.`);
   },
   'template one': (v: { colour: string }) => sentence(`${v.colour} is the one colour among neutrals.`),
   'addition goes': (v: Addition, f: Formats) => sentence(`${goesWith(v, f)}.`),
@@ -185,7 +197,7 @@ export const colour = {
   'hard to tell mend': () => 'Their names stand under every picture of it; name them too wherever else you show it.',
 
   'role name': (v: { role: string }) => sentence(v.role),
-  'relation name': (v: { relation: string }) => v.relation,
+  'relation name': (v: { relation: string }) => RELATIONS[v.relation] ?? v.relation,
   'vision name': (v: { vision: string }) => sentence(v.vision),
   'vision plain': (v: { vision: string }) => VISIONS[v.vision] ?? v.vision,
   'family name': (v: { family: string }) => v.family,

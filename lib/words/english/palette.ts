@@ -14,7 +14,7 @@ export const palette = {
   'hardly seen': (_: Record<never, never>, f: Formats) => `under ${f.percent(0.01)}`,
   'relations heading': () => 'How they go together',
   'relations means': () =>
-    'Two colours are judged by where they stand on the wheel, how strong and how light they are.',
+    'What counts is where two colours stand on the wheel, and how strong and how light they are.',
   'neutrals go': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(
       v.colours.length === 1
@@ -36,11 +36,11 @@ export const palette = {
   goes: () => 'goes',
   'does not go': () => 'does not go',
   'notes heading': () => 'Worth a second look',
-  'nothing alone': () => 'No piece is alone: each has something to go with by colour.',
-  'nothing alike': () => 'No two pieces of one place are too alike in colour.',
+  'nothing alone': () => 'No piece stands alone: each has something to go with.',
+  'nothing alike': () => 'No two pieces that do the same job are too alike in colour.',
   'more heading': () => 'One colour more',
-  'more means': () => 'What a plain piece more would do, in the colours of the mood.',
-  'more means any': () => 'What one plain piece more would do.',
+  'more means': () => 'What one more plain piece would do, in the colours of this mood.',
+  'more means any': () => 'What one more plain piece would do.',
   'nothing more': () => 'No new colour would make more pairs.',
   'vision heading': () => 'As others see it',
   // one in twelve and one in two hundred: red-green deficiency of all degrees among Europeans, from memory
@@ -50,5 +50,5 @@ export const palette = {
   'vision without': (v: { plain: string }) => sentence(`with ${v.plain}`),
   'palette in order': (v: { colours: readonly string[] }, f: Formats) => sentence(`${f.list(v.colours)}.`),
   'seen as': () => 'As they are, and as they are seen',
-  'nothing hard': () => 'No two pieces that are worn together in this book run together.',
+  'nothing hard': () => 'No two pieces that are worn together in this book look alike to anyone.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

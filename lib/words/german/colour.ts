@@ -125,7 +125,7 @@ export const colour = {
   'palette base': (v, f) => `Die Basis: ${f.list(colourWords(v.colours))}.`,
   'palette support': (v, f) =>
     sentence(`${f.list(colourWords(v.colours))} ${v.colours.length === 1 ? 'begleitet' : 'begleiten'} sie`),
-  'palette neutrals': (v, f) => `Kleinere Neutrale: ${f.list(colourWords(v.colours))}.`,
+  'palette neutrals': (v, f) => `Ruhige Neutrale daneben: ${f.list(colourWords(v.colours))}.`,
   'palette metal': (v, f) =>
     `${v.colours.length === 1 ? 'Das Metall' : 'Die Metalle'}: ${f.list(colourWords(v.colours))}.`,
   'palette accent': (v, f) =>
@@ -136,10 +136,10 @@ export const colour = {
       : `${f.count(v.going)} von ${f.plural(v.of, PAIRS)} aus Oberteil und Unterteil passen farblich.`,
   'palette lonely': (v, f) =>
     sentence(`${f.list(v.pieces)} ${v.pieces.length === 1 ? 'passt' : 'passen'} hier farblich zu nichts anderem`),
-  'cohesion close': () => 'Die Palette ist wie aus einem Guss.',
-  'cohesion good': () => 'Die Palette hält gut zusammen.',
-  'cohesion loose': () => 'Die Palette hält locker zusammen.',
-  'cohesion apart': () => 'Die Palette fällt auseinander.',
+  'cohesion close': () => 'Die Farben sind wie aus einem Guss.',
+  'cohesion good': () => 'Die Farben passen gut zusammen.',
+  'cohesion loose': () => 'Die Farben passen locker zusammen.',
+  'cohesion apart': () => 'Die Farben fallen auseinander.',
   template: (v, f) => {
     const stray = `${f.list(colourWords(v.outside))} ${v.outside.length === 1 ? 'fällt' : 'fallen'} aus der Palette heraus`;
     const kept = TEMPLATES[v.type]?.(f.list(colourWords(v.first)), f.list(colourWords(v.second)), v.first.length > 1);

@@ -30,8 +30,8 @@ export const palette = {
   goes: () => 'passt',
   'does not go': () => 'passt nicht',
   'notes heading': () => 'Einen zweiten Blick wert',
-  'nothing alone': () => 'Kein Teil steht allein: Jedes hat farblich etwas, wozu es passt.',
-  'nothing alike': () => 'Keine zwei Teile an einer Stelle sind sich farblich zu ähnlich.',
+  'nothing alone': () => 'Kein Teil steht allein: Jedes hat etwas, wozu es passt.',
+  'nothing alike': () => 'Keine zwei Teile mit derselben Aufgabe sind sich farblich zu ähnlich.',
   'more heading': () => 'Eine Farbe mehr',
   'more means': () => 'Was ein einfarbiges Teil mehr brächte, in den Farben der Stimmung.',
   'more means any': () => 'Was ein einfarbiges Teil mehr brächte.',
@@ -43,5 +43,6 @@ export const palette = {
   'vision without': (v) => `Gesehen ${v.plain}`,
   'palette in order': (v, f) => sentence(f.list(colourWords(v.colours))),
   'seen as': () => 'Wie sie sind und wie sie gesehen werden',
-  'nothing hard': () => 'Keine zwei Teile, die in diesem Lookbook zusammen getragen werden, verschwimmen.',
+  'nothing hard': () =>
+    'Keine zwei Teile, die in diesem Lookbook zusammen getragen werden, sehen für irgendwen gleich aus.',
 } satisfies Translation<typeof english.palette>;

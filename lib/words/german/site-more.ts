@@ -1,6 +1,7 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
 import { colourWord } from './colours.ts';
+import { lookUp } from './glossary.ts';
 import type { site } from './site.ts';
 
 type Rest = Omit<typeof english.site, keyof typeof site>;
@@ -24,6 +25,8 @@ const SHORT_REASONS: Readonly<Record<string, string>> = {
   'off-the-skin': 'nicht auf der Haut',
   grammar: 'kein gemeinsamer Platz',
 };
+
+const warmthWord = lookUp({ light: 'leicht', medium: 'mittel', warm: 'warm', 'very warm': 'sehr warm' });
 
 /** German sentences of the site's further pages: palette, one piece, combinations, figures, moods, findings, trying. */
 export const siteMore = {
@@ -55,19 +58,19 @@ export const siteMore = {
   'fact warmth': () => 'Wärme',
   'fact dress': () => 'Dresscode',
   'fact dries': () => 'Trocken in',
-  clo: (v, f) => `${f.number(v.clo, 2)} clo`,
+  'warmth of a piece': (v) => warmthWord(v.warmth),
   hours: (v, f) => f.plural(v.hours, { one: '# Stunde', other: '# Stunden' }),
   times: (v, f) => (v.count === 0 ? 'noch nie' : f.plural(v.count, { one: 'einmal', other: '# Mal' })),
   'so many of': (v) => `${v.count} von ${v.of}`,
   'facts heading': () => 'Das Teil',
-  'earns heading': () => 'Was es bringt',
+  'earns heading': () => 'Was es zur Reise beiträgt',
   'earns means': () => 'So viele Looks fallen weg, wenn es zu Hause bleibt.',
   'worn on the trip': () => 'auf dieser Reise getragen',
   'goes with': () => 'Passt zu',
   'looks of piece': () => 'Alle Looks damit in diesem Lookbook',
   'pairs heading': () => 'Was wozu passt',
   'pairs lede': (v, f) =>
-    `${f.count(v.going)} von ${f.plural(v.of, { one: '# Kombination', other: '# Kombinationen' })} ${v.going === 1 ? 'passt' : 'passen'}. Ein Knopf heißt ja, mit den Looks dazu; wo keiner ist, steht der Grund.`,
+    `${f.count(v.going)} von ${f.plural(v.of, { one: '# Kombination', other: '# Kombinationen' })} ${v.going === 1 ? 'passt' : 'passen'}. Ein Knopf heißt ja, darunter die Looks damit; wo kein Knopf ist, steht der Grund.`,
   'tops by bottoms': (v, f) =>
     `${f.plural(v.tops, { one: '# Oberteil', other: '# Oberteile' })} mal ${f.plural(v.bottoms, { one: '# Unterteil', other: '# Unterteile' })}`,
   goes: () => 'Das passt',
@@ -111,7 +114,7 @@ export const siteMore = {
   'level advice': () => 'Ratschlag',
   'more heading': () => 'Mehr',
   today: () => 'Heute',
-  tonight: () => 'Heute Abend',
+  tonight: () => 'Heute Abend waschen',
   why: () => 'Warum dieser Look',
   'filters label': () => 'Unter den Looks auswählen',
   'filter piece': () => 'Mit',
@@ -124,7 +127,7 @@ export const siteMore = {
   'any dress': () => 'jeder Dresscode',
   'same in mood': (v) => `Dasselbe unter den Looks von ${v.mood}`,
   'looks shown': () => 'angezeigt',
-  'none shown': () => 'Kein Look erfüllt das alles. Einen Wunsch fallen lassen.',
+  'none shown': () => 'Kein Look erfüllt das alles. Einen Wunsch weglassen.',
   'show all': () => 'Alle Looks zeigen',
   'ticks reset': () => 'Alle Häkchen entfernen',
   'ticks reset sure': () => 'Wirklich alle Häkchen entfernen?',
@@ -132,13 +135,15 @@ export const siteMore = {
   'ticks not kept': () => 'Dieser Browser speichert nichts: Die Häkchen bleiben nur, bis die Seite geschlossen wird.',
   packed: () => 'eingepackt',
   'try heading': () => 'Kombination ausprobieren',
-  'try lede': () => 'Teile auswählen; das Urteil folgt denselben Regeln wie das ganze Lookbook.',
+  'try lede': () =>
+    'Teile auswählen und gleich sehen, ob sie zusammenpassen, beurteilt wie jeder Look in diesem Lookbook.',
   'try needs script': () =>
     'Zum Ausprobieren braucht es JavaScript. Was wozu passt, zeigt auch ohne JavaScript die Seite der Kombinationen.',
   'try goes': () => 'Das passt zusammen.',
   'try goes so far': () => 'So weit passt es.',
   'try not': () => 'Besser nicht.',
   'try empty': () => 'Ein erstes Teil auswählen.',
+  'try begin': () => 'Oder mit einem dieser Looks beginnen und ihn ändern.',
   'try clear': () => 'Neu beginnen',
   'try reasons': () => 'Warum nicht',
   'try advice': () => 'Gut zu wissen',
