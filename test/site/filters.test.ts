@@ -43,6 +43,7 @@ const WISHES: Readonly<Record<(typeof NAMES)[number], (data: Tile['data'], value
 describe('the filters of the looks', () => {
   it('offer pieces, occasions, weather and dress codes, each with "any" first', async () => {
     const page = await visit.open(LOOKS);
+    expect(await page.locator('[data-show-all]').isVisible(), 'all are shown').toBe(false);
     for (const name of NAMES) {
       const choices = await choicesOf(page, name);
       expect(choices[0], name).toBe('');
@@ -102,6 +103,7 @@ describe('the filters of the looks', () => {
     expect(await page.locator('[data-none]').isVisible()).toBe(true);
     expect((await tiles(page)).some(({ shown }) => shown)).toBe(false);
     await page.locator('[data-show-all]').click();
+    expect(await page.locator('[data-show-all]').isVisible(), 'there is nothing more to show').toBe(false);
     expect((await tiles(page)).every(({ shown }) => shown)).toBe(true);
     expect(await page.locator('[data-none]').isVisible()).toBe(false);
     expect(new URL(page.url()).search).toBe('');

@@ -64,6 +64,8 @@ export const filterLooks = (document: Document): void => {
     if (counter !== null) counter.textContent = String(shown);
     const empty = document.querySelector<HTMLElement>('[data-none]');
     if (empty !== null) empty.hidden = shown > 0;
+    for (const button of document.querySelectorAll<HTMLElement>('[data-show-all]'))
+      button.hidden = Object.values(wishes).every((wish) => wish === '');
   };
   const remember = (): void => {
     const asked = new URLSearchParams(

@@ -37,16 +37,22 @@ export interface LookView {
   /** Exchanges that make a look of no page: each leads to where it can be tried. */
   readonly swaps: readonly { readonly text: string; readonly href: string; readonly cloth: string | undefined }[];
   readonly note: string;
+  /** True where what is one piece away has room beside the note on a wide page. */
+  readonly nearBeside: boolean;
 }
 
 const TAPE: readonly [number, number] = [-5, 35];
 const NEAR_SHOWN = 4;
+/** Letters of a note from which its column is much longer than the one beside it. */
+const LONG_NOTE = 420;
 
 const layersOf = (look: GuideLook, nameOf: (id: string) => string, voice: SiteVoice): LookView['layers'] =>
-  look.outdoors.steps.map(({ layers, lowC, highC }) => ({
-    what: layers.length === 0 ? voice.word('no layers') : voice.word('with layers', { layers: layers.map(nameOf) }),
-    degrees: voice.word('degrees', { low: lowC, high: highC }),
-  }));
+  look.outdoors.steps.length < 2
+    ? []
+    : look.outdoors.steps.map(({ layers, lowC, highC }) => ({
+        what: layers.length === 0 ? voice.word('no layers') : voice.word('with layers', { layers: layers.map(nameOf) }),
+        degrees: voice.word('degrees', { low: lowC, high: highC }),
+      }));
 
 const rulerOf = ({ studio }: Guide, { slug }: GuideLook, pictures: PictureIndex): LookView['ruler'] => {
   const scale = pictures.scales?.[slug];
@@ -74,6 +80,25 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     const found = byId.get(piece);
     return found === undefined || found.note === '' ? [] : [`**${found.name}.** ${found.note}`];
   });
+  const note = [look.note, ...notes].filter((text) => text !== '').join('\n\n');
+  const near: LookView['near'] = look.neighbours.slice(0, NEAR_SHOWN).flatMap((neighbour) => {
+    const other = guide.looks[neighbour.number - 1];
+    return other === undefined
+      ? []
+      : [
+          {
+            ...tileOf(guide, other, pictures, voice, 240),
+            swap: word('swap', { out: nameOf(neighbour.out), in: nameOf(neighbour.in) }),
+          },
+        ];
+  });
+  const swaps: LookView['swaps'] = look.swaps
+    .filter((swap) => !look.neighbours.some((near) => near.out === swap.out && near.in === swap.in))
+    .map((swap) => ({
+      text: word('swap', { out: nameOf(swap.out), in: nameOf(swap.in) }),
+      href: tryHref(swap.pieces),
+      cloth: pictures.cloth[swap.in]?.address,
+    }));
   return {
     frame: frameOf({
       guide,
@@ -119,24 +144,9 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       cloth: pictures.cloth[piece]?.address,
       href: `pieces/${piece}/`,
     })),
-    near: look.neighbours.slice(0, NEAR_SHOWN).flatMap((neighbour) => {
-      const other = guide.looks[neighbour.number - 1];
-      return other === undefined
-        ? []
-        : [
-            {
-              ...tileOf(guide, other, pictures, voice, 240),
-              swap: word('swap', { out: nameOf(neighbour.out), in: nameOf(neighbour.in) }),
-            },
-          ];
-    }),
-    swaps: look.swaps
-      .filter((swap) => !look.neighbours.some((near) => near.out === swap.out && near.in === swap.in))
-      .map((swap) => ({
-        text: word('swap', { out: nameOf(swap.out), in: nameOf(swap.in) }),
-        href: tryHref(swap.pieces),
-        cloth: pictures.cloth[swap.in]?.address,
-      })),
-    note: voice.markdown([look.note, ...notes].filter((text) => text !== '').join('\n\n')),
+    near,
+    swaps,
+    note: voice.markdown(note),
+    nearBeside: note.length > LONG_NOTE || near.length + swaps.length < 2,
   };
 };

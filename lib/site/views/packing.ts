@@ -6,8 +6,7 @@ import { type WeightBar, weightBar } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { type LighterView, lighterView } from './lighter.ts';
-import type { ImageView } from './pictures.ts';
-import { pieceImage } from './pictures.ts';
+import { type ImageView, pieceImage } from './pictures.ts';
 
 export interface PackingLine {
   /** Stable id for the tick. */

@@ -5,8 +5,7 @@ import { KIND_GROUPS, KINDS } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import type { ImageView } from './pictures.ts';
-import { pieceImage } from './pictures.ts';
+import { type ImageView, pieceImage } from './pictures.ts';
 
 export interface PieceTile {
   readonly id: string;

@@ -7,8 +7,9 @@ import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { TryData, TryPiece } from '../try-data.ts';
 import type { SiteVoice } from '../voice.ts';
-import { type Frame, frameOf } from './frame.ts';
+import { type Frame, frameOf, tryHref } from './frame.ts';
 import { type PieceTile, pieceToScale } from './pieces.ts';
+import { type LookTile, tileOf } from './tile.ts';
 
 export interface TryView {
   readonly frame: Frame;
@@ -21,6 +22,8 @@ export interface TryView {
     readonly columns: number;
     readonly pieces: readonly { readonly id: string; readonly name: string; readonly image: PieceTile['image'] }[];
   }[];
+  /** Looks of the book to begin with. */
+  readonly starts: readonly LookTile[];
   /** `TryData` as JSON. */
   readonly data: string;
   readonly notes: readonly string[];
@@ -37,6 +40,7 @@ export interface TryView {
       | 'board'
       | 'empty'
       | 'pairs'
+      | 'begin'
       | 'looks',
       string
     >
@@ -81,6 +85,17 @@ const ORDER: readonly Heading[] = [
   'shoes',
   'accessories',
 ];
+
+const STARTS_SHOWN = 6;
+
+/** Looks to begin with; those first whose pictures everybody can tell apart. Each leads to where it can be changed. */
+const startsOf = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): TryView['starts'] => {
+  const plain = guide.looks.filter(({ hardToTell }) => hardToTell.length === 0);
+  return [...new Set([...plain, ...guide.looks])].slice(0, STARTS_SHOWN).map((look) => ({
+    ...tileOf(guide, look, pictures, voice, 240),
+    href: tryHref(look.look.worn.map(({ piece }) => piece)),
+  }));
+};
 
 const slotOf = (piece: Piece): Slot => slotsOfPiece(piece)[0] ?? 'top';
 
@@ -182,6 +197,7 @@ export const tryView = (
     heading: word('try heading'),
     lede: word('try lede'),
     groups: groupsOf(guide, pictures, voice),
+    starts: startsOf(guide, pictures, voice),
     data: JSON.stringify(dataOf(guide, pictures, houseRules, frame.base, voice)),
     notes:
       larger.length === 0
@@ -199,6 +215,7 @@ export const tryView = (
       board: word('try board'),
       empty: word('try empty'),
       pairs: word('nav pairs'),
+      begin: word('try begin'),
       looks: word('nav looks'),
     },
   };

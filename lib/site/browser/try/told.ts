@@ -30,7 +30,8 @@ export const told = (
     verdict: { empty: words.empty, goes: words.goes, 'so far': words.goesSoFar, not: words.not }[state],
     reasons,
     advice: saidOf(verdict, 'lowers the score', say),
-    missing: state === 'empty' ? [] : verdict.missing.map(say),
+    // what is to come is of no use until what speaks against it is gone
+    missing: state === 'empty' || state === 'not' ? [] : verdict.missing.map(say),
     look: verdict.look && looks[verdict.look.id],
   };
 };
