@@ -13,7 +13,7 @@ import { evaluate, type Filled } from './search.ts';
 /** Looks of a wardrobe from which on it is large: fewer starts. */
 const LARGE = 400_000;
 /** Steps of the proof, some seconds. */
-const EFFORT = 200_000_000;
+const EFFORT = 100_000_000;
 /** Steps of the proof for a proposal after the first, whose bound is not told. */
 const EFFORT_LATER = 40_000_000;
 

@@ -1,31 +1,41 @@
 import type { PartedLooks } from './looks.ts';
-import { createPairBounds } from './pair-bounds.ts';
+import { createPairBounds, type LayerCounts, type PairTable } from './pair-bounds.ts';
 import type { Seating } from './seating.ts';
 
-/** A set of layers decided up to a layer of the order. */
+/** A set of layers as far as it is decided: first how many of each sort, then which. */
 export interface PartialSet {
   readonly set: readonly number[];
   /** Layers of the order before this are decided. */
   readonly next: number;
+  /** How many layers of each sort there will be, sort by sort as far as that is decided. */
+  readonly counts: readonly number[];
+  /** What pairs make at most with so many of each sort, once that has been worked out closely. */
+  readonly table?: PairTable;
 }
 
 export interface LayerSets {
   readonly first: PartialSet & { readonly upper: number };
-  /** With and without the next layer; sets that the list cannot seat, or that leave a line of layers open, are left out. */
+  /** Sets decided one step further; those that the list cannot seat, or that leave a line of layers open, are left out. */
   readonly part: (partial: PartialSet) => readonly (PartialSet & { readonly upper: number })[];
   readonly whole: (partial: PartialSet) => boolean;
+  /** Steps that parting takes. */
+  readonly cost: (partial: PartialSet) => number;
 }
 
-/** Sums of the first so many of some values, the largest first. */
-const running = (values: readonly number[]): readonly number[] => {
-  let sum = 0;
-  return [0, ...values.toSorted((a, b) => b - a).map((value) => (sum += value))];
-};
+/** Layers of one class that can be worn in the same places. */
+interface Sort {
+  readonly kind: number;
+  readonly uses: string;
+  readonly members: readonly number[];
+  /** Of the members: pieces that are chosen anyway. */
+  readonly kept: number;
+}
 
 /**
- * Parts the sets of layers, those that are kept among them in each, from the most promising layer to the least. A set
- * makes what its pairs make (a mid and an outer layer, either of them none); what is still to come adds pairs with every
- * layer there is and with one another.
+ * Parts the sets of layers, those that are kept among them in each: by how many there are of each sort, so that what is
+ * left for the pieces below is known, then piece by piece from the most promising to the least. A set makes what its pairs
+ * make (a mid and an outer layer, either of them none); each layer to come brings its pairs with those that are there, and
+ * half of its pairs with others to come.
  */
 export const createLayerSets = (
   looks: PartedLooks,
@@ -34,143 +44,196 @@ export const createLayerSets = (
   /** Whether every piece of a class is a layer. */
   onlyLayers: (kind: number) => boolean,
 ): LayerSets => {
-  const { layers, layerOf } = looks;
-  const bounds = createPairBounds(looks, seating);
+  const { layers, layerOf, rowOf, leaves, bottoms, cell, pieces, planes } = looks;
+  const wide = layers.length + 1;
   const numberOf = (piece: number): number => layerOf[piece] as number;
-  /** Looks of one layer with another or, at 0, with none; as mid and as outer layer. */
-  const pair = (a: number, b: number, free: number, firsts: number): number =>
-    bounds.of(a, b, free, firsts) + bounds.of(b, a, free, firsts);
   const keptLayers = kept.filter((piece) => layerOf[piece] !== 0);
-  const keptBeside = kept.filter((piece) => layerOf[piece] === 0);
-  const total = (piece: number): number =>
-    [0, ...layers.map(numberOf)].reduce(
-      (sum, other) => sum + pair(numberOf(piece), other, seating.free, layers.length),
+  const keptOthers = kept.filter((piece) => layerOf[piece] === 0);
+  const inCores = new Set(leaves);
+  const keptFinish = keptOthers.filter((piece) => rowOf[piece] === 0 && !inCores.has(piece));
+
+  const isFirst = (piece: number): boolean =>
+    [0, ...bottoms.map((_, index) => index + 1)].some((row) => (cell[row * pieces + piece] as number) >= 0);
+  /** What a layer can be: a top or one-piece, a mid layer, an outer layer. */
+  const usesOf = (piece: number): string =>
+    [
+      isFirst(piece),
+      planes.some((plane, at) => plane !== undefined && Math.floor(at / wide) === numberOf(piece)),
+      planes.some((plane, at) => plane !== undefined && at % wide === numberOf(piece)),
+    ].join();
+  const sorts: Sort[] = [];
+  const sortOf = new Int16Array(seating.classOf.length).fill(-1);
+  for (const piece of layers) {
+    const kind = seating.classOf[piece] as number;
+    const uses = usesOf(piece);
+    let at = sorts.findIndex((sort) => sort.kind === kind && sort.uses === uses);
+    if (at < 0) at = sorts.push({ kind, uses, members: [], kept: 0 }) - 1;
+    const { members, kept: before } = sorts[at] as Sort;
+    sorts[at] = { kind, uses, members: [...members, piece], kept: before + (keptLayers.includes(piece) ? 1 : 0) };
+    sortOf[piece] = at;
+  }
+
+  const bounds = createPairBounds(looks, seating, sortOf, sorts.length);
+
+  const seats = (counts: readonly number[], beside: readonly number[]): Int32Array => {
+    const seated = new Int32Array(seating.classes);
+    for (const piece of beside) {
+      const kind = seating.classOf[piece] as number;
+      seated[kind] = (seated[kind] as number) + 1;
+    }
+    sorts.forEach(({ kind, kept: least }, at) => {
+      seated[kind] = (seated[kind] as number) + (counts[at] ?? least);
+    });
+    return seated;
+  };
+  const sits = (counts: readonly number[]): boolean => seating.needed(seats(counts, keptOthers)) <= seating.free;
+  /** How many of each sort at most, given the counts of the first ones. */
+  const mostOf = (counts: readonly number[]): readonly number[] =>
+    sorts.map(({ members, kept: least }, at) => {
+      const known = counts[at];
+      if (known !== undefined) return known;
+      let most = least;
+      const trying = sorts.map((sort, other) => counts[other] ?? sort.kept);
+      while (most < members.length) {
+        trying[at] = most + 1;
+        if (!sits(trying)) break;
+        most += 1;
+      }
+      return most;
+    });
+  const layerCounts = (counts: readonly number[], most: readonly number[]): LayerCounts => ({
+    seated: seats(counts, keptFinish),
+    most,
+    bottoms: sorts.reduce(
+      (sum, { members }, at) =>
+        sum + Math.min(most[at] as number, members.filter((piece) => rowOf[piece] !== 0).length),
       0,
-    );
+    ),
+  });
+  const roughTables = new Map<string, PairTable>();
+  const roughTable = (counts: readonly number[], most: readonly number[]): PairTable => {
+    const known = layerCounts(counts, most);
+    const key = [...known.seated, ...most, known.bottoms].join();
+    const table = roughTables.get(key) ?? bounds.roughly(known);
+    roughTables.set(key, table);
+    return table;
+  };
+
+  const start = mostOf([]);
+  const rootTable = roughTable([], start);
+  const total = (piece: number): number =>
+    [0, ...layers.map(numberOf)].reduce((sum, other) => sum + (rootTable[numberOf(piece) * wide + other] as number), 0);
   const order = layers
     .filter((piece) => !keptLayers.includes(piece))
     .map((piece) => ({ piece, total: total(piece) }))
     .sort((a, b) => b.total - a.total || a.piece - b.piece)
     .map(({ piece }) => piece);
+  const numbers = order.map(numberOf);
+  const sortAt = order.map((piece) => sortOf[piece] as number);
 
-  interface Table {
-    /** `both[a * wide + b]`: looks of one layer with another, as mid and as outer layer. */
-    readonly both: Float64Array;
-    /** By place in the order and number of layers: the most that so many of those after it make with it. */
-    readonly ahead: readonly (readonly number[])[];
-  }
-  const wide = layers.length + 1;
-  const tables = new Map<number, Table>();
-  const tableOf = (free: number, firsts: number): Table => {
-    const key = free * wide + firsts;
-    const known = tables.get(key);
-    if (known !== undefined) return known;
-    const both = Float64Array.from({ length: wide * wide }, (_, at) =>
-      pair(Math.floor(at / wide), at % wide, free, firsts),
-    );
-    const ahead = order.map((piece, index) =>
-      running(order.slice(index + 1).map((other) => both[numberOf(piece) * wide + numberOf(other)] as number)),
-    );
-    tables.set(key, { both, ahead });
-    return { both, ahead };
+  const left = new Int32Array(sorts.length);
+  const from = new Int32Array(sorts.length + 1);
+  let best = new Float64Array(64);
+  let partners = new Float64Array(64);
+  /** Keeps the largest so many of each sort, the largest first. */
+  const insert = (into: Float64Array, sort: number, room: number, value: number): void => {
+    const base = from[sort] as number;
+    let place = room;
+    while (place > 0 && (into[base + place - 1] as number) < value) place -= 1;
+    if (place >= room) return;
+    into.copyWithin(base + place + 1, base + place, base + room - 1);
+    into[base + place] = value;
   };
-  const dualAhead = order.map((_, index) => order.slice(index).filter(bounds.isFirst).length);
-
-  const keptCounts = new Int32Array(seating.classes);
-  for (const piece of keptBeside) {
-    const kind = seating.classOf[piece] as number;
-    keptCounts[kind] = (keptCounts[kind] as number) + 1;
-  }
-  const countsOf = (set: readonly number[]): Int32Array => {
-    const counts = Int32Array.from(keptCounts);
-    for (const piece of set) {
-      const kind = seating.classOf[piece] as number;
-      counts[kind] = (counts[kind] as number) + 1;
+  const upperOf = ({ set, next }: PartialSet, most: readonly number[], table: PairTable): number => {
+    let to = 0;
+    for (let at = 0; at < sorts.length; at += 1) {
+      left[at] = most[at] as number;
+      for (const piece of set) if (sortOf[piece] === at) left[at] = (left[at] as number) - 1;
+      from[at] = to;
+      to += left[at] as number;
     }
-    return counts;
-  };
-  /** By place in the order: how many layers from there on are of each class. */
-  const classesAhead = Array.from({ length: order.length + 1 }, (_, from) => {
-    const counts = new Int32Array(seating.classes);
-    for (const piece of order.slice(from)) {
-      const kind = seating.classOf[piece] as number;
-      counts[kind] = (counts[kind] as number) + 1;
+    const inside = [0, ...set.map(numberOf)];
+    let made = table[0] as number;
+    for (let a = 0; a < inside.length; a += 1)
+      for (let b = a + 1; b < inside.length; b += 1)
+        made += table[(inside[a] as number) * wide + (inside[b] as number)] as number;
+    if (to === 0) return made;
+    if (best.length < to) {
+      best = new Float64Array(to);
+      partners = new Float64Array(to);
     }
-    return counts;
-  });
-  const roomFor = (before: Int32Array, from: number, free: number): number => {
-    const counts = Int32Array.from(before);
-    const ahead = classesAhead[from] as Int32Array;
-    let room = 0;
-    for (let kind = 0; kind < seating.classes; kind += 1) {
-      for (let left = ahead[kind] as number; left > 0; left -= 1) {
-        counts[kind] = (counts[kind] as number) + 1;
-        if (seating.needed(counts) > free) {
-          counts[kind] = (counts[kind] as number) - 1;
-          break;
-        }
-        room += 1;
-      }
-    }
-    return room;
-  };
-  /** When layers to come take so many of the free places, no more are left for what is worn below. */
-  const upperWith = ({ set, next }: PartialSet, room: number, free: number): number => {
-    const firsts = set.filter(bounds.isFirst).length + Math.min(room, dualAhead[next] ?? 0);
-    const { both, ahead } = tableOf(free, firsts);
-    const numbers = [0, ...set.map(numberOf)];
-    let made = bounds.of(0, 0, free, firsts);
-    for (let a = 0; a < numbers.length; a += 1)
-      for (let b = a + 1; b < numbers.length; b += 1)
-        made += both[(numbers[a] as number) * wide + (numbers[b] as number)] as number;
-    if (room === 0) return made;
-    const best = new Float64Array(room);
+    best.fill(0, 0, to);
     for (let at = next; at < order.length; at += 1) {
-      const row = numberOf(order[at] as number) * wide;
-      // a pair of two layers to come is counted with the earlier of them
-      const later = ahead[at] as readonly number[];
-      let gain = later[Math.min(room, later.length) - 1] as number;
-      for (const other of numbers) gain += both[row + other] as number;
-      // the largest so far, from the first down
-      let place = room;
-      while (place > 0 && (best[place - 1] as number) < gain) place -= 1;
-      if (place < room) {
-        best.copyWithin(place + 1, place, room - 1);
-        best[place] = gain;
+      const sort = sortAt[at] as number;
+      if (left[sort] === 0) continue;
+      const row = (numbers[at] as number) * wide;
+      let gain = 0;
+      for (const other of inside) gain += table[row + other] as number;
+      partners.fill(0, 0, to);
+      for (let other = next; other < order.length; other += 1) {
+        const theirs = sortAt[other] as number;
+        const room = (left[theirs] as number) - (theirs === sort ? 1 : 0);
+        if (room > 0 && other !== at) insert(partners, theirs, room, table[row + (numbers[other] as number)] as number);
       }
+      let beside = 0;
+      for (let place = 0; place < to; place += 1) beside += partners[place] as number;
+      insert(best, sort, left[sort] as number, gain + beside / 2);
     }
-    return best.reduce((sum, gain) => sum + gain, made);
-  };
-  const upperOf = (partial: PartialSet): number => {
-    const counts = countsOf(partial.set);
-    const needed = seating.needed(counts);
-    let upper = 0;
-    for (let taken = 0; taken <= seating.free - needed; taken += 1)
-      upper = Math.max(
-        upper,
-        upperWith(partial, roomFor(counts, partial.next, needed + taken), seating.free - needed - taken),
-      );
-    return upper;
+    let sum = made;
+    for (let place = 0; place < to; place += 1) sum += best[place] as number;
+    return Math.floor(sum + 1e-6);
   };
 
   const own = seating.own.filter(({ kind }) => onlyLayers(kind));
-  const leavesOpen = ({ set, next }: PartialSet): boolean => {
-    const counts = countsOf(set);
-    const ahead = classesAhead[next] as Int32Array;
-    return own.some(({ kind, least }) => (counts[kind] as number) + (ahead[kind] as number) < least);
+  const fillsLines = (most: readonly number[]): boolean => {
+    const seated = seats(most, keptOthers);
+    return own.every(({ kind, least }) => (seated[kind] as number) >= least);
   };
-  const start: PartialSet = { set: keptLayers, next: 0 };
+  const takenOf = (set: readonly number[], sort: number): number =>
+    set.filter((piece) => sortOf[piece] === sort).length;
+  const isCounted = ({ counts }: PartialSet): boolean => counts.length >= sorts.length;
+  const complete = ({ set, counts }: PartialSet): boolean =>
+    set.length >= counts.reduce((sum, count) => sum + count, 0);
+
+  const countFurther = (partial: PartialSet) => {
+    const sort = partial.counts.length;
+    const parts: (PartialSet & { readonly upper: number })[] = [];
+    const most = mostOf(partial.counts)[sort] as number;
+    for (let count = (sorts[sort] as Sort).kept; count <= most; count += 1) {
+      const part = { ...partial, counts: [...partial.counts, count] };
+      if (!sits(part.counts)) continue;
+      const mostEach = mostOf(part.counts);
+      if (fillsLines(mostEach))
+        parts.push({ ...part, upper: upperOf(part, mostEach, roughTable(part.counts, mostEach)) });
+    }
+    return parts;
+  };
+  const chooseFurther = ({ set, counts, table, next }: PartialSet & { readonly table: PairTable }) => {
+    let at = next;
+    while (at < order.length && takenOf(set, sortAt[at] as number) >= (counts[sortAt[at] as number] as number)) at += 1;
+    const piece = order[at];
+    if (piece === undefined) return [];
+    const sort = sortAt[at] as number;
+    const wanting = (counts[sort] as number) - takenOf(set, sort);
+    const later = sortAt.filter((other, index) => index > at && other === sort).length;
+    return [
+      { set: [...set, piece], counts, table, next: at + 1 },
+      ...(later >= wanting ? [{ set, counts, table, next: at + 1 }] : []),
+    ].map((part) => ({ ...part, upper: upperOf(part, counts, table) }));
+  };
+
+  const root: PartialSet = { set: keptLayers, next: 0, counts: [] };
   return {
-    first: { ...start, upper: upperOf(start) },
-    whole: ({ next }) => next >= order.length,
-    part: ({ set, next }) => {
-      const piece = order[next];
-      if (piece === undefined) return [];
-      const withIt = { set: [...set, piece], next: next + 1 };
-      const seats = seating.needed(countsOf(withIt.set)) <= seating.free;
-      return [...(seats ? [withIt] : []), { set, next: next + 1 }]
-        .filter((partial) => !leavesOpen(partial))
-        .map((partial) => ({ ...partial, upper: upperOf(partial) }));
+    first: { ...root, upper: upperOf(root, start, rootTable) },
+    whole: (partial) => isCounted(partial) && partial.table !== undefined && complete(partial),
+    part: (partial) => {
+      if (!isCounted(partial)) return countFurther(partial);
+      const { counts, table } = partial;
+      if (table !== undefined) return chooseFurther({ ...partial, table });
+      const close = bounds.closely(layerCounts(counts, counts));
+      return [{ ...partial, table: close, upper: upperOf(partial, counts, close) }];
     },
+    cost: ({ counts, table, next }) =>
+      counts.length >= sorts.length && table === undefined ? bounds.cost : (order.length - next) ** 2 + wide,
   };
 };

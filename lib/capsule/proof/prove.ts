@@ -93,7 +93,7 @@ export const prove = ({ looks, seating, kept, needs, budgets, found, accept, eff
   for (let top = heap.pop(); top !== undefined; top = heap.pop()) {
     const { key, item } = top;
     if (key <= cutoff()) break;
-    const inTime = tick(looks.layers.length * 8);
+    const inTime = tick(layerSets.cost(item));
     if (inTime && !layerSets.whole(item)) {
       for (const part of layerSets.part(item)) {
         const upper = Math.min(key, part.upper);
