@@ -84,7 +84,8 @@ const ofWeights = (question: PackQuestion, packed: PackedTrip, report: BagReport
           pieces: steps.map(({ piece }) => nameOf(piece)),
           grams: steps.reduce((sum, { grams }) => sum + grams, 0),
           looks: steps.at(-1)?.looksLeft ?? 0,
-          unserved: steps.at(-1)?.unserved.length ?? 0,
+          unserved: (report.leaveOut.planned ?? steps.at(-1)?.unserved ?? []).length,
+          counts: report.leaveOut.planned === undefined ? 'each by itself' : 'planned again',
         });
   return question.brief.bags.flatMap((bag: Bag, index): Finding[] => {
     const loads = packed.loads.filter((load) => load.bag === index);

@@ -51,6 +51,15 @@ export interface Overrun {
 
 export const isOver = ({ grams, litres }: Overrun): boolean => grams > 0 || litres > 0;
 
+/** Rounds of exchanging; each loses less than the one before. */
+const MOST_EXCHANGES = 12;
+
+/** Each alone, and every two. */
+const oneOrTwo = (ids: readonly string[]): readonly (readonly string[])[] => [
+  ...ids.map((id) => [id]),
+  ...ids.flatMap((one, index) => ids.slice(index + 1).map((other) => [one, other])),
+];
+
 /** What stays and what is gone after some steps. */
 interface Left {
   readonly out: readonly string[];
@@ -101,15 +110,76 @@ const nothingLeftOut = (pieces: readonly Piece[], engine: WardrobeEngine): Left 
   looks: Number(engine.count().layered),
 });
 
+type OverWithout = (without: readonly string[]) => Promise<Overrun>;
+
+/** What is lost when pieces stay at home: occasions first, then looks. */
+interface Loss {
+  readonly unserved: number;
+  readonly looksLeft: number;
+}
+
+/** The loss, or undefined when it is no less than another. */
+type LossOf = (without: readonly string[], lessThan?: Loss) => Loss | undefined;
+
+const isLess = (one: Loss, other: Loss): boolean =>
+  one.unserved < other.unserved || (one.unserved === other.unserved && one.looksLeft > other.looksLeft);
+
+/** Whatever need not go stays, small things first. */
+const thinned = async (
+  out: readonly string[],
+  pieces: readonly Piece[],
+  overWithout: OverWithout,
+): Promise<readonly string[]> => {
+  const gramsOf = new Map(pieces.map(({ id, grams }) => [id, grams.value]));
+  let needed = out;
+  for (const id of out.toSorted((a, b) => (gramsOf.get(a) ?? 0) - (gramsOf.get(b) ?? 0))) {
+    const fewer = needed.filter((other) => other !== id);
+    if (!isOver(await overWithout(fewer))) needed = fewer;
+  }
+  return needed;
+};
+
+/** Exchanges one piece, or two, of those left out for one or two others, as long as that loses less and still fits. */
+const exchanged = async (
+  out: readonly string[],
+  pieces: readonly Piece[],
+  lossOf: LossOf,
+  overWithout: OverWithout,
+): Promise<readonly string[]> => {
+  let best = out;
+  for (let round = 0; round < MOST_EXCHANGES; round += 1) {
+    const loss = lossOf(best);
+    const kept = pieces.map(({ id }) => id).filter((id) => !best.includes(id));
+    const tries = oneOrTwo(best)
+      .flatMap((back) =>
+        oneOrTwo(kept).map((gone) => [...best.filter((id) => !back.includes(id)), ...gone] as readonly string[]),
+      )
+      .flatMap((without) => {
+        const tried = lossOf(without, loss);
+        return tried === undefined ? [] : [{ without, loss: tried }];
+      })
+      .toSorted((a, b) => a.loss.unserved - b.loss.unserved || b.loss.looksLeft - a.loss.looksLeft);
+    let found: (typeof tries)[number] | undefined;
+    for (const tried of tries) {
+      if (isOver(await overWithout(tried.without))) continue;
+      found = tried;
+      break;
+    }
+    if (found === undefined) return best;
+    best = found.without;
+  }
+  return best;
+};
+
 /**
- * What to leave out, one piece after the other, until the bags hold the rest or no piece helps any more; then whatever
- * need not have gone stays, small things first. `overWithout` packs again after each step.
+ * What to leave out, one piece after the other, until the bags hold the rest or no piece helps any more; then pieces are
+ * exchanged while that loses less, and whatever need not have gone stays. `overWithout` packs again each time.
  */
 export const leaveOutUntilFits = async (
   pieces: readonly Piece[],
   engine: WardrobeEngine,
   unserved: Unserved,
-  overWithout: (without: readonly string[]) => Promise<Overrun>,
+  overWithout: OverWithout,
 ): Promise<{ readonly steps: readonly LeaveOut[]; readonly fits: boolean }> => {
   const steps: LeaveOut[] = [];
   let state = nothingLeftOut(pieces, engine);
@@ -122,20 +192,39 @@ export const leaveOutUntilFits = async (
     over = await overWithout(state.out);
   }
   if (isOver(over)) return { steps, fits: false };
-  let needed: readonly LeaveOut[] = steps;
-  for (const { piece } of steps.toSorted((a, b) => a.grams - b.grams)) {
-    const fewer = needed.filter((step) => step.piece !== piece);
-    if (!isOver(await overWithout(fewer.map((step) => step.piece)))) needed = fewer;
-  }
-  return { steps: recounted(needed, engine, unserved), fits: true };
+  const lossOf: LossOf = (without, lessThan) => {
+    const looksLeft = Number(engine.count({ without }).layered);
+    if (lessThan?.unserved === 0 && looksLeft <= lessThan.looksLeft) return undefined;
+    const loss = { unserved: unserved(without).length, looksLeft };
+    return lessThan === undefined || isLess(loss, lessThan) ? loss : undefined;
+  };
+  const needed = await thinned(state.out, pieces, overWithout);
+  const better = await thinned(await exchanged(needed, pieces, lossOf, overWithout), pieces, overWithout);
+  return { steps: inOrder(better, pieces, engine, unserved), fits: true };
 };
 
-/** The same steps with what remains after each. */
-const recounted = (steps: readonly LeaveOut[], engine: WardrobeEngine, unserved: Unserved): readonly LeaveOut[] =>
-  steps.map((step, index) => {
-    const without = steps.slice(0, index + 1).map(({ piece }) => piece);
-    return { ...step, looksLeft: Number(engine.count({ without }).layered), unserved: unserved(without) };
-  });
+/** The pieces as steps: what loses least goes first, with what remains after each. */
+const inOrder = (
+  out: readonly string[],
+  pieces: readonly Piece[],
+  engine: WardrobeEngine,
+  unserved: Unserved,
+): readonly LeaveOut[] => {
+  const going = pieces.filter(({ id }) => out.includes(id));
+  const over = {
+    grams: going.reduce((sum, { grams }) => sum + grams.value, 0),
+    litres: going.reduce((sum, { litres }) => sum + litres.value, 0),
+  };
+  const steps: LeaveOut[] = [];
+  let state = nothingLeftOut(going, engine);
+  while (state.left.length > 0) {
+    const step = nextStep(state, engine, unserved, over);
+    if (step === undefined) break;
+    steps.push(step);
+    state = after(state, step);
+  }
+  return steps;
+};
 
 /** Lighter pieces are not worth leaving for the weight. Own choice. */
 const WORTH_LEAVING_GRAMS = 100;

@@ -33,6 +33,8 @@ export interface PackQuestion {
   /** The studio's stock of things that are not worn in a look. */
   readonly stock: readonly StockLine[];
   readonly solver: Solver;
+  /** Plans the trip again without some pieces and tells the occasions that then have no look; they count the wears and the washes. */
+  readonly planAgain?: (without: readonly string[]) => Promise<readonly string[]>;
 }
 
 /** One bag on one journey. */

@@ -1,5 +1,6 @@
 import type { Measure } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
+import { fixedFor, momentsOf } from '../plan/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { roomOf } from './assign.ts';
 import { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
@@ -48,7 +49,15 @@ export interface BagReport {
   readonly loads: readonly ReportedLoad[];
   readonly worth: readonly PieceWorth[];
   /** What to leave at home until the bags hold the rest; no steps when they hold everything. */
-  readonly leaveOut: { readonly steps: readonly LeaveOut[]; readonly fits: boolean };
+  readonly leaveOut: {
+    readonly steps: readonly LeaveOut[];
+    readonly fits: boolean;
+    /**
+     * Occasions that lose their look in a plan made again without these pieces, wears and washes counted: it cannot dress
+     * them, or the look that was fixed to them has lost a piece. Undefined when no plan was made.
+     */
+    readonly planned?: readonly string[];
+  };
   /** What to leave at home first to carry less, whether or not anything is over a limit. */
   readonly lighter: readonly LeaveOut[];
   /** Looks against grams; each choice with the occasions that then have no look. */
@@ -90,7 +99,27 @@ const overrunOfTrip = (packed: PackedTrip, question: PackQuestion): Overrun => {
 export const leavingOut = ({ fits, leaveOut, lighter }: BagReport): { lead: Phrase; steps: readonly LeaveOut[] } => {
   if (fits) return { lead: phrase('bag', 'order lead', {}), steps: lighter };
   if (!leaveOut.fits) return { lead: phrase('bag', 'order in vain', {}), steps: [] };
-  return { lead: phrase('bag', 'order until it fits', {}), steps: leaveOut.steps };
+  const { steps, planned } = leaveOut;
+  if (planned === undefined) return { lead: phrase('bag', 'order until it fits', {}), steps };
+  return { lead: phrase('bag', 'order planned again', { unserved: planned.length }), steps };
+};
+
+/** Whose look is lost in a plan made again without the pieces to leave out, beyond what the first could not dress. */
+const plannedWithout = async (
+  { brief, capsule, plan, planAgain }: PackQuestion,
+  { steps, fits }: BagReport['leaveOut'],
+): Promise<readonly string[] | undefined> => {
+  if (planAgain === undefined || !fits || steps.length === 0) return undefined;
+  const without = steps.map(({ piece }) => piece);
+  const before = new Set(plan.unserved.map(({ occasion }) => occasion));
+  const undressed = new Set(await planAgain(without));
+  return momentsOf(brief, plan.traveller)
+    .filter(
+      (moment) =>
+        undressed.has(moment.occasion.id) || fixedFor(capsule, moment)?.some((id) => without.includes(id)) === true,
+    )
+    .map(({ occasion }) => occasion.id)
+    .filter((occasion) => !before.has(occasion));
 };
 
 /** Computes the report of a packed trip. */
@@ -111,6 +140,7 @@ export const bagReport = async (
   const { journeys } = packed;
   const inBags = pieces.filter(({ id }) => journeys.length === 0 || journeys.some(({ worn }) => !worn.has(id)));
   const leaveOut = await leaveOutUntilFits(inBags, engine, unserved, overWithout);
+  const planned = await plannedWithout(question, leaveOut);
   const front = looksAgainstGrams(pieces, engine);
   const sundries = packed.packing.bags.flatMap((bag) => bag.sundries);
   const litres = [...pieces.map((piece) => piece.litres), ...sundries.map(({ sundry }) => sundryLitres(sundry))];
@@ -128,7 +158,7 @@ export const bagReport = async (
       over: overrunOf(load, question),
     })),
     worth: worthOf(pieces, engine, unserved),
-    leaveOut,
+    leaveOut: { ...leaveOut, ...(planned === undefined ? {} : { planned }) },
     lighter: leaveOutForLightness(inBags, engine, unserved, LIGHTER_STEPS),
     front: { ...front, points: front.points.map((point) => ({ ...point, unserved: unserved(point.without) })) },
     transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),

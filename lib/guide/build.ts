@@ -168,7 +168,17 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   );
   const shown = looks.map(({ look }) => look);
   const palette = paletteReport(pieces, capsule.mood.palette);
-  const toPack = { brief, capsule, pieces, plan, stock: question.sundries, solver: question.solver };
+  const { solver } = question;
+  const planAgain = async (without: readonly string[]): Promise<readonly string[]> => {
+    const fewer = pieces.filter(({ id }) => !without.includes(id));
+    const isWhole = (look: { readonly pieces: readonly string[] }): boolean =>
+      look.pieces.every((id) => !without.includes(id));
+    const kept = { ...capsule, favourites: capsule.favourites.filter(isWhole), fixed: capsule.fixed.filter(isWhole) };
+    const looksOf = lookSourceOf(engine, new Set([...refused, ...without]));
+    const again = { brief, traveller: capsule.traveller, capsule: kept, pieces: fewer, engine: looksOf, solver };
+    return (await planTrip(again)).unserved.map(({ occasion }) => occasion);
+  };
+  const toPack = { brief, capsule, pieces, plan, stock: question.sundries, solver, planAgain };
   const packed = await packInFull(toPack);
   const report = await bagReport(toPack, packed, engine);
   return {

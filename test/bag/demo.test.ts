@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Content, readContent } from '../../lib/content/index.ts';
+import { planGuide } from '../../lib/guide/build.ts';
 import { buildGuides, type Guide } from '../../lib/guide/index.ts';
 import type { Bag } from '../../lib/model/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
@@ -24,6 +25,21 @@ const inBag = async (bags: readonly Bag[]): Promise<Guide> => {
   return guide;
 };
 
+const planOf = async (capsule: Guide['capsule']): Promise<Guide['plan']> => {
+  const trip = content.trips.find(({ brief }) => RAIL.startsWith(brief.id));
+  const wardrobe = content.wardrobes.get(capsule.wardrobe) ?? [];
+  if (trip === undefined) throw new Error('no trip');
+  const { brief } = trip;
+  const { plan } = await planGuide({
+    brief,
+    capsule,
+    wardrobe,
+    houseRules: content.houseRules,
+    solver: await loadSolver(),
+  });
+  return plan;
+};
+
 const bag = (litres: number, limitKg: number): Bag => ({
   name: 'Case',
   role: 'cabin',
@@ -44,6 +60,20 @@ describe('the demo in three bags', () => {
     expect(bagReport.fits).toBe(false);
     expect(bagReport.leaveOut.fits).toBe(true);
     expect(bagReport.leaveOut.steps.length).toBeLessThan(pieces.length / 2);
+    // planned again without them, wears and washes counted: the same plan that the capsule without them gets
+    const out = new Set(bagReport.leaveOut.steps.map(({ piece }) => piece));
+    const isWhole = ({ pieces: all }: { readonly pieces: readonly string[] }): boolean =>
+      all.every((id) => !out.has(id));
+    const broken = capsule.fixed.filter((look) => !isWhole(look)).map(({ occasion }) => occasion);
+    const fewer = await planOf({
+      ...capsule,
+      pieces: capsule.pieces.filter((id) => !out.has(id)),
+      fixed: capsule.fixed.filter(isWhole),
+      favourites: capsule.favourites.filter(isWhole),
+    });
+    const { planned = [] } = bagReport.leaveOut;
+    for (const { occasion } of fewer.unserved) expect(planned).toContain(occasion);
+    expect(planned).toHaveLength(fewer.unserved.length + broken.length);
     expect(findings.some(({ rule }) => rule === 'bag-over-weight')).toBe(true);
     expect(capsule.pieces.length).toBe(pieces.length);
   });

@@ -2,16 +2,23 @@ import type { Formats } from '../formats.ts';
 
 const looksLeft = (looks: number, f: Formats): string => f.plural(looks, { one: '# look', other: '# looks' });
 
-const andOccasions = (unserved: number, f: Formats): string =>
+/** A plan made again counts wears and washes; without one each occasion was only asked for by itself. */
+const occasionsThen = ({ unserved, counts }: Pick<LeavingOut, 'unserved' | 'counts'>, f: Formats): string =>
   unserved === 0
-    ? 'and every occasion keeps a look'
-    : `and ${f.plural(unserved, { one: '# occasion loses its last look', other: '# occasions lose their last look' })}`;
+    ? counts === 'planned again'
+      ? 'Planned again without them, every occasion is still dressed.'
+      : 'Each occasion still has a look of its own; wears and washes were not counted again.'
+    : counts === 'planned again'
+      ? `Planned again without them, ${f.plural(unserved, { one: '# occasion loses its look', other: '# occasions lose their look' })}.`
+      : `${f.plural(unserved, { one: '# occasion loses its last look', other: '# occasions lose their last look' })}.`;
 
 interface LeavingOut {
   readonly pieces: readonly string[];
   readonly grams: number;
   readonly looks: number;
   readonly unserved: number;
+  /** Whether the trip was planned again without the pieces, or each occasion asked for by itself. */
+  readonly counts: string;
 }
 
 /** English sentences of the bag room. */
@@ -35,8 +42,8 @@ export const bag = {
   'weigh them': () => 'Weigh the pieces that are marked estimated.',
   'over full': ({ bag: name, litres, room }: { bag: string; litres: number; room: number }, f: Formats) =>
     `${name}: ${f.litres(litres)} to pack, room for ${f.litres(room)}`,
-  'leave out': ({ pieces, grams, looks, unserved }: LeavingOut, f: Formats) =>
-    `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${looksLeft(looks, f)} remain, ${andOccasions(unserved, f)}.`,
+  'leave out': ({ pieces, grams, looks, ...then }: LeavingOut, f: Formats) =>
+    `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${f.plural(looks, { one: '# look remains', other: '# looks remain' })}. ${occasionsThen(then, f)}`,
   'leave out in vain': () =>
     'Even without the clothes it does not fit. Take a larger bag, or fewer of the small things.',
   'pack less': () => 'Take a larger bag, or fewer of the small things.',
@@ -87,13 +94,17 @@ export const bag = {
     `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight; shoes and accessories stay.`,
   'order lead': () =>
     'Leave at home in this order: first what costs no occasion its last look, then the fewest looks. Wears and wash days are not counted.',
-  'order until it fits': () => 'The bags are too heavy or too full. Leave at home, in this order, until they are not:',
+  'order until it fits': () =>
+    'The bags are too heavy or too full. Leave at home, in this order, until they are not. Wears and wash days are not counted.',
+  'order planned again': ({ unserved }: { unserved: number }, f: Formats) =>
+    `The bags are too heavy or too full. Leave at home, in this order, until they are not. ${occasionsThen({ unserved, counts: 'planned again' }, f)}`,
   'order in vain': () => 'The bags are too heavy or too full, and leaving clothes at home does not mend it.',
   'lighter found': () => 'Found by leaving out one piece after the other; other choices may do better.',
   'front picture': ({ points, looks }: { points: number; looks: number }, f: Formats) =>
     `Looks against weight: ${f.plural(points, { one: '# choice', other: '# choices' })}, up to ${looksLeft(looks, f)}`,
   'head leave': () => 'Leave at home',
   'head saves': () => 'Saves',
+  'head saves in all': () => 'Saved in all',
   'head looks left': () => 'Looks left',
   'looks left is': ({ looks }: { looks: number }, f: Formats) => `${looksLeft(looks, f)} left`,
   'head looks lost': () => 'Looks lost',

@@ -4,13 +4,17 @@ import type { Translation } from '../translation.ts';
 
 const outfits = (looks: number, f: Formats): string => f.plural(looks, { one: '# Look', other: '# Looks' });
 
-const andOccasions = (unserved: number, f: Formats): string =>
+const occasionsThen = ({ unserved, counts }: { unserved: number; counts: string }, f: Formats): string =>
   unserved === 0
-    ? 'jeder Anlass behält einen Look'
-    : f.plural(unserved, {
-        one: '# Anlass verliert seinen letzten Look',
-        other: '# Anlässe verlieren ihren letzten Look',
-      });
+    ? counts === 'planned again'
+      ? 'Ohne sie neu geplant, ist jeder Anlass weiterhin angezogen.'
+      : 'Jeder Anlass für sich behält einen Look; wie oft etwas getragen und gewaschen wird, ist nicht neu gerechnet.'
+    : counts === 'planned again'
+      ? `Ohne sie neu geplant, ${f.plural(unserved, { one: 'verliert # Anlass seinen Look', other: 'verlieren # Anlässe ihren Look' })}.`
+      : `${f.plural(unserved, {
+          one: '# Anlass verliert seinen letzten Look',
+          other: '# Anlässe verlieren ihren letzten Look',
+        })}.`;
 
 /** German sentences of the bag room. */
 export const bag = {
@@ -29,8 +33,8 @@ export const bag = {
   'weigh them': () => 'Wiegen Sie die Teile, die als geschätzt bezeichnet sind.',
   'over full': ({ bag: name, litres, room }, f) =>
     `${name}: ${f.litres(litres)} zu packen, Platz für ${f.litres(room)}`,
-  'leave out': ({ pieces, grams, looks, unserved }, f) =>
-    `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}; ${andOccasions(unserved, f)}.`,
+  'leave out': ({ pieces, grams, looks, ...then }, f) =>
+    `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}. ${occasionsThen(then, f)}`,
   'leave out in vain': () =>
     'Auch ohne die Kleider passt es nicht. Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
   'pack less': () => 'Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
@@ -72,13 +76,16 @@ export const bag = {
   'order lead': () =>
     'Lassen Sie in dieser Reihenfolge zu Hause: zuerst, was keinem Anlass den letzten Look nimmt, dann, was die wenigsten Looks kostet. Tragen und Waschtage zählen nicht mit.',
   'order until it fits': () =>
-    'Das Gepäck ist zu schwer oder zu voll. Lassen Sie in dieser Reihenfolge zu Hause, bis es passt:',
+    'Das Gepäck ist zu schwer oder zu voll. Lassen Sie in dieser Reihenfolge zu Hause, bis es passt. Tragen und Waschtage zählen nicht mit.',
+  'order planned again': ({ unserved }, f) =>
+    `Das Gepäck ist zu schwer oder zu voll. Lassen Sie in dieser Reihenfolge zu Hause, bis es passt. ${occasionsThen({ unserved, counts: 'planned again' }, f)}`,
   'order in vain': () => 'Das Gepäck ist zu schwer oder zu voll, und Kleidung zu Hause zu lassen hilft nicht ab.',
   'lighter found': () => 'Gefunden, indem ein Teil nach dem anderen weggelassen wurde; anderes mag besser sein.',
   'front picture': ({ points, looks }, f) =>
     `Looks gegen Gewicht: ${f.plural(points, { one: '# Auswahl', other: '# Auswahlen' })}, bis zu ${outfits(looks, f)}`,
   'head leave': () => 'Zu Hause lassen',
   'head saves': () => 'Spart',
+  'head saves in all': () => 'Spart zusammen',
   'head looks left': () => 'Looks übrig',
   'looks left is': ({ looks }, f) => `noch ${outfits(looks, f)}`,
   'head looks lost': () => 'Looks verloren',
