@@ -1,5 +1,6 @@
-import type { Bag, Brief, Finding, Piece, StockLine, Sundry } from '../model/index.ts';
+import type { Bag, Brief, Finding, Piece, StockLine } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import { millilitresOf } from './air.ts';
 import { roomOf } from './assign.ts';
 import { BAG_GUIDELINES, BATTERIES, LIQUIDS } from './guidelines.ts';
 import { isFlight } from './journeys.ts';
@@ -116,8 +117,6 @@ const ofWeights = (question: PackQuestion, packed: PackedTrip, report: BagReport
     return found;
   });
 };
-
-const millilitresOf = ({ millilitres = 0, count }: Sundry): number => millilitres * count;
 
 const ofFlights = (question: PackQuestion, packed: PackedTrip, make: Make): readonly Finding[] => {
   const { brief } = question;

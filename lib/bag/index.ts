@@ -1,3 +1,4 @@
+export { type AirRule, airRules, hasFlight } from './air.ts';
 export { assignToBags, costOf, roomOf } from './assign.ts';
 export { findingsOfBag, findingsOfStock } from './findings.ts';
 export { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
@@ -12,3 +13,4 @@ export { type BagReport, bagReport, leavingOut, type ReportedFront, type Reporte
 export { goesIn, innerBox, stiffBox } from './stiff.ts';
 export { longestStretch, sundriesFor, sundryTraits, tripDays } from './sundries.ts';
 export { type TransitSaving, transitSavings } from './transit.ts';
+export { type WeightVerdict, weightVerdict } from './verdict.ts';

@@ -2,6 +2,7 @@ import { PAPER_LIGHT } from '../colour/index.ts';
 import type { Content } from '../content/index.ts';
 import { type Beside, type Guide, oneEach } from '../guide/index.ts';
 import type { Download, PictureIndex } from './pictures.ts';
+import { type BagPageView, bagView } from './views/bag.ts';
 import { type CoverView, coverView } from './views/cover.ts';
 import { type DaysView, daysView } from './views/days.ts';
 import { type FindingsView, findingsView } from './views/findings.ts';
@@ -60,6 +61,7 @@ export interface SiteModel {
   readonly trials: readonly TryView[];
   readonly days: readonly DaysView[];
   readonly packing: readonly PackingView[];
+  readonly bags: readonly BagPageView[];
   /** What lets a phone install the guide, as JSON that the builder wrote. */
   readonly manifests: readonly { readonly permalink: string; readonly json: string }[];
   /** A small style sheet a guide: its accent. */
@@ -163,6 +165,7 @@ export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteM
     trials: parts.map(({ guide, pictures }) => tryView(guide, pictures, content.houseRules, voice)),
     days: parts.map(({ guide, pictures }) => daysView(guide, pictures, voice)),
     packing: parts.map(({ guide, pictures, downloads }) => packingView(guide, pictures, downloads, voice)),
+    bags: parts.map(({ guide, pictures }) => bagView(guide, pictures, voice)),
     manifests: parts.map(({ guide }) => ({
       permalink: `/${guide.id}/guide.webmanifest`,
       json: manifestOf(guide, voice),

@@ -93,7 +93,7 @@ const samples = (sentence: Sentence): readonly Readonly<Record<string, PhraseVal
 const SAME: Partial<Record<keyof typeof english, readonly string[]>> = {
   guide: ['as written'],
   outfit: ['unit clo'],
-  print: ['bag size'],
+  bag: ['bag size'],
   site: ['nav label', 'nav looks', 'home title', 'looks heading', 'look number', 'warmth of a piece'],
   title: ['pattern'],
 };

@@ -1,6 +1,8 @@
+import { LIQUIDS } from '../../bag/index.ts';
 import type { Guide } from '../../guide/record.ts';
 import type { IsoDate, Measure, PackedBag, PackedPiece, PackedSundry } from '../../model/index.ts';
 import type { KindGroup } from '../../vocabulary/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { Job } from '../job.ts';
 
 /** Ways of going into a bag. */
@@ -38,9 +40,6 @@ export interface PackSection {
   /** Millilitres are shown instead of a number. */
   readonly liquids: boolean;
 }
-
-/** Largest container and the whole bag, in the cabin; the rule most carriers share. Their source is cited in the findings of the bag. */
-export const LIQUID_LIMITS = { container: 100, bag: 1000 };
 
 type PieceGroup = 'upper' | 'over' | 'lower' | 'swim' | 'feet' | 'finishing';
 
@@ -104,7 +103,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
   const kind =
     bag.bag.cm === undefined
       ? job.say('bag role', { role: bag.bag.role })
-      : job.say('bag size', { sides: bag.bag.cm.map(job.formats.centimetres) });
+      : job.sayPhrase(phrase('bag', 'bag size', { sides: bag.bag.cm.map(job.formats.centimetres) }));
   const note = job.say('with its own', { kind, own: bag.bag.ownGrams });
   const liquids = bag.sundries.flatMap((packed, at) =>
     packed.sundry.group === 'liquids' ? [sundryLine(`bag-${index + 1}`, packed, at)] : [],
@@ -125,7 +124,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
     note: limited ? job.say('liquids note', { bag: bag.bag.name }) : bag.bag.name,
     groups: [
       {
-        title: limited ? job.say('nothing over', { limit: LIQUID_LIMITS.container }) : '',
+        title: limited ? job.say('nothing over', { limit: LIQUIDS.containerMl }) : '',
         lines: liquids,
       },
     ],

@@ -1,9 +1,10 @@
+import { LIQUIDS } from '../../bag/index.ts';
 import type { Job } from '../job.ts';
 import { type Block, banded, type Cell, drawn, row, stack, tagged } from '../set/block.ts';
 import { text, widthOf } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
 import type { Density, Portion } from './fit.ts';
-import { LIQUID_LIMITS, linesOf, type PackGroup, type PackSection } from './lines.ts';
+import { linesOf, type PackGroup, type PackSection } from './lines.ts';
 
 import {
   artWidth,
@@ -169,7 +170,7 @@ const liquidScale = (job: Job, section: PackSection): Block => {
   const { setter } = job.press;
   const { inks, types } = job;
   const filled = linesOf(section).reduce((sum, line) => sum + (line.millilitres ?? 0), 0);
-  const label = job.say('millilitres filled', { filled, limit: LIQUID_LIMITS.bag });
+  const label = job.say('millilitres filled', { filled, limit: LIQUIDS.bagMl });
   return {
     height: () => LIQUID_SCALE,
     paint: (surface, { x, y, width }) => {
@@ -180,14 +181,14 @@ const liquidScale = (job: Job, section: PackSection): Block => {
           const at = x + (width * mark) / 10;
           surface.line(at, top, at, top + (mark % 5 === 0 ? 1.4 : 0.8), { colour: inks.hair, width: 0.3 });
         }
-        const share = Math.min(1, filled / LIQUID_LIMITS.bag);
+        const share = Math.min(1, filled / LIQUIDS.bagMl);
         if (share > 0)
           surface.line(x, top, x + width * share, top, {
-            colour: filled > LIQUID_LIMITS.bag ? inks.thread : inks.water,
+            colour: filled > LIQUIDS.bagMl ? inks.thread : inks.water,
             width: 1.6,
           });
       });
-      const type = inked(types.key, filled > LIQUID_LIMITS.bag ? inks.thread : inks.water);
+      const type = inked(types.key, filled > LIQUIDS.bagMl ? inks.thread : inks.water);
       tagged('P', text(setter, label, type)).paint(surface, { x, y: top + 2.4, width, height: 3 });
     },
   };

@@ -1,4 +1,6 @@
+import { weightVerdict } from '../../bag/index.ts';
 import type { PackedBag } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { Job, SayPrint } from '../job.ts';
 import { nums } from '../pdf/numbers.ts';
 import type { Surface } from '../pdf/surface.ts';
@@ -34,15 +36,8 @@ const partsOf = (say: SayPrint, bag: PackedBag): readonly Part[] => {
 };
 
 const verdict = (job: Job, bag: PackedBag): { readonly words: string; readonly over: boolean } => {
-  const { limitKg } = bag.bag;
-  if (limitKg === undefined) return { words: job.say('weight no limit'), over: false };
-  const limit = limitKg * 1000;
-  if (bag.grams.low > limit)
-    return { words: job.say('weight certainly over', { grams: bag.grams.value - limit }), over: true };
-  if (bag.grams.value > limit)
-    return { words: job.say('weight likely over', { grams: bag.grams.value - limit }), over: true };
-  if (bag.grams.high > limit) return { words: job.say('weight over', { grams: bag.grams.high - limit }), over: true };
-  return { words: job.say('weight spare', { grams: limit - bag.grams.high }), over: false };
+  const { is, grams } = weightVerdict(bag);
+  return { words: job.sayPhrase(phrase('bag', `weight ${is}`, { grams })), over: is !== 'spare' && is !== 'no limit' };
 };
 
 /** What the sums beside the heads of the list and the bag itself come to. */

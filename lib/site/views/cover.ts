@@ -42,6 +42,7 @@ export interface CoverView {
       | 'allLooks'
       | 'packing'
       | 'openList'
+      | 'openBag'
       | 'counts'
       | 'siblings'
       | 'print'
@@ -146,6 +147,7 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
       allLooks: word('all looks', { count: guide.looks.length }),
       packing: word('packing heading'),
       openList: word('open the list'),
+      openBag: voice.say(phrase('bag', 'to the bag', {})),
       counts: word('counts heading'),
       siblings: word('capsules of the trip'),
       print: word('to print'),

@@ -21,6 +21,7 @@ export interface LighterView {
     readonly unserved: string;
   }[];
   readonly worthHeading: string;
+  readonly worthLead: string;
   readonly worthHeads: readonly string[];
   readonly worth: readonly {
     readonly name: string;
@@ -53,7 +54,7 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
     }),
     heads: {
       leave: say(phrase('bag', 'head leave', {})),
-      saves: say(phrase('bag', 'head saves', {})),
+      saves: say(phrase('bag', 'head saves in all', {})),
       looks: say(phrase('bag', 'head looks left', {})),
       unserved: say(phrase('bag', 'head unserved', {})),
     },
@@ -65,6 +66,7 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
       unserved: unserved.length === 0 ? '–' : formats.list(unserved.map(occasionOf)),
     })),
     worthHeading: say(phrase('bag', 'worth heading', {})),
+    worthLead: say(phrase('bag', 'worth lead', {})),
     worthHeads: [
       say(phrase('bag', 'head leave', {})),
       say(phrase('bag', 'head saves', {})),

@@ -5,7 +5,6 @@ import type { Download, PictureIndex } from '../pictures.ts';
 import { type WeightBar, weightBar } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type LighterView, lighterView } from './lighter.ts';
 import { type ImageView, pieceImage } from './pictures.ts';
 
 export interface PackingLine {
@@ -24,6 +23,8 @@ export interface BagView {
   readonly heading: string;
   /** Weight with its limit, or that it has none. */
   readonly weight: Verdict;
+  /** That the bag's own weight is counted; empty when it has none. */
+  readonly own: string;
   /** Litres packed, of the litres there are. */
   readonly room: Verdict;
   readonly bar: WeightBar;
@@ -31,7 +32,7 @@ export interface BagView {
 }
 
 /** Words, marked when something is over a limit. */
-interface Verdict {
+export interface Verdict {
   readonly words: string;
   readonly isOver: boolean;
 }
@@ -51,11 +52,10 @@ export interface PackingView {
     readonly pieces: readonly (PackingLine & { readonly image: ImageView | undefined })[];
   };
   readonly words: Readonly<
-    Record<'bar' | 'estimated' | 'print' | 'packed' | 'reset' | 'sure' | 'export' | 'refused', string>
+    Record<'toBag' | 'estimated' | 'print' | 'packed' | 'reset' | 'sure' | 'export' | 'refused', string>
   >;
   readonly notes: readonly string[];
   readonly order: string;
-  readonly lighter: LighterView | undefined;
   readonly downloads: readonly { readonly href: string; readonly text: string }[];
   readonly lines: number;
   /** Names the ticks in the reader's browser. */
@@ -69,17 +69,22 @@ export const downloadLinks = (downloads: readonly Download[], voice: SiteVoice):
     text: voice.word('download', { kind: voice.word(`sheet ${kind}`), paper }),
   }));
 
-const totalOf = ({ bagReport: { grams }, packing }: Guide, { say }: SiteVoice): string => {
+export const totalOf = ({ bagReport: { grams }, packing }: Guide, { say }: SiteVoice): string => {
   const spread = (grams.high - grams.low) / 2;
   return `${say(phrase('bag', 'total is', { grams: grams.value, spread, share: packing.weighedShare }))}.`;
 };
+
+export const verdictOf = ({ bagReport: { fits } }: Guide, { say }: SiteVoice): Verdict => ({
+  words: say(phrase('bag', fits ? 'it fits' : 'it does not fit', {})),
+  isOver: !fits,
+});
 
 /** Weight and litres of a bag at its departure, each marked when it is over on any journey. */
 const measuresOf = (
   { bag, grams, litres }: PackedBag,
   { bagReport }: Guide,
   { word, say }: SiteVoice,
-): Pick<BagView, 'weight' | 'room'> => {
+): Pick<BagView, 'weight' | 'own' | 'room'> => {
   const loads = bagReport.loads.filter((load) => load.bag === bag.name);
   const weight = word('weight', { kilograms: grams.value / 1000, spread: (grams.high - grams.low) / 2000 });
   return {
@@ -90,6 +95,7 @@ const measuresOf = (
           : `${weight} ${word('of limit', { limit: bag.limitKg })}`,
       isOver: loads.some(({ over }) => over.grams > 0),
     },
+    own: bag.ownGrams > 0 ? say(phrase('bag', 'own weight', { own: bag.ownGrams })) : '',
     room: {
       words: say(phrase('bag', 'litres of', { litres: litres.value, room: bag.litres })),
       isOver: loads.some(({ over }) => over.litres > 0),
@@ -170,10 +176,7 @@ export const packingView = (
     kick: guide.capsule.title,
     heading: word('packing title'),
     total: totalOf(guide, voice),
-    verdict: {
-      words: say(phrase('bag', guide.bagReport.fits ? 'it fits' : 'it does not fit', {})),
-      isOver: !guide.bagReport.fits,
-    },
+    verdict: verdictOf(guide, voice),
     bags,
     worn: {
       heading: word('worn in transit'),
@@ -188,7 +191,7 @@ export const packingView = (
       })),
     },
     words: {
-      bar: word('bar means'),
+      toBag: say(phrase('bag', 'to the bag', {})),
       estimated: word('estimated means'),
       print: word('to print'),
       packed: word('packed'),
@@ -199,7 +202,6 @@ export const packingView = (
     },
     notes: guide.packing.notes.map(say),
     order: say(phrase('bag', 'packing order', {})),
-    lighter: lighterView(guide, voice),
     downloads: downloadLinks(downloads, voice),
     lines,
     key: guide.id,

@@ -42,8 +42,8 @@ export const bag = {
   'weigh them': () => 'Weigh the pieces that are marked estimated.',
   'over full': ({ bag: name, litres, room }: { bag: string; litres: number; room: number }, f: Formats) =>
     `${name}: ${f.litres(litres)} to pack, room for ${f.litres(room)}`,
-  'leave out': ({ pieces, grams, looks, ...then }: LeavingOut, f: Formats) =>
-    `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${f.plural(looks, { one: '# look remains', other: '# looks remain' })}. ${occasionsThen(then, f)}`,
+  'leave out': ({ pieces, grams, looks, unserved, counts }: LeavingOut, f: Formats) =>
+    `Leave out ${f.list(pieces)}: ${f.grams(grams)} less. ${f.plural(looks, { one: '# look remains', other: '# looks remain' })}. ${occasionsThen({ unserved, counts }, f)}`,
   'leave out in vain': () =>
     'Even without the clothes it does not fit. Take a larger bag, or fewer of the small things.',
   'pack less': () => 'Take a larger bag, or fewer of the small things.',
@@ -109,6 +109,8 @@ export const bag = {
   'looks left is': ({ looks }: { looks: number }, f: Formats) => `${looksLeft(looks, f)} left`,
   'head looks lost': () => 'Looks lost',
   'head unserved': () => 'Occasions without a look',
+  'worth lead': () =>
+    'Each piece by itself: what leaving it at home saves, the layered looks it takes with it, and the occasions that then have no look. Wears and wash days are not counted.',
   'worth heading': () => 'What each piece costs and gives',
   'total is': ({ grams, spread, share }: { grams: number; spread: number; share: number }, f: Formats) =>
     `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} in all, worn and packed, of which ${f.percent(share)} weighed`,
@@ -137,5 +139,67 @@ export const bag = {
   'fold flat': () => 'laid flat',
   'fold shoe bag': () => 'in a shoe bag',
   'fold pouch': () => 'in a pouch',
+  'weight spare': ({ grams }: { grams: number }, f: Formats) =>
+    `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
+  'weight over': ({ grams }: { grams: number }, f: Formats) =>
+    `At the heavy end, ${f.kilograms(grams / 1000)} over the limit: weigh the bag before you leave.`,
+  'weight likely over': ({ grams }: { grams: number }, f: Formats) =>
+    `Over the limit by ${f.kilograms(grams / 1000)}, as far as is known: weigh the bag, or leave something at home.`,
+  'weight certainly over': ({ grams }: { grams: number }, f: Formats) =>
+    `Over the limit by ${f.kilograms(grams / 1000)}: something has to stay at home.`,
+  'weight no limit': () => 'No limit is set for this bag.',
   'packing order': () => 'In the order of packing: the first goes in first, the last lies on top.',
+  'bag title': () => 'The bag',
+  'bag lead': () => 'What goes where, in which order, what it weighs, and what to leave at home if it has to be less.',
+  'to the bag': () => 'How to pack it, and how to get lighter',
+  'to the list': () => 'Open the list to tick',
+  'bag is': (
+    { role, sides, own, limit, room }: { role: string; sides: string; own: number; limit: number; room: number },
+    f: Formats,
+  ) =>
+    [
+      role === 'personal' ? 'Under the seat' : role === 'hold' ? 'For the hold' : 'For the cabin',
+      ...(sides === '' ? [] : [sides]),
+      ...(own > 0 ? [`${f.kilograms(own / 1000)} empty`] : []),
+      limit > 0 ? `up to ${f.kilograms(limit)}` : 'no weight limit given',
+      `room for ${f.litres(room)}`,
+    ].join(', '),
+  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
+  'bag size': ({ sides }: { sides: readonly string[] }) =>
+    sides.map((side, index) => (index < sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
+  'first in': () => 'first in',
+  'last in': () => 'on top',
+  'small things': ({ things }: { things: readonly string[] }, f: Formats) => `Around them: ${f.list(things)}.`,
+  'so many': ({ what, count }: { what: string; count: number }) => `${what} × ${count}`,
+  'order rule': () =>
+    'In the order of packing: shoes first, at the wheels, then what is heavy; on top what the first day asks for.',
+  'journeys heading': () => 'On each journey',
+  'journeys lead': () => 'What you wear is not in the bag, so each bag weighs something else on each journey.',
+  'head journey': () => 'Journey',
+  'head worn': () => 'Worn',
+  'rules heading': () => 'Liquids, batteries and sizes by air',
+  'rules no flight': () =>
+    'This trip has no flight, so none of this binds you; it stands here in case you fly after all.',
+  'head rule': () => 'The usual rule',
+  'head here': () => 'In your bags',
+  'rule container': ({ limit }: { limit: number }, f: Formats) =>
+    `Liquids in the cabin: no container over ${f.number(limit, 0)} ml`,
+  'rule liquids': ({ limit }: { limit: number }, f: Formats) =>
+    `All of them in one clear bag of ${f.number(limit, 0)} ml; medicines apart`,
+  'rule battery': ({ limit, most }: { limit: number; most: number }, f: Formats) =>
+    `Batteries up to ${f.number(limit, 0)} Wh; up to ${f.number(most, 0)} Wh if the carrier agrees, none above`,
+  'rule spare battery': () => 'Spare batteries and power banks in the cabin, never in the hold, terminals covered',
+  'rule cabin size': ({ sides }: { sides: string }) => `Cabin bag up to ${sides}, wheels and handles counted`,
+  'here millilitres': ({ things, amount }: { things: readonly string[]; amount: number }, f: Formats) =>
+    `${f.list(things)}: ${f.number(amount, 0)} ml`,
+  'here millilitres in all': ({ amount }: { amount: number }, f: Formats) => `${f.number(amount, 0)} ml`,
+  'here watt hours': ({ things, amount }: { things: readonly string[]; amount: number }, f: Formats) =>
+    `${f.list(things)}: ${f.number(amount, 0)} Wh`,
+  'here in the cabin': ({ things }: { things: readonly string[] }, f: Formats) => `${f.list(things)}: in the cabin`,
+  'here in the hold': ({ things }: { things: readonly string[] }, f: Formats) => `${f.list(things)}: in the hold`,
+  'here within': ({ things }: { things: readonly string[] }, f: Formats) => `${f.list(things)}: within it`,
+  'here too large': ({ things }: { things: readonly string[] }, f: Formats) => `${f.list(things)}: larger`,
+  'here nothing': () => 'Nothing',
+  'rules source': ({ read }: { read: string }, f: Formats) =>
+    `Read in ${f.month(read)}. Sources: ICAO guidance and Regulation (EU) 2015/1998 for liquids, ICAO Technical Instructions for batteries, IATA passenger baggage guideline for sizes.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

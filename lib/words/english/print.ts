@@ -30,9 +30,6 @@ export const print = {
   'liquids bag': () => 'Liquids',
   'liquids note': ({ bag }: { bag: string }) => `clear one-litre bag, in the ${bag.toLowerCase()}`,
   'nothing over': ({ limit }: { limit: number }, f: Formats) => `No container over ${f.number(limit, 0)} ml`,
-  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
-  'bag size': ({ sides }: { sides: readonly string[] }) =>
-    sides.map((side, index) => (index < sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
   'with its own': ({ kind, own }: { kind: string; own: number }, f: Formats) =>
     own > 0 ? `${kind}, with its own ${f.kilograms(own / 1000)}` : kind,
   'bag role': ({ role }: { role: string }) =>
@@ -93,15 +90,6 @@ export const print = {
       ...(liquids > 0 ? [`${f.kilograms(liquids / 1000)} liquids`] : []),
     ].join(' + '),
   'weight limit': ({ kg }: { kg: number }, f: Formats) => `limit ${f.kilograms(kg)}`,
-  'weight spare': ({ grams }: { grams: number }, f: Formats) =>
-    `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
-  'weight over': ({ grams }: { grams: number }, f: Formats) =>
-    `At the heavy end, ${f.kilograms(grams / 1000)} over the limit: weigh the bag before you leave.`,
-  'weight likely over': ({ grams }: { grams: number }, f: Formats) =>
-    `Over the limit by ${f.kilograms(grams / 1000)}, as far as is known: weigh the bag, or leave something at home.`,
-  'weight certainly over': ({ grams }: { grams: number }, f: Formats) =>
-    `Over the limit by ${f.kilograms(grams / 1000)}: something has to stay at home.`,
-  'weight no limit': () => 'No limit is set for this bag.',
   'weighed share': ({ share }: { share: number }, f: Formats) =>
     `${f.percent(share)} of the weight was weighed, the rest is estimated.`,
   'weight described': (

@@ -33,8 +33,8 @@ export const bag = {
   'weigh them': () => 'Wiegen Sie die Teile, die als geschätzt bezeichnet sind.',
   'over full': ({ bag: name, litres, room }, f) =>
     `${name}: ${f.litres(litres)} zu packen, Platz für ${f.litres(room)}`,
-  'leave out': ({ pieces, grams, looks, ...then }, f) =>
-    `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}. ${occasionsThen(then, f)}`,
+  'leave out': ({ pieces, grams, looks, unserved, counts }, f) =>
+    `Zu Hause lassen: ${f.list(pieces)}, ${f.grams(grams)} weniger. Es bleiben ${outfits(looks, f)}. ${occasionsThen({ unserved, counts }, f)}`,
   'leave out in vain': () =>
     'Auch ohne die Kleider passt es nicht. Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
   'pack less': () => 'Nehmen Sie eine größere Tasche oder weniger Kleinigkeiten.',
@@ -90,6 +90,8 @@ export const bag = {
   'looks left is': ({ looks }, f) => `noch ${outfits(looks, f)}`,
   'head looks lost': () => 'Looks verloren',
   'head unserved': () => 'Anlässe ohne Look',
+  'worth lead': () =>
+    'Jedes Teil für sich: was es spart, wenn es zu Hause bleibt, wie viele Looks mit Schichten es mitnimmt und welche Anlässe dann keinen Look haben. Tragen und Waschtage zählen nicht mit.',
   'worth heading': () => 'Was jedes Teil kostet und bringt',
   'total is': ({ grams, spread, share }, f) =>
     `${f.kilograms(grams / 1000)} ± ${f.number(spread / 1000, 1)} insgesamt, getragen und gepackt, davon ${f.percent(share)} gewogen`,
@@ -106,5 +108,59 @@ export const bag = {
   'fold flat': () => 'flach gelegt',
   'fold shoe bag': () => 'im Schuhbeutel',
   'fold pouch': () => 'im Täschchen',
+  'weight spare': (v, f) => `Im schwersten Fall bleiben ${f.kilograms(v.grams / 1000)} frei.`,
+  'weight over': (v, f) => `Im schwersten Fall ${f.kilograms(v.grams / 1000)} über der Grenze: vor der Abreise wiegen.`,
+  'weight likely over': (v, f) =>
+    `Nach bester Schätzung ${f.kilograms(v.grams / 1000)} über der Grenze: wiegen oder etwas zu Hause lassen.`,
+  'weight certainly over': (v, f) => `${f.kilograms(v.grams / 1000)} über der Grenze: etwas muss zu Hause bleiben.`,
+  'weight no limit': () => 'Für dieses Gepäckstück ist keine Grenze angegeben.',
   'packing order': () => 'In der Reihenfolge des Packens: das Erste zuunterst, das Letzte obenauf.',
+  'bag title': () => 'Das Gepäck',
+  'bag lead': () =>
+    'Was wohin kommt und in welcher Reihenfolge, was es wiegt und was zu Hause bleibt, wenn es weniger sein muss.',
+  'to the bag': () => 'Wie man packt und wie es leichter wird',
+  'to the list': () => 'Liste zum Abhaken öffnen',
+  'bag is': ({ role, sides, own, limit, room }, f) =>
+    [
+      role === 'personal' ? 'Unter den Sitz' : role === 'hold' ? 'Zum Aufgeben' : 'Für die Kabine',
+      ...(sides === '' ? [] : [sides]),
+      ...(own > 0 ? [`leer ${f.kilograms(own / 1000)}`] : []),
+      limit > 0 ? `bis ${f.kilograms(limit)}` : 'ohne Gewichtsgrenze',
+      `Platz für ${f.litres(room)}`,
+    ].join(', '),
+  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
+  'bag size': (v) =>
+    v.sides.map((side, index) => (index < v.sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
+  'first in': () => 'zuerst hinein',
+  'last in': () => 'obenauf',
+  'small things': ({ things }, f) => `Drumherum: ${f.list(things)}.`,
+  'so many': ({ what, count }) => `${what} × ${count}`,
+  'order rule': () =>
+    'In der Reihenfolge des Packens: zuerst die Schuhe, zu den Rollen, dann das Schwere; obenauf, was der erste Tag braucht.',
+  'journeys heading': () => 'Auf jeder Fahrt',
+  'journeys lead': () => 'Was Sie tragen, ist nicht im Gepäck; darum wiegt es auf jeder Fahrt anders.',
+  'head journey': () => 'Fahrt',
+  'head worn': () => 'Getragen',
+  'rules heading': () => 'Flüssigkeiten, Akkus und Maße im Flugzeug',
+  'rules no flight': () =>
+    'Auf dieser Reise gibt es keinen Flug, also bindet Sie nichts davon; es steht hier, falls Sie doch fliegen.',
+  'head rule': () => 'Die übliche Regel',
+  'head here': () => 'In Ihrem Gepäck',
+  'rule container': ({ limit }, f) => `Flüssigkeiten in der Kabine: kein Behälter über ${f.number(limit, 0)} ml`,
+  'rule liquids': ({ limit }, f) =>
+    `Alle zusammen in einem durchsichtigen Beutel mit ${f.number(limit, 0)} ml; Arzneien ausgenommen`,
+  'rule battery': ({ limit, most }, f) =>
+    `Akkus bis ${f.number(limit, 0)} Wh; bis ${f.number(most, 0)} Wh mit Zustimmung, darüber keine`,
+  'rule spare battery': () => 'Ersatzakkus und Powerbanks in die Kabine, nie ins aufgegebene Gepäck, Pole abgedeckt',
+  'rule cabin size': ({ sides }) => `Kabinengepäck bis ${sides}, Rollen und Griffe mitgezählt`,
+  'here millilitres': ({ things, amount }, f) => `${f.list(things)}: ${f.number(amount, 0)} ml`,
+  'here millilitres in all': ({ amount }, f) => `${f.number(amount, 0)} ml`,
+  'here watt hours': ({ things, amount }, f) => `${f.list(things)}: ${f.number(amount, 0)} Wh`,
+  'here in the cabin': ({ things }, f) => `${f.list(things)}: in der Kabine`,
+  'here in the hold': ({ things }, f) => `${f.list(things)}: im aufgegebenen Gepäck`,
+  'here within': ({ things }, f) => `${f.list(things)}: passt`,
+  'here too large': ({ things }, f) => `${f.list(things)}: größer`,
+  'here nothing': () => 'Nichts',
+  'rules source': ({ read }, f) =>
+    `Gelesen im ${f.month(read)}. Quellen: ICAO-Leitlinien und Verordnung (EU) 2015/1998 für Flüssigkeiten, ICAO Technical Instructions für Akkus, IATA-Richtwert für Maße.`,
 } satisfies Translation<typeof english.bag>;

@@ -1,5 +1,4 @@
 import type { english } from '../english/index.ts';
-import type { Formats } from '../formats.ts';
 import type { Translation } from '../translation.ts';
 import { colourWords } from './colours.ts';
 import { dress } from './glossary.ts';
@@ -7,8 +6,6 @@ import { journeyPlural, journeyWord } from './journeys.ts';
 import { DAYS, forms, OCCASIONS, PIECES, quoted } from './sentence.ts';
 
 const PAGES = forms('Seite', 'Seiten');
-
-const spareOrOver = (grams: number, f: Formats): string => f.kilograms(grams / 1000);
 
 /** German sentences of the print room. */
 export const print = {
@@ -36,9 +33,6 @@ export const print = {
   'liquids bag': () => 'Flüssigkeiten',
   'liquids note': (v) => `durchsichtiger Ein-Liter-Beutel, in: ${v.bag}`,
   'nothing over': (v, f) => `Kein Behälter über ${f.number(v.limit, 0)} ml`,
-  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
-  'bag size': (v) =>
-    v.sides.map((side, index) => (index < v.sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
   'with its own': (v, f) => (v.own > 0 ? `${v.kind}, mit eigenen ${f.kilograms(v.own / 1000)}` : v.kind),
   'bag role': (v) => (v.role === 'personal' ? 'unter dem Sitz' : v.role === 'hold' ? 'aufgegeben' : 'in der Kabine'),
   'table upper': () => 'Mäntel, Schichten, Oberteile',
@@ -88,12 +82,6 @@ export const print = {
       ...(v.liquids > 0 ? [`${f.kilograms(v.liquids / 1000)} Flüssigkeiten`] : []),
     ].join(' + '),
   'weight limit': (v, f) => `höchstens ${f.kilograms(v.kg)}`,
-  'weight spare': (v, f) => `Im schwersten Fall bleiben ${spareOrOver(v.grams, f)} frei.`,
-  'weight over': (v, f) => `Im schwersten Fall ${spareOrOver(v.grams, f)} über der Grenze: vor der Abreise wiegen.`,
-  'weight likely over': (v, f) =>
-    `Nach bester Schätzung ${spareOrOver(v.grams, f)} über der Grenze: wiegen oder etwas zu Hause lassen.`,
-  'weight certainly over': (v, f) => `${spareOrOver(v.grams, f)} über der Grenze: etwas muss zu Hause bleiben.`,
-  'weight no limit': () => 'Für dieses Gepäckstück ist keine Grenze angegeben.',
   'weighed share': (v, f) => `${f.percent(v.share)} des Gewichts sind gewogen, der Rest ist geschätzt.`,
   'weight described': (v, f) =>
     `Gewichtsbalken, ${v.bag}: etwa ${f.kilograms(v.grams / 1000)}, zwischen ${f.kilograms(v.low / 1000)} und ${f.kilograms(v.high / 1000)}${v.kg > 0 ? `, erlaubt sind ${f.kilograms(v.kg)}` : ''}.`,

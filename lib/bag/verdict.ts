@@ -1,0 +1,22 @@
+import type { PackedBag } from '../model/index.ts';
+
+/** How a bag stands to its limit on its heaviest journey, and by how many grams. */
+export interface WeightVerdict {
+  /**
+   * Of the estimate and its uncertainty: all of it below the limit, only the heavy end above, the best estimate above, or
+   * all of it above.
+   */
+  readonly is: 'spare' | 'over' | 'likely over' | 'certainly over' | 'no limit';
+  readonly grams: number;
+}
+
+/** Judges the journey on which the bag is heaviest. */
+export const weightVerdict = ({ bag, grams, heaviest }: PackedBag): WeightVerdict => {
+  if (bag.limitKg === undefined) return { is: 'no limit', grams: 0 };
+  const limit = bag.limitKg * 1000;
+  const most = heaviest?.grams ?? grams;
+  if (most.low > limit) return { is: 'certainly over', grams: most.value - limit };
+  if (most.value > limit) return { is: 'likely over', grams: most.value - limit };
+  if (most.high > limit) return { is: 'over', grams: most.high - limit };
+  return { is: 'spare', grams: limit - most.high };
+};
