@@ -8,6 +8,8 @@ import { pointsOf } from '../../lib/outfit/judge/points.ts';
 import { compileSpace } from '../../lib/outfit/space/compile.ts';
 import { countSpace } from '../../lib/outfit/space/count.ts';
 import { Cursor } from '../../lib/outfit/space/cursor.ts';
+import { Descent } from '../../lib/outfit/space/descent.ts';
+import { Endings } from '../../lib/outfit/space/endings.ts';
 import { rankSpace } from '../../lib/outfit/space/rank.ts';
 import { tallySpace } from '../../lib/outfit/space/tally.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
@@ -178,6 +180,33 @@ const count = (ground: Ground, asked: Restriction): bigint => {
   return space === undefined ? 0n : countSpace(space);
 };
 
+/** A count that closes the last two places at once and remembers nothing. */
+const countForgetting = (ground: Ground, asked: Restriction): number => {
+  const space = compileSpace(ground, FORM, 'complete', asked);
+  if (space === undefined) return 0;
+  const descent = new Descent(space);
+  const endings = new Endings(descent);
+  const below = (depth: number): number => {
+    if (depth === endings.depth) return endings.count();
+    let looks = 0;
+    for (let word = space.wordOf[depth] as number; word < (space.wordOf[depth + 1] as number); word += 1) {
+      for (let bits = descent.rows[depth * space.words + word] as number; bits !== 0; bits &= bits - 1) {
+        if (descent.descend(depth, word * 32 + 31 - Math.clz32(bits & -bits))) looks += below(depth + 1);
+      }
+    }
+    return looks;
+  };
+  return descent.open ? below(0) : 0;
+};
+
+/** For each seat the looks that contain it, the space built as well, as recounting has to. */
+const tally = (ground: Ground): Float64Array => {
+  const space = compileSpace(ground, FORM, 'complete', {});
+  const looks = space && tallySpace(space, ground.seats.length);
+  if (looks === undefined) throw new Error('no looks to weigh');
+  return looks;
+};
+
 /** The same looks from a general integer solver: solve, forbid what was found, solve again. */
 const solverLooks = async (ground: Ground, most: number): Promise<{ looks: number; seconds: number }> => {
   const solver = await loadSolver();
@@ -289,15 +318,25 @@ export const benchLooks = async (): Promise<Readonly<Record<string, number>>> =>
   if (rankSpace(hundred, space, 10)[0]?.points !== top) throw new Error('the best look is not the best');
 
   const capsule = createGround(rules(35));
-  const capsuleSpace = compileSpace(capsule, FORM, 'complete', {});
-  if (capsuleSpace === undefined) throw new Error('no looks of 35 pieces');
-  const tally = best(20, () => tallySpace(capsuleSpace, capsule.seats.length));
-  const recount = best(3, () => {
+  const weighing = best(50, () => tally(capsule));
+  const recounting = best(5, () => {
     for (const { id } of capsule.pieces) count(capsule, { without: [id] });
   });
-  const relist = seconds(() => {
+  const forgetting = best(5, () => {
+    for (const { id } of capsule.pieces) countForgetting(capsule, { without: [id] });
+  });
+  const relisting = best(3, () => {
     for (const { id } of capsule.pieces) walk(capsule, { without: [id] });
   });
+  const ofSeat = tally(capsule);
+  for (const { id } of capsule.pieces) {
+    const lost = walk(capsule, {}) - countForgetting(capsule, { without: [id] });
+    const weighed = capsule.seats.reduce(
+      (sum, { piece, index }) => sum + (piece.id === id ? (ofSeat[index] ?? 0) : 0),
+      0,
+    );
+    if (lost !== weighed) throw new Error(`${id}: ${lost} looks lost, ${weighed} weighed`);
+  }
 
   const ten = createGround(rules(14));
   const bySolver = await solverLooks(ten, 60);
@@ -332,9 +371,10 @@ export const benchLooks = async (): Promise<Readonly<Record<string, number>>> =>
     'count: times enumerating them': walkLarge / counting,
     'best 10 of 100 pieces: times scoring all': scoring / ranking,
     'best 10 of 100 pieces: milliseconds': ranking * 1000,
-    'contribution, 35 pieces: milliseconds': tally * 1000,
-    'contribution: times recounting without each piece': recount / tally,
-    'contribution: times enumerating without each piece': relist / tally,
+    'contribution, 35 pieces: milliseconds': weighing * 1000,
+    'contribution: times recounting without each piece (35 counts, so some 35 at most)': recounting / weighing,
+    'contribution: times recounting with a count that remembers nothing': forgetting / weighing,
+    'contribution: times enumerating without each piece': relisting / weighing,
     'memory after 3 million looks listed: times before': grown,
     'verdict: milliseconds': judging * 1000,
   };

@@ -5,7 +5,7 @@ import { CLO_UNITS, type Ground } from '../ground.ts';
 import type { Restriction } from '../restriction.ts';
 import { type Candidates, candidatesFor, type SeatDemand } from './candidates.ts';
 import { popcount } from './popcount.ts';
-import { type LookSpace, NOTHING, type SpaceClo, type SpaceDemand, setBit, WORD } from './space.ts';
+import { clearBit, type LookSpace, NOTHING, type SpaceClo, type SpaceDemand, setBit, WORD } from './space.ts';
 
 interface Layout {
   readonly words: number;
@@ -43,21 +43,26 @@ const connect = (ground: Ground, { slots, only }: Candidates, layout: Layout): I
   const { words, seatOf, nodes, nodeOf } = layout;
   const n = ground.seats.length;
   const adjacency = new Int32Array(words * WORD * words);
-  const fits = (a: number, b: number, slotOfB: number): boolean => {
-    const one = seatOf[a] ?? NOTHING;
-    const two = seatOf[b] ?? NOTHING;
-    if (one >= 0 && two >= 0) return ground.goes[one * n + two] === 1;
-    if (one < 0) return true;
-    const slot = slots[slotOfB];
-    return slot === undefined || ground.empty.get(slot)?.forbids[one] !== 1;
-  };
+  const forbidsEmpty = slots.map((slot) => ground.empty.get(slot)?.forbids);
   nodes.forEach((list, depth) => {
-    for (const a of list) {
-      const row = adjacency.subarray(a * words, (a + 1) * words);
-      nodes.forEach((others, other) => {
-        if (other === depth) return;
-        for (const b of others) if (fits(a, b, other) && fits(b, a, depth)) setBit(row, b);
-      });
+    for (let other = depth + 1; other < nodes.length; other += 1) {
+      const withoutThis = forbidsEmpty[depth];
+      const withoutOther = forbidsEmpty[other];
+      for (const a of list) {
+        const one = seatOf[a] ?? NOTHING;
+        for (const b of nodes[other] ?? []) {
+          const two = seatOf[b] ?? NOTHING;
+          const fits =
+            one < 0
+              ? two < 0 || withoutThis?.[two] !== 1
+              : two < 0
+                ? withoutOther?.[one] !== 1
+                : ground.goes[one * n + two] === 1;
+          if (!fits) continue;
+          setBit(adjacency, b, a * words);
+          setBit(adjacency, a, b * words);
+        }
+      }
     }
   });
   for (const { seat, slot, partners } of only) {
@@ -67,16 +72,11 @@ const connect = (ground: Ground, { slots, only }: Candidates, layout: Layout): I
     for (const b of nodes[place] ?? []) {
       const partner = ground.seats[seatOf[b] ?? NOTHING];
       if (partner !== undefined && partners.has(partner)) continue;
-      clearBit(adjacency, a * words, b);
-      clearBit(adjacency, b * words, a);
+      clearBit(adjacency, b, a * words);
+      clearBit(adjacency, a, b * words);
     }
   }
   return adjacency;
-};
-
-const clearBit = (rows: Int32Array, offset: number, node: number): void => {
-  const word = offset + (node >> 5);
-  rows[word] = (rows[word] ?? 0) & ~(1 << (node & 31));
 };
 
 /** A look's marks are one bit each in a signed word; more demands than bits are refused, which no real capsule meets. */
@@ -155,7 +155,7 @@ export const compileSpace = (
     // a class that cannot be exceeded in these slots is no cap
     if (nodes.filter((list) => list.some((node) => ofNode[node] === 1)).length <= most) return [];
     const others = root.slice();
-    for (const list of nodes) for (const node of list) if (ofNode[node] === 1) clearBit(others, 0, node);
+    for (const list of nodes) for (const node of list) if (ofNode[node] === 1) clearBit(others, node);
     return [{ most, ofNode, others }];
   });
   const ofNode = Int32Array.from(seatOf, (seat) => (seat >= 0 ? (ground.marks[seat] ?? 0) : 0));
@@ -184,5 +184,5 @@ const removeOvermarked = (
   most: number,
   nodes: readonly (readonly number[])[],
 ): void => {
-  for (const list of nodes) for (const node of list) if (popcount(ofNode[node] ?? 0) > most) clearBit(root, 0, node);
+  for (const list of nodes) for (const node of list) if (popcount(ofNode[node] ?? 0) > most) clearBit(root, node);
 };

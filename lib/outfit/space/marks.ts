@@ -10,6 +10,8 @@ export class Marks {
   private readonly most: number;
   private readonly ofNode: Int32Array;
   private readonly words: number;
+  /** Nodes with each set of marks that one node brings. */
+  private readonly alike = new Map<number, Int32Array>();
   private readonly rows: (Int32Array | undefined)[] = [];
 
   constructor(space: LookSpace, { most, ofNode }: NonNullable<LookSpace['marks']>) {
@@ -17,10 +19,15 @@ export class Marks {
     this.at = new Int32Array(slots.length + 1);
     this.later = new Int32Array(slots.length + 1);
     for (let slot = slots.length - 1; slot >= 0; slot -= 1) {
-      this.later[slot] = nodesOf(space, slot).reduce(
-        (union, node) => union | (ofNode[node] ?? 0),
-        this.later[slot + 1] ?? 0,
-      );
+      let union = this.later[slot + 1] as number;
+      for (const node of nodesOf(space, slot)) {
+        const brought = ofNode[node] as number;
+        const row = this.alike.get(brought) ?? new Int32Array(words);
+        this.alike.set(brought, row);
+        setBit(row, node);
+        union |= brought;
+      }
+      this.later[slot] = union;
     }
     this.most = most;
     this.ofNode = ofNode;
@@ -42,11 +49,18 @@ export class Marks {
     return mask === before ? -1 : (this.rowOf(mask)[word] as number);
   }
 
-  /** Writes what tells states of a depth apart: the marks that can still come up, and how many are used. */
+  /**
+   * Writes what tells states of a depth apart: the marks that can still come up, and how many are used, as long as that
+   * decides. It no longer does when all that can come up may, or when as many as may be are used: then the candidates
+   * left bring no other.
+   */
   keyInto(depth: number, key: Int32Array, length: number): number {
     const mask = this.at[depth] as number;
-    key[length] = mask & (this.later[depth] as number);
-    key[length + 1] = popcount(mask);
+    const later = this.later[depth] as number;
+    const used = popcount(mask);
+    const settled = used === this.most || popcount(mask | later) <= this.most;
+    key[length] = settled ? 0 : mask & later;
+    key[length + 1] = settled ? -1 : used;
     return length + 2;
   }
 
@@ -56,8 +70,9 @@ export class Marks {
 
   private makeRow(mask: number): Int32Array {
     const row = new Int32Array(this.words);
-    for (let node = 0; node < this.ofNode.length; node += 1) {
-      if (popcount(mask | (this.ofNode[node] as number)) <= this.most) setBit(row, node);
+    for (const [brought, nodes] of this.alike) {
+      if (popcount(mask | brought) > this.most) continue;
+      for (let word = 0; word < row.length; word += 1) row[word] = (row[word] as number) | (nodes[word] as number);
     }
     this.rows[mask] = row;
     return row;

@@ -34,7 +34,8 @@ export class Memo {
   }
 }
 
-const hashOf = (key: Int32Array, length: number, depth: number): number => {
+/** A well-mixed 32-bit number of a key. */
+export const hashOf = (key: Int32Array, length: number, depth: number): number => {
   let hash = 0x811c9dc5 ^ depth;
   for (let index = 0; index < length; index += 1) {
     hash = Math.imul(hash ^ (key[index] as number), 0x01000193);

@@ -69,8 +69,15 @@ export const nodesOf = ({ wordOf, seatOf }: Pick<LookSpace, 'wordOf' | 'seatOf'>
   return nodes;
 };
 
-export const setBit = (row: Int32Array, node: number): void => {
-  row[node >> 5] = (row[node >> 5] ?? 0) | (1 << (node & 31));
+/** `offset`: where the row begins in an array of rows. */
+export const setBit = (rows: Int32Array, node: number, offset = 0): void => {
+  const word = offset + (node >> 5);
+  rows[word] = (rows[word] ?? 0) | (1 << (node & 31));
+};
+
+export const clearBit = (rows: Int32Array, node: number, offset = 0): void => {
+  const word = offset + (node >> 5);
+  rows[word] = (rows[word] ?? 0) & ~(1 << (node & 31));
 };
 
 export const hasBit = (row: Int32Array, node: number): boolean => ((row[node >> 5] ?? 0) & (1 << (node & 31))) !== 0;

@@ -1,134 +1,146 @@
 import { Descent } from './descent.ts';
+import { Endings } from './endings.ts';
+import { IntList } from './int-list.ts';
 import { popcount } from './popcount.ts';
 import type { LookSpace } from './space.ts';
+import { States } from './states.ts';
 
 /** States beyond which the diagram is given up; a capsule of 60 pieces stays well below. */
 const MOST_STATES = 200_000;
-
-/** A growing list of whole numbers. */
-const createList = () => {
-  let items = new Int32Array(1024);
-  let length = 0;
-  return {
-    push: (value: number): void => {
-      if (length === items.length) {
-        const grown = new Int32Array(length * 2);
-        grown.set(items);
-        items = grown;
-      }
-      items[length++] = value;
-    },
-    view: (): Int32Array => items.subarray(0, length),
-  };
-};
+const NONE = -1;
 
 /**
- * For each seat, the looks of the space that contain it, in one traversal: states that have the same looks below them
- * are one node of a diagram; looks through an edge are the ways into its upper end times the ways out of its lower.
- * Undefined where the diagram would grow too large or a number too large for a double.
+ * The looks of a space as a diagram, in which states that have the same looks below them are one. Built going down
+ * once, which counts the ways out of every state; then every choice is weighed coming back over the states, upper
+ * before lower: the looks through it are the ways into its state times the ways out of the state it leads to.
  */
-export const tallySpace = (space: LookSpace, seats: number): Float64Array | undefined => {
-  const tally = new Float64Array(seats);
-  const descent = new Descent(space);
-  if (!descent.open || space.counted === 0) return tally;
-  const { rows, depth } = descent;
-  const { words, wordOf, seatOf } = space;
-  if (space.counted !== depth) return undefined;
+class Diagram {
+  private readonly descent: Descent;
+  private readonly endings: Endings;
+  private readonly states: States;
+  private readonly key: Int32Array;
+  /** States in the order they were counted: lower before upper. */
+  private readonly order = new IntList();
+  /** By place in that order, the last choice and the end of the endings. */
+  private readonly choiceOf = new IntList();
+  private readonly endingsTo = new IntList();
+  /** Choices: a node, the state it leads to and the choice before it of the same state. */
+  private readonly nodes = new IntList();
+  private readonly nexts = new IntList();
+  private readonly previous = new IntList();
+  /** Endings: as in `Endings`. */
+  private readonly beforeLast = new IntList();
+  private readonly words = new IntList();
+  private readonly bits = new IntList();
 
-  const statesAt = Array.from({ length: depth }, () => new Map<number, number[]>());
-  const keys: Int32Array[] = [];
-  const ways = [0];
-  const edges = Array.from({ length: depth }, () => ({ from: createList(), node: createList(), to: createList() }));
-  const scratch = new Int32Array(descent.keyLength);
-  let full = false;
+  constructor(descent: Descent) {
+    this.descent = descent;
+    this.endings = new Endings(descent);
+    this.states = new States(descent.keyLength);
+    this.key = new Int32Array(descent.keyLength);
+  }
 
-  /** Number of the state at hand, and whether it is new. */
-  const stateOf = (at: number): { readonly state: number; readonly fresh: boolean } => {
-    const length = descent.keyInto(at, scratch);
-    let hash = 17;
-    for (let index = 0; index < length; index += 1) hash = Math.imul(hash ^ (scratch[index] as number), 0x01000193);
-    const bucket = statesAt[at]?.get(hash);
-    const same = bucket?.find((state) => {
-      const key = keys[state] as Int32Array;
-      for (let index = 0; index < length; index += 1) if (key[index] !== scratch[index]) return false;
-      return true;
+  /** Looks by seat; undefined where the diagram grows too large or a number too large for a double. */
+  looksOf(seats: number): Float64Array | undefined {
+    const top = this.visit(0);
+    const total = this.states.looks[top] as number;
+    if (this.states.length > MOST_STATES || total > Number.MAX_SAFE_INTEGER) return undefined;
+    const { seatOf } = this.descent.space;
+    const ofSeat = new Float64Array(seats);
+    this.ofNodes(top).forEach((looks, node) => {
+      const seat = seatOf[node] as number;
+      if (seat >= 0) ofSeat[seat] = (ofSeat[seat] as number) + looks;
     });
-    if (same !== undefined) return { state: same, fresh: false };
-    const state = keys.length;
-    keys.push(scratch.slice(0, length));
-    if (bucket === undefined) statesAt[at]?.set(hash, [state]);
-    else bucket.push(state);
-    return { state, fresh: true };
-  };
+    return ofSeat;
+  }
 
-  const build = (at: number, state: number): number => {
-    const base = at * words;
-    let total = 0;
-    for (let word = wordOf[at] as number; word < (wordOf[at + 1] as number); word += 1) {
-      if (at === depth - 1) {
-        total += popcount(rows[base + word] as number);
-        continue;
-      }
-      let bits = rows[base + word] as number;
+  /** Number of the state stood at; counts the looks below it when it is met the first time. */
+  private visit(depth: number): number {
+    const { states, descent, key } = this;
+    const known = states.length;
+    const state = states.numberOf(key, descent.keyInto(depth, key), depth);
+    if (state < known || states.length > MOST_STATES) return state;
+    if (depth === this.endings.depth) {
+      states.looks[state] = this.end();
+      this.choiceOf.push(NONE);
+    } else this.branch(depth, state);
+    this.order.push(state);
+    this.endingsTo.push(this.bits.length);
+    return state;
+  }
+
+  private end(): number {
+    const { endings } = this;
+    const looks = endings.count();
+    for (let entry = 0; entry < endings.length; entry += 1) {
+      this.beforeLast.push(endings.nodes[entry] as number);
+      this.words.push(endings.words[entry] as number);
+      this.bits.push(endings.bits[entry] as number);
+    }
+    return looks;
+  }
+
+  private branch(depth: number, state: number): void {
+    const { descent, states } = this;
+    const { words, wordOf } = descent.space;
+    let looks = 0;
+    let choice = NONE;
+    for (let word = wordOf[depth] as number; word < (wordOf[depth + 1] as number); word += 1) {
+      let bits = descent.rows[depth * words + word] as number;
       while (bits !== 0) {
         const low = bits & -bits;
         bits ^= low;
         const node = (word << 5) + 31 - Math.clz32(low);
-        if (full || !descent.descend(at, node)) continue;
-        const { state: child, fresh } = stateOf(at + 1);
-        if (fresh) {
-          if (keys.length > MOST_STATES) full = true;
-          ways[child] = build(at + 1, child);
-        }
-        const out = ways[child] as number;
-        if (out === 0) continue;
-        const list = edges[at];
-        list?.from.push(state);
-        list?.node.push(node);
-        list?.to.push(child);
-        total += out;
+        if (!descent.descend(depth, node)) continue;
+        const next = this.visit(depth + 1);
+        const below = states.looks[next] as number;
+        if (below === 0) continue;
+        looks += below;
+        this.nodes.push(node);
+        this.nexts.push(next);
+        this.previous.push(choice);
+        choice = this.nodes.length - 1;
       }
     }
-    return total;
-  };
+    states.looks[state] = looks;
+    this.choiceOf.push(choice);
+  }
 
-  const { state: top } = stateOf(0);
-  const total = build(0, top);
-  ways[top] = total;
-  if (full || total > Number.MAX_SAFE_INTEGER) return undefined;
-
-  const into = new Float64Array(keys.length);
-  into[top] = 1;
-  const count = (node: number, looks: number): void => {
-    const seat = seatOf[node] as number;
-    if (seat >= 0) tally[seat] = (tally[seat] as number) + looks;
-  };
-  edges.forEach(({ from, node, to }) => {
-    const froms = from.view();
-    const nodes = node.view();
-    const tos = to.view();
-    for (let edge = 0; edge < froms.length; edge += 1) {
-      const arriving = into[froms[edge] as number] as number;
-      const child = tos[edge] as number;
-      into[child] = (into[child] as number) + arriving;
-      count(nodes[edge] as number, arriving * (ways[child] as number));
-    }
-  });
-  const last = depth - 1;
-  for (const bucket of statesAt[last]?.values() ?? []) {
-    for (const state of bucket) {
-      const arriving = into[state] as number;
-      const key = keys[state] as Int32Array;
-      // the key begins with the candidate words of the last slot
-      for (let word = wordOf[last] as number; word < words; word += 1) {
-        let bits = key[word - (wordOf[last] as number)] as number;
-        while (bits !== 0) {
-          const low = bits & -bits;
-          bits ^= low;
-          count((word << 5) + 31 - Math.clz32(low), arriving);
-        }
+  private ofNodes(top: number): Float64Array {
+    const { states, order } = this;
+    const ofNode = new Float64Array(this.descent.space.seatOf.length);
+    const into = new Float64Array(states.length);
+    into[top] = 1;
+    for (let place = order.length - 1; place >= 0; place -= 1) {
+      const arriving = into[order.at(place)] as number;
+      for (let choice = this.choiceOf.at(place); choice !== NONE; choice = this.previous.at(choice)) {
+        const node = this.nodes.at(choice);
+        const next = this.nexts.at(choice);
+        into[next] = (into[next] as number) + arriving;
+        ofNode[node] = (ofNode[node] as number) + arriving * (states.looks[next] as number);
       }
+      const from = place === 0 ? 0 : this.endingsTo.at(place - 1);
+      for (let ending = from; ending < this.endingsTo.at(place); ending += 1)
+        this.weighEnding(ending, arriving, ofNode);
+    }
+    return ofNode;
+  }
+
+  private weighEnding(ending: number, arriving: number, ofNode: Float64Array): void {
+    let bits = this.bits.at(ending);
+    const before = this.beforeLast.at(ending);
+    if (before >= 0) ofNode[before] = (ofNode[before] as number) + arriving * popcount(bits);
+    const first = this.words.at(ending) << 5;
+    for (; bits !== 0; bits &= bits - 1) {
+      const node = first + 31 - Math.clz32(bits & -bits);
+      ofNode[node] = (ofNode[node] as number) + arriving;
     }
   }
-  return tally;
+}
+
+/** For each seat, the looks of the space that contain it, in about the time of a count. Undefined where `Diagram` is. */
+export const tallySpace = (space: LookSpace, seats: number): Float64Array | undefined => {
+  const descent = new Descent(space);
+  if (!descent.open || space.counted === 0) return new Float64Array(seats);
+  return new Diagram(descent).looksOf(seats);
 };
