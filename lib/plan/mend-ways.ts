@@ -3,7 +3,7 @@ import type { Brief, Occasion, Piece } from '../model/index.ts';
 import { DRESS_CODES, type DressCode, dressIndex } from '../vocabulary/index.ts';
 import { type Candidate, candidatesFor, leftForLater, withoutPieces } from './candidates.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
-import type { Change } from './mend.ts';
+import type { Opening } from './mend.ts';
 import { type Moment, requiredAt, restrictionOf } from './moments.ts';
 import type { PlanProblem } from './problem.ts';
 
@@ -17,7 +17,7 @@ export interface WardrobeBehind {
 
 /** Changes that together open looks for an occasion. */
 export interface Way {
-  readonly changes: readonly Change[];
+  readonly changes: readonly Opening[];
   readonly candidates: readonly Candidate[];
 }
 
@@ -39,15 +39,15 @@ const nextDress = (code: DressCode): readonly DressCode[] =>
   [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);
 
 /** Single changes to what an occasion asks for. */
-const changesTo = ({ dress, needs, degreesOff = 0 }: Occasion): readonly Change[] => [
-  ...nextDress(dress).map((code): Change => ({ kind: 'dress', dress: code })),
-  ...needs.filter((need) => need !== 'swim').map((need): Change => ({ kind: 'need', need })),
+const changesTo = ({ dress, needs, degreesOff = 0 }: Occasion): readonly Opening[] => [
+  ...nextDress(dress).map((code): Opening => ({ kind: 'dress', dress: code })),
+  ...needs.filter((need) => need !== 'swim').map((need): Opening => ({ kind: 'need', need })),
   ...DEGREES.map((degrees) => degreesOff + degrees)
     .filter((degrees) => degrees <= DEGREES_OFF_AT_MOST)
-    .map((degrees): Change => ({ kind: 'degrees', degrees })),
+    .map((degrees): Opening => ({ kind: 'degrees', degrees })),
 ];
 
-const changed = (occasion: Occasion, change: Change): Occasion => {
+const changed = (occasion: Occasion, change: Opening): Occasion => {
   if (change.kind === 'dress') return { ...occasion, dress: change.dress };
   if (change.kind === 'degrees') return { ...occasion, degreesOff: change.degrees };
   if (change.kind === 'need') return { ...occasion, needs: occasion.needs.filter((need) => need !== change.need) };
@@ -62,11 +62,11 @@ const askedBy = (brief: Brief, { place, air }: Moment, occasion: Occasion): Look
     brief.avoid.heelCmOver,
   );
 
-const isUseful = (moment: Moment, change: Change): boolean =>
+const isUseful = (moment: Moment, change: Opening): boolean =>
   change.kind !== 'degrees' || (moment.air !== undefined && moment.restriction.clo !== undefined);
 
 /** Looks of the bag for an occasion changed so. */
-const occasionWay = ({ brief, source, problem }: Question, moment: Moment, changes: readonly Change[]): Way => {
+const occasionWay = ({ brief, source, problem }: Question, moment: Moment, changes: readonly Opening[]): Way => {
   const later = leftForLater(moment, [...problem.pieces.values()]);
   const restriction = askedBy(brief, moment, changes.reduce(changed, moment.occasion));
   return {
@@ -80,7 +80,7 @@ const pieceWay = (
   { brief, wardrobe, problem }: Question,
   moment: Moment,
   piece: Piece,
-  changes: readonly Change[] = [],
+  changes: readonly Opening[] = [],
 ): Way => {
   const all: Way['changes'] = [{ kind: 'piece', piece }, ...changes];
   if (wardrobe === undefined) return { changes: all, candidates: [] };

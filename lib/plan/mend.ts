@@ -4,8 +4,8 @@ import { phrase } from '../words/index.ts';
 import { fixedTo } from './candidates.ts';
 import { addDays } from './moments.ts';
 
-/** One small change to the trip or the bag. */
-export type Change =
+/** One small change to the trip or the bag that opens looks. */
+export type Opening =
   | { readonly kind: 'piece'; readonly piece: Piece }
   /** Counted from the first day. */
   | { readonly kind: 'wash day'; readonly day: number }
@@ -16,14 +16,18 @@ export type Change =
   /** The look the stylist fixed is given up. */
   | { readonly kind: 'free' };
 
+/** A change of a mend: what opens looks, or a piece that stays at home to make room for another. */
+export type Change = Opening | { readonly kind: 'leave'; readonly piece: Piece };
+
 const entryOf = (change: Change, occasion: Occasion, brief: Brief, capsule: Capsule): PlanEntry => {
   const inBrief = { file: brief.file, ...(occasion.line === undefined ? {} : { line: occasion.line }) };
   switch (change.kind) {
     case 'piece':
+    case 'leave':
       return {
         file: capsule.file,
         ...(capsule.piecesLine === undefined ? {} : { line: capsule.piecesLine }),
-        action: 'add',
+        action: change.kind === 'piece' ? 'add' : 'take out',
         field: 'pieces',
         value: change.piece.id,
       };
@@ -68,6 +72,7 @@ export const mendOf = (
   return {
     what: phrase('plan', 'mend', {
       pieces: changes.flatMap((change) => (change.kind === 'piece' ? [change.piece.name] : [])),
+      left: changes.flatMap((change) => (change.kind === 'leave' ? [change.piece.name] : [])),
       washDays: changes.flatMap((change) => (change.kind === 'wash day' ? [addDays(brief.from, change.day)] : [])),
       dress: changes.find((change) => change.kind === 'dress')?.dress ?? '',
       needs: changes.flatMap((change) => (change.kind === 'need' ? [change.need] : [])),

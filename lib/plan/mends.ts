@@ -1,14 +1,15 @@
 import type { Brief, Capsule, Piece, PlanMend } from '../model/index.ts';
 import type { Pool } from './candidates.ts';
 import type { LookSource } from './look-source.ts';
-import { type Change, mendOf } from './mend.ts';
+import { type Change, mendOf, type Opening } from './mend.ts';
 import { type WardrobeBehind, waysToServe } from './mend-ways.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { buildProgramme, type Solver, type Term } from './programme.ts';
+import { addRoomRows } from './room-in-bag.ts';
 import { addChoiceRows, type Choice, unlike } from './serve.ts';
 
 /** How much a change asks of the client. Own choice: a piece or a wash is easy, a rule of the occasion is not. */
-const costOf = (change: Change): number => {
+const costOf = (change: Opening): number => {
   if (change.kind === 'wash day') return 10;
   if (change.kind === 'piece') return 12 + change.piece.grams.value / 1000;
   if (change.kind === 'free') return 11;
@@ -36,7 +37,7 @@ export interface MendQuestion {
 }
 
 interface Gate {
-  readonly change: Change;
+  readonly change: Opening;
   readonly column: number;
 }
 
@@ -51,7 +52,7 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
   const ways = waysToServe(question, moment, question.fixed.has(index));
   const builder = buildProgramme();
   const gates = new Map<string, Gate>();
-  const gate = (change: Change): number => {
+  const gate = (change: Opening): number => {
     const key = JSON.stringify(change.kind === 'piece' ? change.piece.id : change);
     const known = gates.get(key) ?? { change, column: builder.choice(costOf(change)) };
     gates.set(key, known);
@@ -81,6 +82,8 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     pieces: new Map([...problem.pieces, ...offered.map((piece): [string, Piece] => [piece.id, piece])]),
   };
   const unserved = addChoiceRows(builder, larger, choices, () => 0, washDays);
+  const added = [...gates.values()].flatMap(({ change, column }) => (change.kind === 'piece' ? [column] : []));
+  const leaving = addRoomRows(builder, question, choices, added);
   builder.fix(unserved[index] ?? 0, 0);
   const others = unserved.flatMap((column, at): Term[] => (at === index ? [] : [[column, 1]]));
   builder.atMost(assignment.filter((candidate, at) => candidate === undefined && at !== index).length, others);
@@ -93,7 +96,11 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     const serves = unserved.flatMap((column, at) =>
       assignment[at] === undefined && solved.values[column] === 0 ? (problem.moments[at]?.occasion.id ?? []) : [],
     );
-    const changes = open.map(({ change }) => change);
+    const left = leaving.filter(({ column }) => solved.values[column] === 1);
+    const changes = [
+      ...open.map(({ change }) => change),
+      ...left.map(({ piece }): Change => ({ kind: 'leave', piece })),
+    ];
     mends.push({ ...mendOf(changes, moment.occasion, brief, question.capsule), serves });
     builder.atMost(
       open.length - 1,

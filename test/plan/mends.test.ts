@@ -29,7 +29,12 @@ const written = (occasions: readonly string[], pieces: string, ...more: readonly
   capsule: ['title: Plain', `pieces: [${pieces}]`, ...more],
 });
 
-const VARIANTS: Readonly<Record<string, Written>> = {
+interface Variant extends Written {
+  /** The brief's "pieces at most". */
+  readonly most?: number;
+}
+
+const VARIANTS: Readonly<Record<string, Variant>> = {
   'a swim too many': written(
     [
       'what: Morning swim, on: 2027-05-02, at: "09:00", dress: casual, where: indoors 28, activity: swimming, needs: [swim]',
@@ -54,6 +59,19 @@ const VARIANTS: Readonly<Record<string, Written>> = {
     ],
     'shirt, jumper, chinos, coat, shoes',
   ),
+  'rain and a full bag': {
+    ...written(
+      [
+        'what: Museum, on: 2027-05-01, at: day, dress: casual, where: indoors 24, activity: strolling indoors',
+        'what: Hill, on: 2027-05-02, at: day, dress: casual, where: outdoors, activity: walking, needs: [rain, uneven ground]',
+      ],
+      'shirt, jumper, chinos, jeans, coat, shoes',
+      'favourites:',
+      '  - {title: Plain, pieces: [shirt, jeans, shoes]}',
+      'never: [[coat, jumper]]',
+    ),
+    most: 6,
+  },
   'too cold by little': written(
     ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
     'shirt, chinos, jumper, shoes',
@@ -70,7 +88,10 @@ describe('mends, written as they say, serve the occasion', () => {
   const fields = new Set<string>();
 
   it.each(Object.keys(VARIANTS))('%s', async (name) => {
-    const variant = VARIANTS[name] as Written;
+    const { most, ...plain } = VARIANTS[name] as Variant;
+    const variant: Written =
+      most === undefined ? plain : { ...plain, brief: [...plain.brief, `pieces at most: ${most}`] };
+    const before = Object.keys((await withContent(variant, planOf)).wears).length;
     const [unserved] = (await withContent(variant, planOf)).unserved;
     expect(unserved).toBeDefined();
     expect(unserved?.mends.length).toBeGreaterThan(0);
@@ -89,8 +110,22 @@ describe('mends, written as they say, serve the occasion', () => {
         after.unserved.map(({ occasion }) => occasion),
         String(what),
       ).not.toContain(unserved?.occasion);
+      expect(Object.keys(after.wears).length, String(what)).toBeLessThanOrEqual(most ?? before + 1);
       for (const { field } of entries) fields.add(field);
     }
+  });
+
+  it('a full bag gives up what is worn least and is named nowhere else', async () => {
+    const { most: _, ...full } = VARIANTS['rain and a full bag'] as Variant;
+    const mendIn = async (most: number): Promise<readonly string[]> => {
+      const trip = { ...full, brief: [...full.brief, `pieces at most: ${most}`] };
+      const [unserved] = (await withContent(trip, planOf)).unserved;
+      return (
+        unserved?.mends.map(({ entries }) => entries.map(({ action, value }) => `${action} ${value}`).join(', ')) ?? []
+      );
+    };
+    expect(await mendIn(6)).toContain('add rain, take out chinos');
+    expect(await mendIn(7)).toContain('add rain');
   });
 
   it('has tried every field a mend can name', () => {

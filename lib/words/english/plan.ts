@@ -30,6 +30,8 @@ const few = (items: readonly string[]): readonly string[] =>
 
 interface Mend {
   readonly pieces: readonly string[];
+  /** Pieces that stay at home to make room. */
+  readonly left: readonly string[];
   readonly washDays: readonly string[];
   readonly dress: string;
   readonly needs: readonly string[];
@@ -87,7 +89,9 @@ export const plan = {
 
   mend: (v: Mend, f: Formats) => {
     const parts = [
-      ...(v.pieces.length > 0 ? [`pack ${f.list(v.pieces)}`] : []),
+      ...(v.pieces.length > 0
+        ? [`pack ${f.list(v.pieces)}${v.left.length > 0 ? ` in place of ${f.list(v.left)}` : ''}`]
+        : []),
       ...(v.washDays.length > 0 ? [`wash on ${f.list(v.washDays.map((day) => f.dateShort(day)))}`] : []),
       ...(v.dress === '' ? [] : [`let “${v.occasion}” be ${v.dress}`]),
       ...(v.needs.length > 0 ? [`do without ${f.list(v.needs.map(needWords))} at “${v.occasion}”`] : []),

@@ -62,7 +62,9 @@ export const plan = {
 
   mend: (v, f) => {
     const parts = [
-      ...(v.pieces.length > 0 ? [`${f.list(v.pieces)} einpacken`] : []),
+      ...(v.pieces.length > 0
+        ? [`${f.list(v.pieces)} ${v.left.length > 0 ? `statt ${f.list(v.left)} ` : ''}einpacken`]
+        : []),
       ...(v.washDays.length > 0 ? [`am ${f.list(v.washDays.map((day) => f.dateShort(day)))} waschen`] : []),
       ...(v.dress === '' ? [] : [`für ${quoted(v.occasion)} den Dresscode ${dress(v.dress)} gelten lassen`]),
       ...(v.needs.length > 0 ? [`bei ${quoted(v.occasion)} nichts verlangen für ${f.list(v.needs.map(need))}`] : []),
