@@ -2,21 +2,17 @@ import satori from 'satori';
 import { type Fonts, plainText, type SatoriFont } from '../../type/index.ts';
 import type { Box } from '../drawing.ts';
 import { type FlatLay, layFlat, layMarkup } from '../flat-lay/index.ts';
-import { type Tick, tapeTicks } from '../tape.ts';
+import { tapeTicks } from '../tape.ts';
 import { CARD_SIZES, type CardInput } from './input.ts';
 import { type LaidWord, wordsMarkup, wordsOf } from './letters.ts';
 import { grainMarkup, ruleMarkup, stitchMarkup, tapeMarkup } from './ornaments.ts';
 import { type CardColours, coloursOf } from './palette.ts';
+import { GRAIN, smallPrint, TAPE_TOP } from './small-print.ts';
 import { swatchMarkup } from './swatch.ts';
 import { landscapeTree, portraitTree } from './text.ts';
-import { box, createTextSetter, type Node, type TextSetter } from './tree.ts';
+import { createTextSetter, type Node, type TextSetter } from './tree.ts';
 
 type Boxes = ReadonlyMap<string, Box>;
-
-/** The tape starts here. */
-const TAPE_TOP = 40;
-/** Where the grain line stands on a portrait card. */
-const GRAIN = { x: 1040, top: 519, bottom: 761 };
 
 /** Lays a tree out in satori; gives the words where they stand, and where the named boxes came to lie. */
 const setInSatori = async (
@@ -38,30 +34,6 @@ const setInSatori = async (
     },
   });
   return { words: wordsOf(svg), boxes };
-};
-
-/** The small print of the ornaments, a tree of its own: the tape's scale is known only once the pieces lie. */
-const smallPrint = (input: CardInput, ticks: readonly Tick[], colours: CardColours, text: TextSetter): Node => {
-  const { width, height } = CARD_SIZES[input.format];
-  const label = { fontSize: 12, lineHeight: 1, color: colours.soft };
-  const at = (left: number, top: number, node: Node | undefined, css = {}): Node | undefined =>
-    node && box({ position: 'absolute', left, top, ...css }, [node]);
-  const grain = text.set(input.grain, 'serif italic', label);
-  return box({ width, height, position: 'relative' }, [
-    at(24, TAPE_TOP - 6, text.set(input.tape.label, 'serif italic', label)),
-    ...ticks.flatMap(({ y, mark }) =>
-      mark === undefined ? [] : [at(24, y - 5, text.set(String(mark), 'text', { ...label, fontSize: 10 }))],
-    ),
-    input.format === 'portrait'
-      ? at(GRAIN.x + 16 - 100, (GRAIN.top + GRAIN.bottom) / 2 - 8, grain, {
-          width: 200,
-          height: 16,
-          justifyContent: 'center',
-          alignItems: 'center',
-          transform: 'rotate(90deg)',
-        })
-      : undefined,
-  ]);
 };
 
 const escaped = (text: string): string =>
@@ -136,9 +108,7 @@ export const drawCard = async (
   const lay = layFlat(input.pieces, boxNamed(boxes, 'art'));
   onLaid?.(lay);
   const ticks = tapeTicks(input.tape.unit, lay.scale, TAPE_TOP, size.height - 30);
-  const small = createTextSetter(fonts);
-  const { words: labels } = await setInSatori(smallPrint(input, ticks, colours, small), size, fonts, small.texts);
-  const all = [...words, ...labels];
+  const all = [...words, ...smallPrint(input, ticks, colours, fonts)];
   const rule = boxes.get('rule');
   const below = [
     `<title>${escaped(input.title)}</title><desc>${escaped(input.pieces.map(({ name }) => name).join(', '))}</desc>`,
@@ -149,18 +119,18 @@ export const drawCard = async (
     rule === undefined ? '' : ruleMarkup(rule, colours, false),
     ruleMarkup(boxNamed(boxes, 'notch'), colours, true),
   ].join('');
-  const above = [
-    ...input.pieces.map((piece, index) =>
+  const swatches = input.pieces
+    .map((piece, index) =>
       swatchMarkup(piece, boxNamed(boxes, `swatch ${index}`), lay.scale, `${prefix}w${index}-`, colours),
-    ),
-    wordsMarkup(all, fonts, `${prefix}t`),
-  ].join('');
+    )
+    .join('');
+  const texts = (short: boolean): string => wordsMarkup(all, fonts, `${prefix}t`, short);
   const open = `<svg xmlns="http://www.w3.org/2000/svg" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img">`;
   return {
     get svg() {
-      return `${open}${below}${layMarkup(lay, `${prefix}-`)}${above}</svg>`;
+      return `${open}${below}${layMarkup(lay, `${prefix}-`)}${swatches}${texts(true)}</svg>`;
     },
-    sheet: `${open}${below}${above}</svg>`,
+    sheet: `${open}${below}${swatches}${texts(false)}</svg>`,
     ...size,
     lay,
     words: all,

@@ -68,19 +68,23 @@ export const wordsOf = (svg: string): readonly LaidWord[] =>
     ];
   });
 
-/** Words as outlines: every letter is defined once and used wherever it stands, a third of the size of whole paths. */
-export const wordsMarkup = (words: readonly LaidWord[], fonts: Fonts, prefix: string): string => {
+/**
+ * Words as outlines: every letter is defined once and used wherever it stands, a third of the size of whole paths.
+ * `short` takes time to find the shortest outlines, for a file that is kept.
+ */
+export const wordsMarkup = (words: readonly LaidWord[], fonts: Fonts, prefix: string, short = true): string => {
   const ids = new Map<string, string>();
   let definitions = '';
   const drawn = words.map(({ text, x, y, size, spacing, colour, faces, transform }) => {
     const em = size / 1000;
     const uses = fonts.letters(text, faces, spacing / em).letters.map(({ face, glyph, outline, at }) => {
+      if (outline === '') return '';
       const key = `${face.file} ${glyph}`;
       let id = ids.get(key);
       if (id === undefined) {
         id = prefix + ids.size.toString(36);
         ids.set(key, id);
-        definitions += `<path id="${id}" d="${compactPath(outline)}"/>`;
+        definitions += `<path id="${id}" d="${short ? compactPath(outline) : outline}"/>`;
       }
       return `<use href="#${id}"${at === 0 ? '' : ` x="${Math.round(at)}"`}/>`;
     });

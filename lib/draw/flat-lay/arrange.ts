@@ -1,4 +1,4 @@
-import { type Board, createBoard, measureClearance, put, tryAt } from './board.ts';
+import { type Board, createBoard, measureClearance, put, sumUnder, tryAt } from './board.ts';
 import { type Body, CELL } from './body.ts';
 import type { Lain, Stack } from './stack.ts';
 import { type Ground, type Side, targetOf } from './targets.ts';
@@ -119,8 +119,9 @@ const hiddenCost = (
   wanted: number,
 ): number | undefined => {
   if (least === Number.POSITIVE_INFINITY) return undefined;
-  const trial = tryAt(board, body.mask, column, row, 0, body.mask.area * (1 - LEAST_SEEN));
-  return trial && least + Math.abs(trial.met / body.mask.area - wanted) * 5;
+  const { mask } = body;
+  const met = sumUnder(board, board.covered, mask, column, row, mask.area * (1 - LEAST_SEEN));
+  return met === undefined ? undefined : least + Math.abs(met / mask.area - wanted) * 5;
 };
 
 /** An extra goes on top, near its target, clear of other extras. */
@@ -129,17 +130,21 @@ const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySe
   const { over, part } = body.laying;
   const [targetX, targetY] = targetOf(body, ground);
   return {
-    least: (x, y) => Math.hypot(x + body.width / 2 - targetX, y + body.height / 2 - targetY) / 30,
+    least: (x, y) => {
+      const [aside, down] = [x + body.width / 2 - targetX, y + body.height / 2 - targetY];
+      return Math.sqrt(aside * aside + down * down) / 30;
+    },
     cost: (column, row, least) => {
-      const trial = tryAt(board, body.mask, column, row, AIR, over * body.mask.area);
-      if (trial === undefined || trial.leastSeen < LEAST_SEEN) return undefined;
-      if (part === 'small' && trial.nearest < SMALL_AIR) return undefined;
-      if (trial.over.some((_, piece) => extras.has(piece))) return undefined;
-      return (
-        least +
-        (trial.met / body.mask.area) * (slot === 'bag' ? 2.5 : 10) +
-        (trial.crowded / Math.sqrt(body.mask.area)) * CROWDING
-      );
+      const { mask } = body;
+      const met = sumUnder(board, board.covered, mask, column, row, over * mask.area);
+      if (met === undefined) return undefined;
+      const crowded = sumUnder(board, board.crowd, mask, column, row) ?? 0;
+      if (met > 0 || (part === 'small' && crowded > 0)) {
+        const trial = tryAt(board, mask, column, row, AIR);
+        if (trial.leastSeen < LEAST_SEEN || (part === 'small' && trial.nearest < SMALL_AIR)) return undefined;
+        if (trial.over.some((_, piece) => extras.has(piece))) return undefined;
+      }
+      return least + (met / mask.area) * (slot === 'bag' ? 2.5 : 10) + (crowded / Math.sqrt(mask.area)) * CROWDING;
     },
   };
 };
@@ -199,7 +204,7 @@ export const arrange = (
   let cost = 0;
   let before: Side | undefined;
   for (const body of layers) {
-    measureClearance(board);
+    measureClearance(board, AIR);
     const judge =
       before === undefined ? firstLayerJudge(board, body, ground) : nextLayerJudge(board, body, ground, before);
     const spot = cheapest(board, body, ground, judge);
@@ -213,7 +218,7 @@ export const arrange = (
   const around: Ground = laidLayers.length === 0 ? ground : { ...ground, layers: sides(laidLayers) };
   const placed = new Set<number>();
   for (const body of extras) {
-    measureClearance(board);
+    measureClearance(board, AIR);
     const spot = cheapest(board, body, around, extraJudge(board, body, around, placed));
     if (spot === undefined) return undefined;
     put(board, body.index, body.mask, spot.column, spot.row, true);

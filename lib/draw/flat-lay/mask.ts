@@ -29,18 +29,37 @@ export const extentOf = (rings: Rings): { x: number; y: number; width: number; h
     : { x: left, y: top, width: right - left, height: bottom - top };
 };
 
-/** Crossings of all edges with the line at height `y`: where, and whether the edge runs down (+1) or up (-1). */
-const crossingsAt = (rings: Rings, y: number): { at: number; way: number }[] => {
-  const found: { at: number; way: number }[] = [];
+/** Where an edge crosses the middle of a row of cells, in cells, and whether it runs down (+1) or up (-1). */
+interface Crossing {
+  readonly at: number;
+  readonly way: number;
+}
+
+/** Crossings of all edges with the middle of each row of cells, from left to right. */
+const crossingsOf = (
+  rings: Rings,
+  cell: number,
+  [left, top]: Point,
+  rows: number,
+): readonly (readonly Crossing[])[] => {
+  const found: Crossing[][] = Array.from({ length: rows }, () => []);
   for (const ring of rings) {
-    for (let index = 0; index < ring.length; index++) {
-      const a = ring[index];
-      const b = ring[(index + 1) % ring.length];
-      if (a === undefined || b === undefined || a[1] <= y === b[1] <= y) continue;
-      found.push({ at: a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]), way: b[1] > a[1] ? 1 : -1 });
+    let a = ring[ring.length - 1];
+    for (const b of ring) {
+      if (a === undefined) break;
+      const [high, low] = a[1] < b[1] ? [a[1], b[1]] : [b[1], a[1]];
+      const last = Math.min(rows - 1, Math.floor((low - top) / cell));
+      for (let row = Math.max(0, Math.floor((high - top) / cell) - 1); row <= last; row++) {
+        const y = top + (row + 0.5) * cell;
+        if (a[1] <= y === b[1] <= y) continue;
+        const x = a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]);
+        found[row]?.push({ at: (x - left) / cell, way: b[1] > a[1] ? 1 : -1 });
+      }
+      a = b;
     }
   }
-  return found.sort((one, other) => one.at - other.at);
+  for (const row of found) row.sort((one, other) => one.at - other.at);
+  return found;
 };
 
 /**
@@ -53,11 +72,11 @@ export const maskOf = (rings: Rings, cell: number, origin: Point): Mask => {
   const rows = Math.max(1, Math.ceil((extent.y + extent.height - origin[1]) / cell));
   const runs: number[] = [];
   let area = 0;
-  for (let row = 0; row < rows; row++) {
+  crossingsOf(rings, cell, origin, rows).forEach((crossings, row) => {
     let winding = 0;
     let from = 0;
-    for (const { at, way } of crossingsAt(rings, origin[1] + (row + 0.5) * cell)) {
-      const column = Math.round((at - origin[0]) / cell);
+    for (const { at, way } of crossings) {
+      const column = Math.round(at);
       if (winding === 0) from = column;
       winding += way;
       if (winding === 0 && column > from) {
@@ -65,7 +84,7 @@ export const maskOf = (rings: Rings, cell: number, origin: Point): Mask => {
         area += column - from;
       }
     }
-  }
+  });
   if (area > 0) return { columns, rows, runs: Int16Array.from(runs), area };
   const row = Math.min(rows - 1, Math.floor(rows / 2));
   const column = Math.min(columns - 1, Math.floor(columns / 2));

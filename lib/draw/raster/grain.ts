@@ -1,4 +1,5 @@
 import { type Random, random } from '../kit/index.ts';
+import { pixelWords } from './layers.ts';
 
 /** Side of the tile of fine tooth; it repeats without a seam and without a pattern the eye could find. */
 const TILE = 384;
@@ -133,12 +134,16 @@ export const layGrain = (
   across: number,
   table: Uint8Array,
 ): void => {
+  const pixels = pixelWords(data);
   for (let y = 0, at = 0; y < height; y++) {
-    for (let x = 0, index = y * across; x < width; x++, index++, at += 4) {
+    for (let x = 0, index = y * across; x < width; x++, index++, at++) {
       const row = (grain[index] ?? NEUTRAL) << 8;
-      data[at] = table[row | (data[at] ?? 0)] ?? 0;
-      data[at + 1] = table[row | (data[at + 1] ?? 0)] ?? 0;
-      data[at + 2] = table[row | (data[at + 2] ?? 0)] ?? 0;
+      const pixel = pixels[at] ?? 0;
+      pixels[at] =
+        (table[row | (pixel & 255)] ?? 0) |
+        ((table[row | ((pixel >>> 8) & 255)] ?? 0) << 8) |
+        ((table[row | ((pixel >>> 16) & 255)] ?? 0) << 16) |
+        (pixel & 0xff000000);
     }
   }
 };

@@ -1,4 +1,4 @@
-import type { Layer, Veil } from './layers.ts';
+import { type Layer, pixelWords, type Veil } from './layers.ts';
 
 /** Shares from 0 to 1, two pixels to a cell: what is soft needs no more. */
 interface Field {
@@ -46,16 +46,16 @@ const meanAlongRows = (from: Float32Array, to: Float32Array, { width, height }: 
 const meanAlongColumns = (from: Float32Array, to: Float32Array, { width, height }: Field, radius: number): void => {
   const share = 1 / (2 * radius + 1);
   const sums = new Float32Array(width);
-  const add = (row: number, sign: number): void => {
-    const start = row * width;
-    for (let at = 0; at < width; at++) sums[at] = (sums[at] ?? 0) + (from[start + at] ?? 0) * sign;
-  };
-  for (let ahead = 0; ahead < Math.min(radius, height); ahead++) add(ahead, 1);
-  for (let row = 0; row < height; row++) {
-    if (row + radius < height) add(row + radius, 1);
-    if (row > radius) add(row - radius - 1, -1);
-    const start = row * width;
-    for (let at = 0; at < width; at++) to[start + at] = (sums[at] ?? 0) * share;
+  const nothing = new Float32Array(width);
+  const rowOf = (values: Float32Array, row: number): Float32Array =>
+    row < 0 || row >= height ? nothing : values.subarray(row * width, (row + 1) * width);
+  // rows before the first only fill the sums
+  for (let row = -radius; row < height; row++) {
+    const [enters, leaves] = [rowOf(from, row + radius), rowOf(from, row - radius - 1)];
+    for (let at = 0; at < width; at++) sums[at] = (sums[at] ?? 0) + (enters[at] ?? 0) - (leaves[at] ?? 0);
+    if (row < 0) continue;
+    const mean = rowOf(to, row);
+    for (let at = 0; at < width; at++) mean[at] = (sums[at] ?? 0) * share;
   }
 };
 
@@ -97,27 +97,24 @@ const haloOf = (layer: Layer, covered: Field, { values, width: across, height: d
   const width = layer.width + 2 * margin;
   const height = layer.height + 2 * margin;
   const alpha = new Uint8Array(width * height);
-  const hidden = (x: number, y: number): boolean => {
-    const [column, row] = [x - margin, y - margin];
-    if (column < 0 || row < 0 || column >= layer.width || row >= layer.height) return false;
-    return layer.data[(row * layer.width + column) * 4 + 3] === 255;
-  };
-  for (let row = 0; row < down; row++) {
+  const pixels = pixelWords(layer.data);
+  for (let y = 0; y < height; y++) {
+    const row = y >> 1;
     const near = row * across;
-    for (let column = 0; column < across; column++) {
+    const far = Math.min(down - 1, Math.max(0, row + (y % 2 === 0 ? -1 : 1))) * across;
+    const onLayer = y >= margin && y < margin + layer.height;
+    const first = (y - margin) * layer.width - margin;
+    for (let x = 0; x < width; x++) {
+      const column = x >> 1;
       if ((covered.values[near + column] ?? 0) > COVERED) continue;
-      const here = values[near + column] ?? 0;
-      for (let y = 2 * row; y < Math.min(height, 2 * row + 2); y++) {
-        const far = Math.min(down - 1, Math.max(0, row + (y % 2 === 0 ? -1 : 1))) * across;
-        const beyond = values[far + column] ?? 0;
-        for (let x = 2 * column; x < Math.min(width, 2 * column + 2); x++) {
-          const beside = Math.min(across - 1, Math.max(0, column + (x % 2 === 0 ? -1 : 1)));
-          const share =
-            0.5625 * here + 0.1875 * ((values[near + beside] ?? 0) + beyond) + 0.0625 * (values[far + beside] ?? 0);
-          if (share < UNSEEN || hidden(x, y)) continue;
-          alpha[y * width + x] = Math.round(share * 255);
-        }
-      }
+      const beside = Math.min(across - 1, Math.max(0, column + (x % 2 === 0 ? -1 : 1)));
+      const share =
+        0.5625 * (values[near + column] ?? 0) +
+        0.1875 * ((values[near + beside] ?? 0) + (values[far + column] ?? 0)) +
+        0.0625 * (values[far + beside] ?? 0);
+      if (share < UNSEEN) continue;
+      const hidden = onLayer && x >= margin && x < margin + layer.width && (pixels[first + x] ?? 0) >>> 24 === 255;
+      if (!hidden) alpha[y * width + x] = Math.round(share * 255);
     }
   }
   return { alpha, width, height, margin };

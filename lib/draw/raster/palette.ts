@@ -1,3 +1,4 @@
+import { aligned, pixelWords } from './layers.ts';
 import type { Pixels } from './rasteriser.ts';
 
 /** A picture in at most 256 colours: each pixel's place in the list of colours. */
@@ -9,9 +10,8 @@ export interface Indexed {
 }
 
 const MOST_COLOURS = 256;
-/** Bits kept of each channel while colours are counted. */
-const BITS = 6;
-const CELLS = 1 << (3 * BITS);
+/** Cells of the colour cube: six bits of each channel are kept while colours are counted. */
+const CELLS = 1 << 18;
 /** How much a channel counts: the eye tells greens best, blues least. */
 const SENSE = [0.75, 1, 0.65] as const;
 /** Below 1, so that a small piece keeps colours of its own beside much paper. */
@@ -19,43 +19,44 @@ const CROWD = 0.7;
 /** Rounds in which each colour moves to the middle of the cells that are nearest to it. */
 const ROUNDS = 2;
 
+/** Reds, greens and blues. */
+type Channels = readonly [Float32Array, Float32Array, Float32Array];
+
 /** Colours that occur, one a cell of the colour cube, in the eye's measure. */
 interface Cells {
   /** Keys that occur. */
   readonly used: readonly number[];
   /** Mean colour of each used cell, a list a channel. */
-  readonly channels: readonly [Float32Array, Float32Array, Float32Array];
+  readonly channels: Channels;
   readonly weights: Float32Array;
 }
 
-const DROP = 8 - BITS;
-/** The cell of the colour cube a pixel falls into. */
-const keyOf = (red: number, green: number, blue: number): number =>
-  ((red >> DROP) << (2 * BITS)) | ((green >> DROP) << BITS) | (blue >> DROP);
+/** The cell of the colour cube a pixel (red in the lowest byte) falls into. */
+const keyOf = (pixel: number): number => ((pixel & 0xfc) << 10) | ((pixel >>> 4) & 0xfc0) | ((pixel >>> 18) & 0x3f);
 
-const cellsOf = ({ data }: Pixels): Cells => {
-  const counts = new Uint32Array(CELLS);
-  const sums = [new Uint32Array(CELLS), new Uint32Array(CELLS), new Uint32Array(CELLS)] as const;
-  const [reds, greens, blues] = sums;
-  for (let at = 0; at < data.length; at += 4) {
-    const red = data[at] ?? 0;
-    const green = data[at + 1] ?? 0;
-    const blue = data[at + 2] ?? 0;
-    const key = keyOf(red, green, blue);
-    counts[key] = (counts[key] ?? 0) + 1;
-    reds[key] = (reds[key] ?? 0) + red;
-    greens[key] = (greens[key] ?? 0) + green;
-    blues[key] = (blues[key] ?? 0) + blue;
+const cellsOf = (pixels: Uint32Array): Cells => {
+  // four numbers a cell, side by side, since cells are met at random: pixels, and the sums of their reds, greens and blues
+  const sums = new Uint32Array(4 * CELLS);
+  for (let at = 0; at < pixels.length; at++) {
+    const pixel = pixels[at] ?? 0;
+    const cell = keyOf(pixel) << 2;
+    sums[cell] = (sums[cell] ?? 0) + 1;
+    sums[cell | 1] = (sums[cell | 1] ?? 0) + (pixel & 255);
+    sums[cell | 2] = (sums[cell | 2] ?? 0) + ((pixel >>> 8) & 255);
+    sums[cell | 3] = (sums[cell | 3] ?? 0) + ((pixel >>> 16) & 255);
   }
   const used: number[] = [];
-  for (let key = 0; key < CELLS; key++) if ((counts[key] ?? 0) > 0) used.push(key);
-  const meanOf = (channel: 0 | 1 | 2): Float32Array =>
-    Float32Array.from(used, (key) => ((sums[channel][key] ?? 0) / (counts[key] ?? 1)) * SENSE[channel]);
-  return {
-    used,
-    channels: [meanOf(0), meanOf(1), meanOf(2)],
-    weights: Float32Array.from(used, (key) => (counts[key] ?? 0) ** CROWD),
-  };
+  for (let key = 0; key < CELLS; key++) if ((sums[key << 2] ?? 0) > 0) used.push(key);
+  const channels = [0, 1, 2].map(() => new Float32Array(used.length));
+  const weights = new Float32Array(used.length);
+  used.forEach((key, cell) => {
+    const count = sums[key << 2] ?? 1;
+    weights[cell] = count ** CROWD;
+    channels.forEach((values, channel) => {
+      values[cell] = ((sums[(key << 2) + channel + 1] ?? 0) / count) * (SENSE[channel] ?? 1);
+    });
+  });
+  return { used, channels: channels as unknown as Channels, weights };
 };
 
 /** Some cells, from one place in the order up to another, and along which channel they spread most. */
@@ -123,44 +124,51 @@ const cut = (cells: Cells): readonly (readonly number[])[] => {
   return groups.map(({ mean }) => mean);
 };
 
-type Colours = readonly [Float32Array, Float32Array, Float32Array];
-
 /** Colours in the order of their greens, in which a search can stop early. */
-const ordered = (means: readonly (readonly number[])[]): Colours => {
+const ordered = (means: readonly (readonly number[])[]): Channels => {
   const sorted = [...means].sort((one, other) => (one[1] ?? 0) - (other[1] ?? 0));
   const channel = (index: number): Float32Array => Float32Array.from(sorted, (mean) => mean[index] ?? 0);
   return [channel(0), channel(1), channel(2)];
 };
 
-/** For every cell the colour nearest to it. */
-const nearest = ({ channels: [reds, greens, blues], used }: Cells, [red, green, blue]: Colours): Uint8Array =>
-  Uint8Array.from(used, (_, cell) => {
+/** Where the first of rising values stands that is not below `value`; their count when all are. */
+const placeOf = (rising: Float32Array, value: number): number => {
+  let [low, high] = [0, rising.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((rising[middle] ?? 0) < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
+/** For every cell the colour nearest to it, looked for up and down from the nearest green until greens alone are too far. */
+const nearest = ({ channels: [reds, greens, blues], used }: Cells, [red, green, blue]: Channels): Uint8Array => {
+  const taken = new Uint8Array(used.length);
+  for (let cell = 0; cell < used.length; cell++) {
     const [r, g, b] = [reds[cell] ?? 0, greens[cell] ?? 0, blues[cell] ?? 0];
-    let [low, high] = [0, green.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((green[middle] ?? 0) < g) low = middle + 1;
-      else high = middle;
-    }
-    let best = Math.min(low, green.length - 1);
+    const start = placeOf(green, g);
+    let best = Math.min(start, green.length - 1);
     let least = Number.POSITIVE_INFINITY;
-    const closer = (colour: number): boolean => {
-      const away = ((green[colour] ?? 0) - g) ** 2;
-      if (away >= least) return false;
-      const all = away + ((red[colour] ?? 0) - r) ** 2 + ((blue[colour] ?? 0) - b) ** 2;
-      if (all < least) {
-        least = all;
-        best = colour;
+    for (const step of [1, -1]) {
+      for (let colour = step > 0 ? start : start - 1; colour >= 0 && colour < green.length; colour += step) {
+        const away = ((green[colour] ?? 0) - g) ** 2;
+        if (away >= least) break;
+        const all = away + ((red[colour] ?? 0) - r) ** 2 + ((blue[colour] ?? 0) - b) ** 2;
+        if (all < least) [least, best] = [all, colour];
       }
-      return true;
-    };
-    for (let colour = low; colour < green.length && closer(colour); colour++);
-    for (let colour = low - 1; colour >= 0 && closer(colour); colour--);
-    return best;
-  });
+    }
+    taken[cell] = best;
+  }
+  return taken;
+};
 
 /** Each colour in the middle of the cells that take it. */
-const settled = ({ channels, weights }: Cells, colours: Colours, taken: Uint8Array): readonly (readonly number[])[] => {
+const settled = (
+  { channels, weights }: Cells,
+  colours: Channels,
+  taken: Uint8Array,
+): readonly (readonly number[])[] => {
   const count = colours[0].length;
   const sums = [0, 1, 2].map(() => new Float64Array(count));
   const totals = new Float64Array(count);
@@ -184,7 +192,8 @@ const settled = ({ channels, weights }: Cells, colours: Colours, taken: Uint8Arr
  * colour settles in the middle of its cells (k-means). Without dither: spread errors pile up into stains on pale paper,
  * and the grain does its work.
  */
-export const indexed = (pixels: Pixels): Indexed => {
+export const indexed = ({ data, width, height }: Pixels): Indexed => {
+  const pixels = pixelWords(aligned(data));
   const cells = cellsOf(pixels);
   let colours = ordered(cut(cells));
   for (let round = 0; round < ROUNDS; round++) colours = ordered(settled(cells, colours, nearest(cells, colours)));
@@ -193,13 +202,10 @@ export const indexed = (pixels: Pixels): Indexed => {
   cells.used.forEach((key, cell) => {
     byKey[key] = taken[cell] ?? 0;
   });
-  const { data, width, height } = pixels;
   const rows = new Uint8Array((width + 1) * height);
   for (let y = 0, at = 0, put = 0; y < height; y++) {
     put++;
-    for (let x = 0; x < width; x++, at += 4) {
-      rows[put++] = byKey[keyOf(data[at] ?? 0, data[at + 1] ?? 0, data[at + 2] ?? 0)] ?? 0;
-    }
+    for (let x = 0; x < width; x++) rows[put++] = byKey[keyOf(pixels[at++] ?? 0)] ?? 0;
   }
   const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
     const channel = (at % 3) as 0 | 1 | 2;

@@ -1,8 +1,8 @@
-import { renderAsync } from '@resvg/resvg-js';
+import { type ResvgRenderOptions, renderAsync } from '@resvg/resvg-js';
 import sharp from 'sharp';
 import { type FlatLay, RIM, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
-import { emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
+import { aligned, emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
 import { indexed } from './palette.ts';
 import { type LaidPicture, type PictureGround, UNDER } from './picture.ts';
@@ -104,25 +104,20 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
     layGrain(layer, grain, width, table);
     return layer;
   };
-  const rasterise = (svg: string): Promise<Layer> =>
+  const rasterise = (svg: string, options?: Pick<ResvgRenderOptions, 'fitTo'>): Promise<Layer> =>
     limited(async () => {
-      const image = await renderAsync(svg, NO_FONTS);
-      return { data: image.pixels, width: image.width, height: image.height };
+      const image = await renderAsync(svg, { ...NO_FONTS, ...options });
+      return { data: aligned(image.pixels), width: image.width, height: image.height };
     });
-  const sprites = createSprites(rasterise);
+  const sprites = createSprites((svg) => rasterise(svg));
   const raw = ({ width, height }: Pixels) => ({ raw: { width, height, channels: 4 as const } });
 
   return {
-    pixels: (svg, { width, grain = true } = {}) =>
-      limited(async () => {
-        const image = await renderAsync(svg, {
-          ...NO_FONTS,
-          ...(width === undefined ? {} : { fitTo: { mode: 'width' as const, value: width } }),
-        });
-        const layer = { data: image.pixels, width: image.width, height: image.height };
-        straighten(layer.data);
-        return grain ? withGrain(layer) : layer;
-      }),
+    pixels: async (svg, { width, grain = true } = {}) => {
+      const layer = await rasterise(svg, width === undefined ? {} : { fitTo: { mode: 'width', value: width } });
+      straighten(layer.data);
+      return grain ? withGrain(layer) : layer;
+    },
     prepare: ({ placed, scale }) => {
       // what fails here fails again where it is asked for
       for (const each of placed) sprites.spriteOf(each, scale, 1).catch(() => undefined);
