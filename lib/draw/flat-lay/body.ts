@@ -1,8 +1,9 @@
 import type { Matrix, Point } from '../drawing.ts';
+import { extentOf } from '../kit/extent.ts';
 import { type Random, turned } from '../kit/index.ts';
 import type { Frame, LayItem } from './item.ts';
 import type { Laying } from './laying.ts';
-import { extentOf, type Mask, maskOf } from './mask.ts';
+import { type Mask, maskOf } from './mask.ts';
 import { thinRing } from './thin-ring.ts';
 
 /** Side of a cell while places are looked for, centimetres. */

@@ -1,4 +1,5 @@
 import type { Point } from '../drawing.ts';
+import { extentOf } from '../kit/extent.ts';
 
 /** Which cells of a square grid a piece covers, as runs of cells in rows, from its own upper left corner. */
 export interface Mask {
@@ -10,24 +11,6 @@ export interface Mask {
 }
 
 type Rings = readonly (readonly Point[])[];
-
-export const extentOf = (rings: Rings): { x: number; y: number; width: number; height: number } => {
-  let left = Number.POSITIVE_INFINITY;
-  let top = Number.POSITIVE_INFINITY;
-  let right = Number.NEGATIVE_INFINITY;
-  let bottom = Number.NEGATIVE_INFINITY;
-  for (const ring of rings) {
-    for (const [x, y] of ring) {
-      if (x < left) left = x;
-      if (x > right) right = x;
-      if (y < top) top = y;
-      if (y > bottom) bottom = y;
-    }
-  }
-  return left > right
-    ? { x: 0, y: 0, width: 0, height: 0 }
-    : { x: left, y: top, width: right - left, height: bottom - top };
-};
 
 /** Where an edge crosses the middle of a row of cells, in cells, and whether it runs down (+1) or up (-1). */
 interface Crossing {

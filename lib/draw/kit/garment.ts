@@ -1,5 +1,7 @@
-import type { Box, Detail, Drawing, DrawnPiece, Mark, Matrix, Paint, Point, Tile } from '../drawing.ts';
+import type { Detail, Drawing, DrawnPiece, Mark, Matrix, Paint, Point, Tile } from '../drawing.ts';
 import { type Cloth, fabric } from '../fabric/index.ts';
+import { castMarks, contourMarks, edgeMarks } from './edge-marks.ts';
+import { boxAround } from './extent.ts';
 import { type Node, reversed, signedArea } from './geometry.ts';
 import { buttonMark } from './notions.ts';
 import { curvePath, polygonPath, sampleCurve } from './paths.ts';
@@ -126,8 +128,8 @@ export class Garment {
     const path = curvePath(outline);
     const edge = options.edge ?? 1;
     if (options.covers !== false) this.cover(outline);
-    if (options.cast) this.add(this.castShade(path, cloth, options.cast));
-    if (options.contour !== false) this.add(this.contourOf(path, cloth));
+    if (options.cast) this.add(castMarks(path, options.cast, cloth, this.detail));
+    if (options.contour !== false) this.add(contourMarks(path, cloth, this.detail));
     this.add(shape(path, options.fill ?? cloth.ground));
     const inside: Painted[] = [];
     if (options.weave !== false)
@@ -144,57 +146,17 @@ export class Garment {
       const rim: Mark = { path, stroke: cloth.ink, width: 0.12, opacity: 0.5 };
       return this.add(...inside, ...(this.small ? [] : [rim]));
     }
-    if (edge > 0) inside.push(...this.edgeShade(path, cloth, edge, options.rim !== false, options.round !== undefined));
+    if (edge > 0) {
+      const light = { rim: options.rim !== false, shaded: options.round !== undefined };
+      inside.push(...edgeMarks(path, edge, light, cloth, this.detail));
+    }
     this.add(group(inside, { clip: path }));
     return this;
   }
 
   /** The contour alone, to be drawn beneath parts that join without a line. */
   silhouette(nodes: readonly Node[], cloth = this.cloth): this {
-    return this.add(this.contourOf(curvePath(nodes), cloth));
-  }
-
-  /** A dark silhouette set a little off beneath the fill: where it shows, the line is thick or thin. */
-  private contourOf(path: string, cloth: Cloth): Painted {
-    const stroke = this.small ? cloth.deep : cloth.ink;
-    return group([shape(path, stroke)], { move: this.small ? [0.18, 0.24] : [0.14, 0.18] });
-  }
-
-  private edgeShade(path: string, cloth: Cloth, edge: number, rim: boolean, shaded: boolean): Painted[] {
-    const run = (width: number, stroke: string, opacity: number): Mark => ({ path, stroke, width, opacity });
-    const ink = (width: number, opacity: number) => run(width * edge, cloth.ink, Math.max(0.03, opacity * cloth.depth));
-    if (this.small) return [ink(2, 0.09)];
-    const marks: Painted[] = shaded ? [] : edge < 0.6 ? [ink(2, 0.13)] : [ink(3, 0.08)];
-    if (rim && edge > 0.65)
-      marks.push(
-        // light above left, the turn of the cloth below right
-        group([run(0.34, cloth.bright, 0.42)], { move: [0.26, 0.3] }),
-        ...(shaded
-          ? []
-          : [group([run(0.4 + 0.6 * edge, cloth.ink, cloth.depth < 0.6 ? 0.18 : 0.26)], { move: [-0.12, -0.16] })]),
-      );
-    return marks;
-  }
-
-  /** Layered shade beneath a part: copies in the cloth's own ink, no blur. */
-  private castShade(path: string, cloth: Cloth, amount: number): Painted {
-    const layers: readonly (readonly [number, number])[] = this.small
-      ? [[1.1, 0.22]]
-      : amount < 0.6
-        ? [
-            [0.6, 0.22],
-            [1.4, 0.15],
-          ]
-        : [
-            [0.35, 0.2],
-            [0.85, 0.15],
-            [1.6, 0.1],
-          ];
-    return group(
-      layers.map(([away, opacity]) =>
-        group([shape(path, cloth.ink, opacity)], { move: [away * 0.55 * amount, away * 0.9 * amount] }),
-      ),
-    );
+    return this.add(contourMarks(curvePath(nodes), cloth, this.detail));
   }
 
   /** The inside of the garment, seen through an opening; a label may be sewn in at `label`. */
@@ -244,7 +206,7 @@ export class Garment {
   finish(): Drawing {
     const cloth: Paint = this.cloth.swatch ? this.tilePaint(this.cloth.swatch) : this.cloth.ground;
     return {
-      box: boxOf(this.rings.flat(), 0.35),
+      box: boxAround(this.rings, 0.35),
       outline: this.rings,
       tiles: this.tiles,
       marks: this.painted,
@@ -253,26 +215,3 @@ export class Garment {
     };
   }
 }
-
-const boxOf = (points: readonly Point[], margin: number): Box => {
-  let [left, top, right, bottom] = [
-    Number.POSITIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-  ];
-  for (const [x, y] of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
-  }
-  if (left > right) return { x: 0, y: 0, width: 0, height: 0 };
-  const round = (v: number) => Math.round(v * 100) / 100;
-  return {
-    x: round(left - margin),
-    y: round(top - margin),
-    width: round(right - left + 2 * margin),
-    height: round(bottom - top + 2 * margin),
-  };
-};

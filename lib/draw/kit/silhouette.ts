@@ -1,4 +1,5 @@
 import type { Point } from '../drawing.ts';
+import { extentOf } from './extent.ts';
 import type { Node } from './geometry.ts';
 
 /** Cell of the raster the union is traced on, centimetres: under half a pixel on a card. */
@@ -108,7 +109,8 @@ const soften = (ring: readonly Point[]): Point[] => {
   const half = SOFT.length >> 1;
   const result: Point[] = [];
   for (let i = 0; i < count; i++) {
-    let [x, y] = [0, 0];
+    let x = 0;
+    let y = 0;
     for (let k = 0; k < SOFT.length; k++) {
       const weight = SOFT[k] ?? 0;
       const point = ring[(i + k - half + half * count) % count] as Point;
@@ -150,11 +152,10 @@ const withCorners = (ring: readonly Point[]): Node[] =>
  * which neither slivers nor shared edges can upset; of separate islands the one that holds the topmost cell is returned.
  */
 export const silhouette = (polygons: readonly (readonly Point[])[]): Node[] => {
-  const points = polygons.flat();
-  const left = Math.min(...points.map((p) => p[0])) - 4 * CELL;
-  const top = Math.min(...points.map((p) => p[1])) - 4 * CELL;
-  const width = Math.ceil((Math.max(...points.map((p) => p[0])) - left) / CELL) + 4;
-  const height = Math.ceil((Math.max(...points.map((p) => p[1])) - top) / CELL) + 4;
+  const extent = extentOf(polygons);
+  const [left, top] = [extent.x - 4 * CELL, extent.y - 4 * CELL];
+  const width = Math.ceil(extent.width / CELL) + 8;
+  const height = Math.ceil(extent.height / CELL) + 8;
   const mask = new Uint8Array(width * height);
   const most = Math.max(0, ...polygons.map((polygon) => polygon.length));
   const raster = { mask, width, height, left, top, at: new Float64Array(most), turn: new Int8Array(most) };
