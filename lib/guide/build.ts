@@ -17,6 +17,8 @@ import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '.
 import {
   findingsOfBrief,
   findingsOfFinish,
+  findingsOfFixed,
+  findingsOfNumber,
   findingsOfPlan,
   findingsOfReserve,
   findingsOfRooms,
@@ -202,6 +204,8 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...refusalFindings(pieces, brief),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
+      ...findingsOfNumber(pieces, brief, capsule),
+      ...findingsOfFixed(plan, brief),
       ...findingsOfRooms(plan, brief, pieces),
       ...findingsOfReserve(plan),
       ...findingsOfFinish(plan, brief, pieces, question.sundries),

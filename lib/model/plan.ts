@@ -18,6 +18,8 @@ export interface PlannedOccasion {
   readonly uvIndex?: number;
   readonly reasons: readonly Phrase[];
   readonly cautions: readonly Phrase[];
+  /** What of the occasion a look the stylist fixed does not meet; absent when it meets everything. */
+  readonly misses?: readonly Phrase[];
 }
 
 export interface PlannedDay {

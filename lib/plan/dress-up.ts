@@ -1,3 +1,4 @@
+import { shadesEyes, shadesFace, uvBand } from '../comfort/index.ts';
 import type { Look, Piece } from '../model/index.ts';
 import { type Candidate, isFinishing } from './candidates.ts';
 import { finished } from './finish.ts';
@@ -7,6 +8,14 @@ import type { Moment } from './moments.ts';
 /** Ways of finishing a look for a journey of which the heaviest is worn: a bag on the shoulder is not in the case. */
 const TRIED_IN_TRANSIT = 24;
 
+/** A sun hat and dark glasses stay away where there is no sun; on a journey they are worn to save room. common practice, no source */
+const isIdleInShade = ({ occasion, uvIndex = 0 }: Moment, piece: Piece): boolean =>
+  (shadesFace(piece) || shadesEyes(piece)) &&
+  piece.suits.includes('sun') &&
+  uvBand(uvIndex) === 'low' &&
+  !occasion.needs.includes('sun') &&
+  !occasion.transit;
+
 /**
  * Puts the finishing pieces on a planned look: bag, jewellery, belt and the like, as the ranking likes them best. The
  * clothes stay what they are; a look that cannot be finished is worn as it is. The
@@ -15,7 +24,9 @@ const TRIED_IN_TRANSIT = 24;
 export const dressUp = (source: LookSource, moment: Moment, candidate: Candidate, pieces: readonly Piece[]): Look => {
   if (candidate.fixed || candidate.favourite) return candidate.look;
   const worn = new Set(candidate.pieces);
-  const others = pieces.filter((piece) => !isFinishing(piece) && !worn.has(piece.id)).map(({ id }) => id);
+  const others = pieces
+    .filter((piece) => !worn.has(piece.id) && (!isFinishing(piece) || isIdleInShade(moment, piece)))
+    .map(({ id }) => id);
   const ranked = source.rank(moment.occasion.transit ? TRIED_IN_TRANSIT : 1, {
     ...moment.restriction,
     pieces: [...candidate.pieces],

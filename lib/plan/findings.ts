@@ -7,15 +7,14 @@ import {
   sunDuring,
   sunNeverRises,
 } from '../comfort/index.ts';
-import type { Brief, Finding, Occasion, Piece, Plan } from '../model/index.ts';
+import type { Brief, Finding, Occasion } from '../model/index.ts';
 import { CONTRADICTORY_NEEDS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { COAT_SLOTS } from './layers.ts';
 import { daysBetween } from './moments.ts';
-import { isInARoom } from './room.ts';
 import { WASHED_AT_HOUR } from './washing.ts';
 
-const finding = (
+/** A finding about some occasions of a brief, at the line of the first. */
+export const finding = (
   level: Finding['level'],
   rule: string,
   message: Phrase,
@@ -156,60 +155,3 @@ export const findingsOfBrief = (brief: Brief): readonly Finding[] => [
   ...twoAtOneHour(brief),
   ...ofWashDays(brief),
 ];
-
-const isTooCold = (brief: Brief, occasion: Occasion): boolean =>
-  isBeyondTravelClothes(occasion.setting, airOf(occasion, placeOf(brief, occasion)));
-
-/** What the plan could not do, one finding an occasion, with the first mend; cold beyond clothes is told of the brief. */
-export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
-  const names = new Map(pieces.map(({ id, name }) => [id, name]));
-  return plan.unserved.flatMap(({ occasion: id, nearest, lacks, mends }): readonly Finding[] => {
-    const occasion = brief.occasions.find((other) => other.id === id);
-    if (occasion !== undefined && isTooCold(brief, occasion)) return [];
-    const [mend = phrase('plan', 'no mend found', {}), ...others] = mends.map(({ what }) => what);
-    const message = phrase('plan', 'unserved', { occasion: occasion?.what ?? id, on: occasion?.on ?? brief.from });
-    const unserved: Finding = {
-      ...finding('error', 'unserved-occasion', message, mend, brief, occasion === undefined ? [] : [occasion]),
-      reason:
-        nearest === undefined
-          ? phrase('plan', 'what is lacking', { lacks })
-          : phrase('plan', 'nearest lacks', {
-              look: nearest.worn.map(({ piece }) => names.get(piece) ?? piece),
-              lacks,
-            }),
-      ...(others.length === 0 ? {} : { orElse: others }),
-    };
-    return [unserved];
-  });
-};
-
-/** Occasions in a room that keep warm only with a coat on. */
-export const findingsOfRooms = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
-  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-  return plan.days
-    .flatMap(({ occasions }) => occasions)
-    .flatMap(({ occasion: id, look, layersOn }): Finding[] => {
-      const occasion = brief.occasions.find((other) => other.id === id);
-      if (occasion === undefined || look === undefined || !isInARoom(occasion)) return [];
-      const coats = look.worn.filter(({ piece, slot }) => COAT_SLOTS.has(slot) && layersOn.includes(piece));
-      if (coats.length === 0) return [];
-      const message = phrase('plan', 'coat in a room', {
-        occasion: occasion.what,
-        on: occasion.on,
-        coats: coats.map(({ piece }) => byId.get(piece)?.name ?? piece),
-      });
-      return [
-        finding('advice', 'coat-in-a-room', message, phrase('plan', 'coat in a room mend', {}), brief, [occasion]),
-      ];
-    });
-};
-
-/** Where the plan has nothing in reserve, one finding a point. */
-export const findingsOfReserve = (plan: Plan): readonly Finding[] =>
-  plan.weakPoints.map(({ what, piece, loses }) => ({
-    level: 'advice',
-    rule: 'weak-point',
-    message: what,
-    mend: phrase('plan', piece === undefined ? 'rain on a dry day mend' : 'piece spoilt mend', {}),
-    about: piece === undefined ? loses : [piece, ...loses],
-  }));

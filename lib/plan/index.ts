@@ -1,5 +1,12 @@
 export { fixedFor, leftForLater } from './candidates.ts';
-export { findingsOfBrief, findingsOfPlan, findingsOfReserve, findingsOfRooms } from './findings.ts';
+export { findingsOfBrief } from './findings.ts';
+export {
+  findingsOfFixed,
+  findingsOfNumber,
+  findingsOfPlan,
+  findingsOfReserve,
+  findingsOfRooms,
+} from './findings-of-plan.ts';
 export { findingsOfFinish } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';

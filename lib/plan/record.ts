@@ -30,8 +30,21 @@ const reasonsFor = (
   if (carried.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
     reasons.push(phrase('plan', 'for the way', { layers: namesOf(carried, pieces), low: weather.lowC }));
   } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));
-  return [...reasons, ...candidate.reasons];
+  return candidate.fixed ? reasons : [...reasons, ...candidate.reasons];
 };
+
+/** What a fixed look does not meet; its warmth is told in degrees. */
+const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
+  fixed
+    ? reasons.map((reason) => {
+        if (air === undefined) return reason;
+        if (reason.key === 'too cold')
+          return phrase('plan', 'too cool for it', { low: air.lowC, activity: occasion.activity });
+        if (reason.key === 'too warm')
+          return phrase('plan', 'too warm for it', { high: air.highC, activity: occasion.activity });
+        return reason;
+      })
+    : [];
 
 const plannedOccasion = (
   problem: PlanProblem,
@@ -42,6 +55,7 @@ const plannedOccasion = (
 ): PlannedOccasion => {
   const { pieces } = problem;
   const { occasion, air, weather, uvIndex } = moment;
+  const misses = candidate === undefined ? [] : missesOf(moment, candidate);
   const layers = look === undefined ? { on: [], carried: [] } : layersFor(moment, look, pieces);
   return {
     occasion: occasion.id,
@@ -61,6 +75,7 @@ const plannedOccasion = (
       ...(uvIndex === undefined ? {} : { uvIndex }),
       ...(look === undefined ? {} : { look }),
     }),
+    ...(misses.length === 0 ? {} : { misses }),
   };
 };
 

@@ -20,6 +20,12 @@ describe('a look for the water', () => {
     expect(best(FLAP_BAG, SHOPPER, SARONG, CLUTCH).toSorted()).toEqual(['sarong', 'shopper', 'swimsuit']);
   });
 
+  it('takes what is made for the water before a shawl', () => {
+    const shawl = pieceOf('shawl', 'shawl', 'rust');
+    expect(best(shawl)).toEqual(['swimsuit', 'shawl']);
+    expect(best(shawl, SARONG).toSorted()).toEqual(['sarong', 'swimsuit']);
+  });
+
   it('leaves a leather bag and a clutch behind, and invents nothing', () => {
     expect(best(FLAP_BAG, CLUTCH)).toEqual(['swimsuit']);
   });

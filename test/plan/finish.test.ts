@@ -144,7 +144,7 @@ describe('a look in the sun', () => {
             to: '2027-06-13',
             at: { latitude: 38.57, longitude: -7.91 },
             timeZone: 'Europe/Lisbon',
-            weather: weather(20, 30, 0),
+            weather: weather(26, 31, 0),
             days: {},
           },
         ],
@@ -167,6 +167,11 @@ describe('a look in the sun', () => {
 
   it('gets the hat and the sunglasses of the bag, and not after dark', async () => {
     expect(await worn({ at: '12:00' })).toEqual(expect.arrayContaining(['hat', 'glasses']));
-    expect(await worn({ at: '22:00', part: 'evening' })).not.toContain('glasses');
+    const evening = await worn({ at: '22:00', part: 'evening' });
+    expect(evening).toContain('tee');
+    expect(evening).not.toContain('glasses');
+    expect(evening).not.toContain('hat');
+    // on a journey they save room in the bag
+    expect(await worn({ at: '22:00', part: 'evening', transit: true })).toContain('hat');
   });
 });

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { lookSourceOf } from '../../lib/capsule/index.ts';
 import type { Brief, Occasion, Piece, Plan } from '../../lib/model/index.ts';
+import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import {
   findingsOfBrief,
+  findingsOfFixed,
+  findingsOfNumber,
   findingsOfPlan,
   momentsOf,
   planTrip,
@@ -299,6 +303,40 @@ describe('when it cannot be done', () => {
     expect(words(made.days[1]?.occasions[0]?.cautions ?? []).join(' ')).toMatch(
       /no clothes in a travel bag are enough/,
     );
+  });
+
+  it('says of a fixed look what it misses, in degrees, to the stylist and not in its reasons', async () => {
+    const chilly = brief({
+      occasions: [
+        occasion('2027-10-03', 'Reading', { setting: { where: 'indoors', airC: 19 }, activity: 'sitting', line: 7 }),
+      ],
+    });
+    const fixed = capsule({ fixed: [{ occasion: 'Reading', pieces: ['tee', 'jeans', 'loafers'] }] });
+    const ruled = createWardrobeEngine({ pieces: BASICS, rules: {}, never: [], always: [] });
+    const engine = lookSourceOf(ruled, new Set());
+    const made = await plan(chilly, BASICS, { capsule: fixed, engine });
+    const [planned] = made.days[1]?.occasions ?? [];
+    expect(made.served).toBe(1);
+    expect(words(planned?.reasons ?? []).join(' ')).not.toMatch(/clo/);
+    const [found] = findingsOfFixed(made, chilly);
+    expect(found).toMatchObject({ level: 'warning', rule: 'fixed-look', line: 7, about: ['2027-10-03-reading'] });
+    expect(words(found?.reason === undefined ? [] : [found.reason])).toEqual([
+      'It is on the cool side for sitting at 19°C.',
+    ]);
+    const warm = capsule({
+      fixed: [{ occasion: 'Reading', pieces: ['shirt', 'jeans', 'cardigan', 'coat', 'loafers'] }],
+    });
+    expect(findingsOfFixed(await plan(chilly, BASICS, { capsule: warm, engine }), chilly)).toEqual([]);
+  });
+
+  it('says when there are more pieces than the brief allows', () => {
+    const rules = (piecesAtMost?: number): readonly string[] =>
+      findingsOfNumber(BASICS, brief(piecesAtMost === undefined ? {} : { piecesAtMost }), capsule()).map(
+        ({ message }) => words([message])[0] ?? '',
+      );
+    expect(rules(8)).toEqual(['The capsule has 9 pieces; the brief allows 8.']);
+    expect(rules(9)).toEqual([]);
+    expect(rules()).toEqual([]);
   });
 
   it('never calls a suit near to a swim', async () => {

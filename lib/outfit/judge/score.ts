@@ -31,12 +31,15 @@ export const pairPoints = (a: Worn, b: Worn): number => {
   return Math.round((relationOf(a.piece, b.piece).score - EVEN_RELATION) * POINTS_A_RELATION * presence);
 };
 
-/** What a cover-up earns: more than its colour beside swimwear can cost, so that one is worn where there is one. */
+/** What a cover-up earns: more than its colour beside swimwear can cost, and more when it is made for the water. */
 const COVERED_UP = 60;
+const MADE_FOR_IT = 40;
 
 /**
  * Points of one seat: a bag and one or two ornaments finish a look, swimwear wants something over it, and a piece out of
  * its own place costs a little. Own choice.
  */
-export const seatPoints = ({ slot }: Worn, choice: number): number =>
-  (slot === 'bag' ? 6 : slot === 'cover-up' ? COVERED_UP : slot.startsWith('jewellery') ? 2 : 0) - 3 * choice;
+export const seatPoints = ({ slot }: Worn, choice: number): number => {
+  if (slot === 'cover-up') return COVERED_UP + (choice === 0 ? MADE_FOR_IT : 0);
+  return (slot === 'bag' ? 6 : slot.startsWith('jewellery') ? 2 : 0) - 3 * choice;
+};

@@ -72,6 +72,17 @@ export const plan = {
 
   'lacks dress': (v: { dress: string }) => `it does not suit ${v.dress} dress`,
   'lacks flat shoes': () => 'it has a higher heel than the brief allows',
+  'too cool for it': (v: { low: number; activity: string }, f: Formats) =>
+    `It is on the cool side for ${doing(v.activity)} at ${f.celsius(v.low)}.`,
+  'too warm for it': (v: { high: number; activity: string }, f: Formats) =>
+    `It is on the warm side for ${doing(v.activity)} at ${f.celsius(v.high)}.`,
+  'fixed look misses': (v: { occasion: string; on: string }, f: Formats) =>
+    `The look fixed to “${v.occasion}” on ${f.date(v.on)} does not meet all of it.`,
+  'fixed look misses why': (v: { misses: readonly string[] }) => v.misses.join(' '),
+  'fixed look misses mend': () => 'Add or change a piece of the fixed look, or let it be: it is planned as written.',
+  'too many pieces': (v: { pieces: number; most: number }, f: Formats) =>
+    `The capsule has ${f.plural(v.pieces, { one: '# piece', other: '# pieces' })}; the brief allows ${f.count(v.most)}.`,
+  'too many pieces mend': () => 'Leave out what is worn least, or write a larger number under “pieces at most”.',
   'lacks warmth': (v: { low: number; activity: string }, f: Formats) =>
     `it is not warm enough for ${doing(v.activity)} at ${f.celsius(v.low)}`,
   'lacks coolness': (v: { high: number; activity: string }, f: Formats) =>

@@ -49,6 +49,17 @@ export const plan = {
 
   'lacks dress': (v) => `passt nicht zum Dresscode ${dress(v.dress)}`,
   'lacks flat shoes': () => 'hat einen höheren Absatz, als das Briefing erlaubt',
+  'too cool for it': (v, f) => `Bei ${f.celsius(v.low)} ist er beim ${doing(v.activity)} eher kühl.`,
+  'too warm for it': (v, f) => `Bei ${f.celsius(v.high)} ist er beim ${doing(v.activity)} eher warm.`,
+  'fixed look misses': (v, f) =>
+    `Der für ${quoted(v.occasion)} am ${f.date(v.on)} festgelegte Look erfüllt nicht alles, was verlangt ist.`,
+  'fixed look misses why': (v) => v.misses.join(' '),
+  'fixed look misses mend': () =>
+    'Ein Teil des Looks ergänzen oder tauschen, oder es dabei lassen: geplant wird er, wie er dasteht.',
+  'too many pieces': (v, f) =>
+    `Die Capsule hat ${f.plural(v.pieces, { one: '# Teil', other: '# Teile' })}; das Briefing erlaubt ${f.count(v.most)}.`,
+  'too many pieces mend': () =>
+    'Weglassen, was am seltensten getragen wird, oder unter „pieces at most“ eine größere Zahl schreiben.',
   'lacks warmth': (v, f) => `ist bei ${f.celsius(v.low)} beim ${doing(v.activity)} nicht warm genug`,
   'lacks coolness': (v, f) => `ist bei ${f.celsius(v.high)} beim ${doing(v.activity)} zu warm`,
   'lacks need': (v) => BARE[v.need] ?? `hat nichts für ${need(v.need)}`,
