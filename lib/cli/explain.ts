@@ -1,6 +1,7 @@
 import { wardrobeOn, writeInstead } from '../content/index.ts';
 import { engineFor, piecesOfCapsule, refusalFindings } from '../guide/index.ts';
-import type { PieceVerdict, WardrobeEngine } from '../outfit/index.ts';
+import { dressSpanOf, dressSpanPhrases, type PieceVerdict, type WardrobeEngine } from '../outfit/index.ts';
+import { DRESS_CODES } from '../vocabulary/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
 import { jsonText, type Voice, voiceOf } from './voice.ts';
@@ -29,7 +30,8 @@ const pieceLines = (
 export const explainVerb: Verb = {
   name: 'explain',
   words: '<trip>/<capsule> <piece>…',
-  summary: 'Say whether pieces make a look, and why or why not. With one piece: why it pairs with so few.',
+  summary:
+    'Say whether pieces make a look, why or why not, and which dress codes they span. With one piece: why it pairs with so few.',
   options: { json: JSON_OPTION, content: CONTENT_OPTION },
   fewestWords: 2,
   mostWords: 40,
@@ -56,14 +58,15 @@ export const explainVerb: Verb = {
       return 0;
     }
     const found = engine.explain(ids);
-    const refused = refusalFindings(
-      pieces.filter(({ id }) => ids.includes(id)),
-      trip.brief,
-    );
+    const together = pieces.filter(({ id }) => ids.includes(id));
+    const refused = refusalFindings(together, trip.brief);
+    const span = dressSpanOf(together);
+    const spanSaid = dressSpanPhrases(span, nameOf);
     const verdict = { ...found, goes: found.goes && refused.length === 0 };
     if (options.json === true) {
       const against = refused.map(({ rule, message, about }) => ({ rule, message, pieces: about }));
-      world.out(jsonText({ ...verdict, refused: against }, voice));
+      const dress = { ...span, low: DRESS_CODES[span.low], high: DRESS_CODES[span.high], says: spanSaid };
+      world.out(jsonText({ ...verdict, dress, refused: against }, voice));
       return 0;
     }
     const answer = !verdict.goes ? 'No' : verdict.complete ? 'Yes' : 'Yes, as far as it goes';
@@ -73,6 +76,8 @@ export const explainVerb: Verb = {
       world.out(`  ${severity === 'rules out' ? 'no' : 'but'}  ${voice.say(message)} [${rule}]`);
     }
     if (verdict.goes) for (const missing of verdict.missing) world.out(`  ${voice.say(missing)}`);
+    const isSaid = verdict.reasons.some(({ rule }) => rule === 'dress-meets');
+    if (!isSaid) for (const message of spanSaid) world.out(`  ${voice.say(message)}`);
     for (const id of asked) world.out(`  ${nameOf(id)} is in the wardrobe and not in this capsule.`);
     return 0;
   },

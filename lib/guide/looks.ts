@@ -1,7 +1,7 @@
 import { hardToTellApart } from '../colour/index.ts';
 import { lookComfort } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
-import type { WardrobeEngine } from '../outfit/index.ts';
+import { dressSpanOf, type WardrobeEngine } from '../outfit/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
@@ -21,11 +21,8 @@ const piecesOf = (look: Look, byId: ReadonlyMap<string, Piece>): readonly Piece[
 
 /** What all pieces of a look have in common on the dress scale. */
 export const dressOf = (look: Look, byId: ReadonlyMap<string, Piece>): DressInterval => {
-  const pieces = piecesOf(look, byId);
-  return {
-    low: Math.max(0, ...pieces.map(({ dress }) => dress.low)),
-    high: Math.min(DRESS_CODES.length - 1, ...pieces.map(({ dress }) => dress.high)),
-  };
+  const { low, high } = dressSpanOf(piecesOf(look, byId));
+  return { low, high };
 };
 
 /** What a look is for, without the occasion it is named after. */

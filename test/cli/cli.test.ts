@@ -117,6 +117,22 @@ describe('the command line', () => {
     expect((await run(['explain', RAIL, 'gold-hoops'])).out).toContain('Nothing stands between');
   });
 
+  it('says which dress codes a look spans, and which pieces set the ends', async () => {
+    const asked = ['explain', RAIL, 'copper-slip-dress', 'brown-lace-up-boots'];
+    const { out } = await run(asked);
+    expect(out).toContain('Dress code: smart casual only.');
+    expect(out).toContain('No plainer than smart casual: Copper slip dress.');
+    expect(out).toContain('No dressier than smart casual: Brown lace-up boots.');
+    const { dress } = JSON.parse((await run([...asked, '--json'])).out) as { dress: unknown };
+    expect(dress).toMatchObject({
+      low: 'smart casual',
+      high: 'smart casual',
+      meets: true,
+      lowSetBy: ['copper-slip-dress'],
+      highSetBy: ['brown-lace-up-boots'],
+    });
+  });
+
   it('ends quietly when its reader has seen enough', () => {
     const shell = spawnSync('sh', ['-c', `npx tsx lib/cli.ts looks ${RAIL} | head -1`], {
       cwd: PROJECT,

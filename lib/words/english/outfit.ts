@@ -75,6 +75,12 @@ export const outfit = {
   'leather on leather': (v: Two) => `${v.one} and ${v.two} are both leather: one is enough.`,
   'dress apart': (v: { plain: string; dressy: string; ends: string; begins: string }) =>
     `${v.plain} (up to ${v.ends}) and ${v.dressy} (from ${v.begins}) have no dress code in common.`,
+  'dress span': (v: { low: string; high: string }) =>
+    v.low === v.high ? `Dress code: ${v.low} only.` : `Dress codes: ${v.low} to ${v.high}.`,
+  'dress no plainer': (v: { pieces: readonly string[]; low: string }, f: Formats) =>
+    `No plainer than ${v.low}: ${f.list(v.pieces)}.`,
+  'dress no dressier': (v: { pieces: readonly string[]; high: string }, f: Formats) =>
+    `No dressier than ${v.high}: ${f.list(v.pieces)}.`,
   'two seasons': (v: { bare: string; winter: string }) =>
     `${v.bare} with ${v.winter}: one is for warm days, the other for cold ones.`,
   'bag not by water': (v: { bag: string }) => `${v.bag} is better left away from wet things and sand.`,

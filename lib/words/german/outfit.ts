@@ -76,6 +76,10 @@ export const outfit = {
   'leather on leather': (v) => `${v.one} und ${v.two} sind beide aus Leder: eines genügt.`,
   'dress apart': (v) =>
     `${v.plain} (bis ${dress(v.ends)}) und ${v.dressy} (ab ${dress(v.begins)}) haben keinen Dresscode gemeinsam.`,
+  'dress span': (v) =>
+    v.low === v.high ? `Dresscode: nur ${dress(v.low)}.` : `Dresscodes: ${dress(v.low)} bis ${dress(v.high)}.`,
+  'dress no plainer': (v, f) => `Nicht schlichter als ${dress(v.low)}: ${f.list(v.pieces)}.`,
+  'dress no dressier': (v, f) => `Nicht eleganter als ${dress(v.high)}: ${f.list(v.pieces)}.`,
   'two seasons': (v) => `${v.bare} und ${v.winter}: das eine für warme Tage, das andere für kalte.`,
   'bag not by water': (v) => `${v.bag}: besser fern von Nassem und Sand.`,
   'bare shoes': (v) => `${v.shoes}: gehört an bloße Füße, ohne Strümpfe (${v.legwear}).`,
