@@ -20,6 +20,7 @@ const STYLES = [
   'palette',
   'try',
   'print',
+  'print-pages',
 ];
 
 interface FontFile {

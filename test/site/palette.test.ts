@@ -6,6 +6,7 @@ import { readContent } from '../../lib/content/index.ts';
 import { buildGuides, type Guide, piecesToName } from '../../lib/guide/index.ts';
 import { placeLabels } from '../../lib/site/svg/labels.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
+import { english } from '../../lib/words/index.ts';
 import { builtSite, pagesOf } from './built.ts';
 
 const CONTENT = path.join(import.meta.dirname, '..', '..', 'content');
@@ -61,7 +62,7 @@ describe('the palette page of every guide', () => {
         const row = rows[index] ?? '';
         expect(row).toContain(`fill="${one.hex}"`);
         expect(row).toContain(`fill="${two.hex}"`);
-        expect(textOf(row)).toContain(relation.relation);
+        expect(textOf(row)).toContain(english.colour['relation name']({ relation: relation.relation }));
         expect(textOf(row).length).toBeGreaterThan(30);
       });
     }
@@ -84,7 +85,7 @@ describe('the palette page of every guide', () => {
       for (const { colour } of guide.palette.additions) expect(html).toContain(`fill="${colour.hex}"`);
       const text = textOf(html);
       for (const kind of ['protanopia', 'deuteranopia', 'tritanopia']) expect(text).toContain(kind);
-      if (guide.palette.lonely.length === 0) expect(text).toContain('No piece is alone');
+      if (guide.palette.lonely.length === 0) expect(text).toContain('No piece stands alone');
       for (const { rule, about } of guide.findings.filter((finding) => finding.rule.startsWith('colour-'))) {
         for (const id of about) expect(text, rule).toContain(guide.pieces.find((piece) => piece.id === id)?.name);
       }
