@@ -4,7 +4,7 @@ import { limitsOf } from '../../lib/capsule/limits.ts';
 import { layeredLookTable } from '../../lib/outfit/index.ts';
 import { buildProgramme, type Term } from '../../lib/plan/programme.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
-import { dressed, engineOf, everyBag, smallQuestion } from './small.ts';
+import { demandingQuestion, dressed, engineOf, everyBag, smallQuestion } from './small.ts';
 
 const SEEDS = Array.from({ length: 24 }, (_, index) => index + 1);
 const SLOW_MS = 120_000;
@@ -148,6 +148,29 @@ describe('the proof of the best choice', () => {
         expect(Number(proposal.counts.layered), `seed ${seed}`).toBe(Math.round(-solved.bound));
         expect(proposal.bound).toBeGreaterThanOrEqual(Math.round(-solved.bound));
       }
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'dresses as many occasions as any bag can, and then makes the most looks',
+    async () => {
+      let short = 0;
+      for (const seed of SEEDS.slice(0, 16)) {
+        const question = demandingQuestion(seed);
+        const proposal = await firstOf(question);
+        if (proposal === undefined || proposal.unserved.length === 0) continue;
+        short += 1;
+        const bags = everyBag(question).map((bag) => ({
+          dresses: dressed(bag, question).length,
+          looks: Number(engineOf(bag).count().layered),
+        }));
+        const most = Math.max(...bags.map(({ dresses }) => dresses));
+        expect(proposal.serves.length, `seed ${seed}`).toBe(most);
+        const looks = bags.filter(({ dresses }) => dresses === most).map((bag) => bag.looks);
+        expect(Number(proposal.counts.layered), `seed ${seed}`).toBe(Math.max(...looks));
+      }
+      expect(short).toBeGreaterThan(5);
     },
     SLOW_MS,
   );

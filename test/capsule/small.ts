@@ -72,6 +72,33 @@ export const smallQuestion = (seed: number): ChooseQuestion => {
   };
 };
 
+/** More than a short list can dress: something of everything in four days. */
+const DEMANDING: readonly Occasion[] = [
+  occasion('2027-10-02', 'Museum', { needs: ['long walking'] }),
+  occasion('2027-10-03', 'Dinner', { dress: 'smart casual' }),
+  occasion('2027-10-03', 'Office', { dress: 'business' }),
+  occasion('2027-10-03', 'Walk in rain', {
+    setting: { where: 'outdoors', sun: 'shade' },
+    activity: 'walking',
+    needs: ['rain'],
+  }),
+  occasion('2027-10-04', 'Concert', { dress: 'cocktail' }),
+  occasion('2027-10-04', 'Swim', { needs: ['swim'] }),
+  occasion('2027-10-05', 'Hill', {
+    setting: { where: 'outdoors', sun: 'shade' },
+    activity: 'walking',
+    needs: ['uneven ground', 'long walking'],
+  }),
+  occasion('2027-10-05', 'Church', { needs: ['shoulders covered', 'knees covered'] }),
+];
+
+/** The small question of a seed with no free place and most of the demanding occasions. */
+export const demandingQuestion = (seed: number): ChooseQuestion => {
+  const random = seededRandom(seed * 77);
+  const { piecesAtMost: _, ...question } = smallQuestion(seed);
+  return { ...question, brief: brief({ occasions: DEMANDING.filter(() => random() < 0.8) }) };
+};
+
 /** Whether every place on the list can be filled from a set: tried place by place, in every way. */
 const fills = (pieces: readonly Piece[], { list }: ChooseQuestion): boolean => {
   const places = list.lines.flatMap(({ count, kinds }) => Array.from({ length: count }, () => kinds));
@@ -108,10 +135,10 @@ export const dressed = (pieces: readonly Piece[], question: ChooseQuestion): rea
 
 /** Every set of at most as many pieces that fills the list, holds to the limits and has what is kept. */
 export const everyBag = (question: ChooseQuestion): readonly (readonly Piece[])[] => {
-  const { wardrobe, piecesAtMost = 0, keep = [] } = question;
+  const listed = question.list.lines.reduce((sum, { count }) => sum + count, 0);
+  const { wardrobe, piecesAtMost = listed, keep = [] } = question;
   const limits = limitsOf(question.brief, question);
   const kinds = new Set(question.list.lines.flatMap((line) => line.kinds));
-  const listed = question.list.lines.reduce((sum, { count }) => sum + count, 0);
   // without a free place, pieces of no line cannot be packed
   const usable = piecesAtMost > listed ? wardrobe : wardrobe.filter(({ kind }) => kinds.has(kind));
   return [...subsets(usable, piecesAtMost)].filter(

@@ -9,13 +9,6 @@ export interface Open {
   readonly values: Int32Array;
 }
 
-/** Tops, one-pieces and swimwear that have their places already, of which at most so many are chosen. */
-export interface Beside {
-  readonly leaves: readonly number[];
-  readonly values: Int32Array;
-  readonly most: number;
-}
-
 /** What is chosen already. */
 export interface Chosen {
   /** Tops, one-pieces and swimwear among it. */
@@ -83,23 +76,16 @@ export const looseBound = (
   open: Open,
   chosen: Chosen,
   seating: Seating,
-  beside?: Beside,
 ): number => {
   const { listed, most } = roomForBottoms(chosen, looks, seating);
   const { seated, rows, firsts } = chosen;
-  const besideOf = (row: number, times: number): number => {
-    if (beside === undefined || beside.most === 0) return 0;
-    rowValues(looks, weights, beside, [], row, times, 1);
-    const best = [...beside.values].sort((a, b) => b - a);
-    return best.slice(0, beside.most).reduce((sum, value) => sum + value, 0);
-  };
   const alone = rowValues(looks, weights, open, firsts, 0, 0, 1);
-  let bound = rows.length > 0 ? 0 : alone + open.picker.best(open.values, seated, seating.free) + besideOf(0, 0);
+  let bound = rows.length > 0 ? 0 : alone + open.picker.best(open.values, seated, seating.free);
   for (let count = Math.max(1, rows.length); count <= most; count += 1) {
     const free = seating.free - Math.max(0, count - rows.length - listed);
     const worth = (row: number): number => {
       const fixed = rowValues(looks, weights, open, firsts, row, count, 1);
-      return fixed + open.picker.best(open.values, seated, free) + besideOf(row, count);
+      return fixed + open.picker.best(open.values, seated, free);
     };
     const best = chosen.open.map(worth).sort((a, b) => b - a);
     const sum =
