@@ -1,10 +1,13 @@
 import type { Piece } from '../model/index.ts';
+import { onlyFinishes } from './grid.ts';
 import { type Dressed, engineWith, hasLook, type ImproveQuestion } from './improve-question.ts';
 
 /** One piece more: what it would bring. */
 export interface Addition {
   readonly piece: Piece;
-  /** Layered looks with it. */
+  /** What `adds` counts: complete looks for what only finishes a look, and is in no layered one. */
+  readonly level: 'layered' | 'complete';
+  /** Looks with it. */
   readonly adds: bigint;
   /** Occasion ids for which there is no look without it and one with it. */
   readonly serves: readonly string[];
@@ -12,17 +15,21 @@ export interface Addition {
   readonly wornFor: readonly string[];
 }
 
-/** Most occasions first, then most looks. */
+/** Most occasions first, then garments, then most looks. */
 export const byWorth = (a: Addition, b: Addition): number =>
-  b.serves.length - a.serves.length || Number(b.adds - a.adds);
+  b.serves.length - a.serves.length ||
+  Number(a.level === 'complete') - Number(b.level === 'complete') ||
+  Number(b.adds - a.adds);
 
 /** What a piece would bring, counted with it in the capsule. */
 export const additionOf = (piece: Piece, dressed: readonly Dressed[], question: ImproveQuestion): Addition => {
   const engine = engineWith([...question.pieces, piece], question);
   const worn = dressed.filter(({ demand }) => hasLook(engine, demand, [piece.id]));
+  const level = onlyFinishes(piece.kind) ? 'complete' : 'layered';
   return {
     piece,
-    adds: engine.count({ pieces: [piece.id] }).layered,
+    level,
+    adds: engine.count({ pieces: [piece.id] })[level],
     serves: worn.filter((each) => !each.hasLook).map(({ demand }) => demand.occasion),
     wornFor: worn.map(({ demand }) => demand.occasion),
   };

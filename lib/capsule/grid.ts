@@ -19,10 +19,15 @@ export interface GridQuestion {
   readonly list?: PackingListPlan;
 }
 
-/** What makes core and layered looks, and so what can be bought for their sake. */
-const MAKES_LOOKS: ReadonlySet<KindGroup> = new Set(['tops', 'knits', 'bottoms', 'one-pieces', 'layers', 'coats']);
+/** What only finishes a look, and is in no core or layered one. */
+const FINISHES: ReadonlySet<KindGroup> = new Set(['legwear', 'shoes', 'bags', 'jewellery', 'accessories']);
+export const onlyFinishes = (kind: KindId): boolean => FINISHES.has(KINDS[kind].group);
 /** The neutrals the trade buys most. common practice, no source */
 const STAPLES = ['charcoal', 'navy', 'mid grey', 'white', 'black', 'camel'] as const;
+/** Colours that leather, metal and glasses are sold in. common practice, no source */
+const LEATHERS = ['black', 'dark brown', 'tan'] as const;
+const METALS = ['gold', 'silver'] as const;
+const FRAMES = ['black', 'dark brown'] as const;
 
 /** Patterns that are sold in a kind; coats, jackets and knits are rarely flowered. common practice, no source */
 const PATTERNS: Readonly<Partial<Record<KindGroup, readonly PatternType[]>>> = {
@@ -32,6 +37,7 @@ const PATTERNS: Readonly<Partial<Record<KindGroup, readonly PatternType[]>>> = {
   'one-pieces': ['plain', 'stripe', 'check', 'floral'],
   layers: ['plain', 'check'],
   coats: ['plain', 'check'],
+  swimwear: ['plain', 'stripe'],
 };
 /** Cloths that are sold plain. common practice, no source */
 const SOLD_PLAIN: ReadonlySet<FabricId> = new Set([
@@ -54,26 +60,43 @@ const OTHER_CUTS: Readonly<Partial<Record<KindGroup, readonly Cut[]>>> = {
   coats: ['relaxed', 'oversized'],
 };
 
+/** How many colours are tried of what no line of the list asks for: it is bought for an occasion, not for its colour. */
+const COLOURS_OFF_LIST = 3;
+
+const named = (names: readonly string[]): readonly NamedColour[] => names.flatMap((name) => parseColour(name) ?? []);
+
 /**
  * Colours to buy in: the mood's, the neutrals worn already, and the neutrals the trade buys most; in this order, and none
  * that is nearly the same as an earlier one.
  */
 export const coloursToBuy = ({ palette, pieces }: GridQuestion): readonly NamedColour[] => {
   const worn = pieces.flatMap(({ colours: [ground] }) => (ground !== undefined && isNeutral(ground) ? [ground] : []));
-  const staples = STAPLES.flatMap((name) => parseColour(name) ?? []);
+  return apart([...palette, ...worn, ...named(STAPLES)]);
+};
+
+/** Without those that are nearly the same as an earlier one. */
+const apart = (some: readonly NamedColour[]): readonly NamedColour[] => {
   const colours: NamedColour[] = [];
-  for (const { name, hex, oklch, neutral } of [...palette, ...worn, ...staples]) {
+  for (const { name, hex, oklch, neutral } of some) {
     if (colours.some((other) => other.name === name || differenceOf(other.hex, hex) < NEARLY_THE_SAME)) continue;
     colours.push({ name, hex, oklch, ...(neutral === undefined ? {} : { neutral }) });
   }
   return colours;
 };
 
-/** Kinds to buy: those the list names, or those worn when there is no list. */
-const kindsToBuy = ({ list, pieces }: GridQuestion): readonly KindId[] => {
-  const asked = new Set(list === undefined ? pieces.map(({ kind }) => kind) : list.lines.flatMap(({ kinds }) => kinds));
-  return (Object.keys(KINDS) as KindId[]).filter((id) => MAKES_LOOKS.has(KINDS[id].group) && asked.has(id));
+/** Colours a kind is sold in: leather, metal and glasses are not sold in all. */
+const coloursOf = (id: KindId, question: GridQuestion): readonly NamedColour[] => {
+  const { group, places } = KINDS[id];
+  if (group === 'jewellery') return named(METALS);
+  if (places.includes('eyewear')) return named(FRAMES);
+  if (group === 'shoes' || group === 'bags' || places.includes('belt'))
+    return apart([...named(LEATHERS), ...question.palette]);
+  return coloursToBuy(question);
 };
+
+/** Kinds to buy: those the list names, or those worn when there is no list. */
+const kindsToBuy = ({ list, pieces }: GridQuestion): ReadonlySet<KindId> =>
+  new Set(list === undefined ? pieces.map(({ kind }) => kind) : list.lines.flatMap(({ kinds }) => kinds));
 
 const patternsOf = (id: KindId): readonly PatternType[] => {
   const { group, fabric } = KINDS[id];
@@ -87,22 +110,45 @@ const cutsOf = (id: KindId): readonly Cut[] => {
   return [cut, ...others.filter((other) => CUTS[other].volume !== CUTS[cut].volume)];
 };
 
+const thingsOf = (
+  kinds: readonly KindId[],
+  question: GridQuestion,
+  made: (kind: KindId) => readonly Piece[],
+): readonly (readonly Piece[])[] => {
+  const limits = { brief: question.brief, palette: question.palette, keep: [], leaveOut: [] };
+  return kinds
+    .map((kind) => made(kind).filter((piece) => refusalOf({ ...piece, status: 'owned' }, limits) === undefined))
+    .filter((things) => things.length > 0);
+};
+const ownerOf = ({ pieces }: GridQuestion): string => pieces[0]?.wardrobe ?? '';
+
 /**
  * Everything that could be bought for a capsule, kind by kind: kind × colour × pattern × cut, plain and usual before
  * patterned and unusual, so that the first of several equally good ones is the easiest to find.
  */
 export const thingsToBuy = (question: GridQuestion): readonly (readonly Piece[])[] => {
-  const { brief, palette, pieces } = question;
-  const owner = pieces[0]?.wardrobe ?? '';
-  const colours = coloursToBuy(question);
-  const limits = { brief, palette, keep: [], leaveOut: [] };
-  return kindsToBuy(question)
-    .map((kind) =>
-      patternsOf(kind)
-        .flatMap((pattern) =>
-          cutsOf(kind).flatMap((cut) => colours.map((colour) => imagine({ kind, colour, pattern, cut }, owner))),
-        )
-        .filter((piece) => refusalOf({ ...piece, status: 'owned' }, limits) === undefined),
-    )
-    .filter((things) => things.length > 0);
+  const asked = kindsToBuy(question);
+  return thingsOf(
+    (Object.keys(KINDS) as KindId[]).filter((id) => asked.has(id)),
+    question,
+    (kind) =>
+      patternsOf(kind).flatMap((pattern) =>
+        cutsOf(kind).flatMap((cut) =>
+          coloursOf(kind, question).map((colour) => imagine({ kind, colour, pattern, cut }, ownerOf(question))),
+        ),
+      ),
+  );
+};
+
+/** What no line of the list asks for, plain and as it usually is: an occasion may want it all the same. */
+export const thingsOffList = (question: GridQuestion): readonly (readonly Piece[])[] => {
+  const asked = kindsToBuy(question);
+  return thingsOf(
+    (Object.keys(KINDS) as KindId[]).filter((id) => !asked.has(id)),
+    question,
+    (kind) =>
+      coloursOf(kind, question)
+        .slice(0, COLOURS_OFF_LIST)
+        .map((colour) => imagine({ kind, colour, pattern: 'plain', cut: KINDS[kind].cut }, ownerOf(question))),
+  );
 };

@@ -105,10 +105,7 @@ const fromWardrobe = (question: ImproveQuestion, dressed: readonly Dressed[], be
   );
   const all = [...pieces, ...others];
   const table = layeredLookTable({ pieces: all, rules, never, always }, MOST_LOOKS);
-  const additions = others
-    .map((piece) => additionOf(piece, dressed, question))
-    .filter(({ adds, serves }) => adds > 0n || serves.length > 0)
-    .toSorted(byWorth);
+  const additions = others.map((piece) => additionOf(piece, dressed, question)).toSorted(byWorth);
   if (table === undefined) return { swaps: [], additions };
   const inside = Uint8Array.from(all, (_, number) => (number < pieces.length ? 1 : 0));
   const pricing = createPricer(table, all.length)(inside);
@@ -124,7 +121,9 @@ export const improve = (question: ImproveQuestion): Improvements => {
   return {
     looks,
     swaps,
-    additions: additions.slice(0, SHOWN),
+    additions: additions
+      .filter(({ adds, level, serves }) => (adds > 0n && level === 'layered') || serves.length > 0)
+      .slice(0, SHOWN),
     ...bestPurchases(question, dressed, additions, SHOWN),
     costs: question.pieces.some(({ price }) => price !== undefined)
       ? costsOf(question.pieces, engine.contributions(), question.plan?.wears ?? {})

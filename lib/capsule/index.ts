@@ -25,7 +25,7 @@ export { createPricer, type Pricing } from './pricing.ts';
 export type { Purchase } from './purchases.ts';
 export type { Choice, ChooseQuestion, Proposal } from './record.ts';
 export { type Move, type SharedBags, sharedBags, type TravellersBag } from './shared-bags.ts';
-export { tellAddition, tellCost, tellPurchase, tellSwap, thingOf, toPay } from './tell.ts';
+export { gainOf, tellAddition, tellCost, tellPurchase, tellSwap, thingOf, toPay } from './tell.ts';
 export { silhouetteOf, tradeFindings } from './trade.ts';
 export { listFromTraits, type ReasonedList, type TripTraits, traitsOf } from './traits.ts';
 export { type Lendable, type SideBySide, type Together, type Traveller, travelTogether } from './travellers.ts';

@@ -3,7 +3,7 @@ import type { NamedColour, Piece } from '../model/index.ts';
 import { layeredLookTable } from '../outfit/index.ts';
 import { KINDS } from '../vocabulary/index.ts';
 import { type Addition, additionOf, byWorth } from './gains.ts';
-import { thingsToBuy } from './grid.ts';
+import { onlyFinishes, thingsOffList, thingsToBuy } from './grid.ts';
 import { type Dressed, engineWith, type ImproveQuestion, MOST_LOOKS } from './improve-question.ts';
 import { createPricer } from './pricing.ts';
 
@@ -17,6 +17,8 @@ export interface Purchase extends Addition {
 
 /** Things to buy that are priced together: looks of two of them are listed in vain, so not too many. */
 const BATCH = 24;
+/** Shoes, bags and the like that are shown beside garments. */
+const FINISHING_SHOWN = 2;
 
 interface Priced {
   readonly piece: Piece;
@@ -25,6 +27,15 @@ interface Priced {
   /** Place in the grid: plain and usual first. */
   readonly place: number;
 }
+
+/** Complete looks each thing would add to the capsule, none of the others with it. */
+const finishedWith = (things: readonly Piece[], question: ImproveQuestion): readonly number[] => {
+  const engine = engineWith([...question.pieces, ...things], question);
+  return things.map(({ id }) => {
+    const without = things.filter((thing) => thing.id !== id).map((thing) => thing.id);
+    return Number(engine.count({ pieces: [id], without }).complete);
+  });
+};
 
 /** Layered looks each thing would add to the capsule: exact, from one listing a batch. */
 const gainsOf = (things: readonly Piece[], question: ImproveQuestion): readonly number[] => {
@@ -71,7 +82,9 @@ const priceKind = (
   const priced: Priced[] = [];
   for (let at = 0; at < things.length; at += BATCH) {
     const batch = things.slice(at, at + BATCH);
-    const gains = gainsOf(batch, question);
+    const gains = things.some(({ kind }) => onlyFinishes(kind))
+      ? finishedWith(batch, question)
+      : gainsOf(batch, question);
     const served = servedWith(batch, lacking, question);
     batch.forEach((piece, index) => {
       priced.push({ piece, adds: gains[index] ?? 0, serves: served.get(piece.id) ?? new Set(), place: at + index });
@@ -96,7 +109,8 @@ const bestOfKind = (things: readonly Piece[], lacking: readonly Dressed[], quest
     .filter(({ piece }) => piece.pattern.type === plainest.pattern.type && piece.cut === plainest.cut)
     .map(({ piece }) => ({ piece, mood: inMood(piece), harmony: harmonyWith(piece, question.pieces) }))
     .toSorted((a, b) => Number(b.mood) - Number(a.mood) || b.harmony - a.harmony);
-  return { adds, serves, inColours };
+  const occasions = [...(most[0]?.serves ?? [])].sort().join();
+  return { kind: plainest.kind, adds, serves, occasions, inColours };
 };
 
 type BestOfKind = ReturnType<typeof bestOfKind>;
@@ -114,13 +128,48 @@ const colourEach = (best: readonly BestOfKind[]): readonly (readonly Piece[])[] 
   });
 };
 
+const byGain = (a: BestOfKind, b: BestOfKind): number =>
+  b.serves - a.serves || Number(onlyFinishes(a.kind)) - Number(onlyFinishes(b.kind)) || b.adds - a.adds;
+
+const firstOfEach = <Item>(items: readonly Item[], keyOf: (item: Item) => string): readonly Item[] => {
+  const seen = new Set<string>();
+  return items.filter((item) => {
+    const key = keyOf(item);
+    const fresh = !seen.has(key);
+    seen.add(key);
+    return fresh;
+  });
+};
+
+/** The best kinds: garments for their looks and anything for an occasion; then what finishes a look, one a place. */
+const worthShowing = (listed: readonly BestOfKind[], offList: readonly BestOfKind[], shown: number) => {
+  // five sorts of swimwear are one answer to a swim
+  const answers = firstOfEach(offList.filter(({ serves }) => serves > 0).toSorted(byGain), ({ kind, occasions }) =>
+    [KINDS[kind].places[0], occasions].join(),
+  );
+  const first = [...listed.filter(({ kind, serves }) => serves > 0 || !onlyFinishes(kind)), ...answers]
+    .filter(({ adds, serves }) => adds > 0 || serves > 0)
+    .toSorted(byGain)
+    .slice(0, shown);
+  const finishing = listed
+    // nobody buys socks for their looks
+    .filter(({ kind }) => onlyFinishes(kind) && KINDS[kind].group !== 'legwear')
+    .filter((best) => best.adds > 0 && !first.includes(best))
+    .toSorted(byGain);
+  return [...first, ...firstOfEach(finishing, ({ kind }) => KINDS[kind].places[0] ?? kind).slice(0, FINISHING_SHOWN)];
+};
+
+/** True when one would be asked for where the other is: of one group, and what finishes a look in one place. */
+const likeIt = ({ piece: other }: Addition, { piece, level }: Addition): boolean =>
+  KINDS[other.kind].group === KINDS[piece.kind].group && (level === 'layered' || other.places[0] === piece.places[0]);
+
 /** True when `other` makes as many looks as `one` and can be worn wherever it can. */
 const doesAsMuch = (other: Addition, one: Addition): boolean =>
   other.adds >= one.adds && one.wornFor.every((occasion) => other.wornFor.includes(occasion));
 
 /**
  * The best pieces to buy, one a kind, best first. Every kind the list names is tried in every colour, pattern and cut of
- * the grid, and its layered looks counted exactly.
+ * the grid, and its looks counted exactly; where an occasion has no look, every other kind is tried for it as well.
  */
 export const bestPurchases = (
   question: ImproveQuestion,
@@ -130,21 +179,17 @@ export const bestPurchases = (
 ): { readonly purchases: readonly Purchase[]; readonly tried: number } => {
   const lacking = dressed.filter((each) => !each.hasLook);
   const things = thingsToBuy(question);
-  const best = things
-    .map((ofKind) => bestOfKind(ofKind, lacking, question))
-    .filter(({ adds, serves }) => adds > 0 || serves > 0)
-    .toSorted((a, b) => b.serves - a.serves || b.adds - a.adds)
-    .slice(0, shown);
+  const offList = lacking.length === 0 ? [] : thingsOffList(question);
+  const [listed, others] = [things, offList].map((some) => some.map((ofKind) => bestOfKind(ofKind, lacking, question)));
+  const best = worthShowing(listed ?? [], others ?? [], shown);
   const purchases = colourEach(best)
     .flatMap(([piece, ...others]): Purchase[] => {
       if (piece === undefined) return [];
       const addition = additionOf(piece, dressed, question);
-      const instead = owned.find(
-        (other) => KINDS[other.piece.kind].group === KINDS[piece.kind].group && doesAsMuch(other, addition),
-      );
+      const instead = owned.find((other) => likeIt(other, addition) && doesAsMuch(other, addition));
       const alsoIn = others.flatMap(({ colours: [ground] }) => ground ?? []);
       return [{ ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) }];
     })
     .toSorted((a, b) => Number(a.instead !== undefined) - Number(b.instead !== undefined) || byWorth(a, b));
-  return { purchases, tried: things.reduce((sum, ofKind) => sum + ofKind.length, 0) };
+  return { purchases, tried: [...things, ...offList].flat().length };
 };

@@ -40,9 +40,15 @@ export const tellSwap = ({ out, in: inn, adds, serves }: Swap, brief: Brief): re
   ...(serves.length === 0 ? [] : [phrase('improve', 'serves', { occasions: whatOf(serves, brief) })]),
 ];
 
+/** Looks more, as sentences take them. */
+export const gainOf = ({ adds, level }: Pick<Addition, 'adds' | 'level'>) => ({
+  adds: String(adds),
+  complete: level === 'complete' ? 1 : 0,
+});
+
 /** What a piece of the wardrobe brings, in sentences, the gain first. */
 export const tellAddition = (addition: Addition, brief: Brief): readonly Phrase[] => [
-  phrase('improve', 'add', { piece: addition.piece.name, adds: String(addition.adds) }),
+  phrase('improve', 'add', { piece: addition.piece.name, ...gainOf(addition) }),
   ...occasionsSaid(addition, brief),
   weightSaid(addition.piece),
 ];
@@ -57,17 +63,15 @@ export const thingOf = ({ kind, colours: [ground], pattern, cut }: Piece) => ({
 
 /** What a piece to buy brings, in sentences, the gain first. */
 export const tellPurchase = (purchase: Purchase, brief: Brief): readonly Phrase[] => {
-  const { piece, adds, instead } = purchase;
+  const { piece, instead } = purchase;
   const alsoIn = purchase.alsoIn.map(({ name }) => name);
   const colours = fewOf(alsoIn);
   return [
-    phrase('improve', 'buy', { ...thingOf(piece), adds: String(adds) }),
+    phrase('improve', 'buy', { ...thingOf(piece), ...gainOf(purchase) }),
     ...occasionsSaid(purchase, brief),
     ...(alsoIn.length === 0 ? [] : [phrase('improve', 'also in', { colours, more: alsoIn.length - colours.length })]),
     weightSaid(piece),
-    ...(instead === undefined
-      ? []
-      : [phrase('improve', 'instead', { piece: instead.piece.name, adds: String(instead.adds) })]),
+    ...(instead === undefined ? [] : [phrase('improve', 'instead', { piece: instead.piece.name, ...gainOf(instead) })]),
   ];
 };
 

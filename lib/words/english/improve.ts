@@ -3,6 +3,13 @@ import { aThing, type Thing, thingWords } from './things.ts';
 
 const looks = (count: string, f: Formats): string =>
   f.plural(BigInt(count), { one: '# layered look', other: '# layered looks' });
+/** Looks gained; complete ones for what only finishes a look. */
+interface Gain {
+  readonly adds: string;
+  readonly complete: number;
+}
+const gained = ({ adds, complete }: Gain, f: Formats): string =>
+  complete === 1 ? f.plural(BigInt(adds), { one: '# complete look', other: '# complete looks' }) : looks(adds, f);
 const opened = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** English sentences of what would make a capsule better, and of what it costs. Counts come as digits, of any size. */
@@ -15,16 +22,16 @@ export const improve = {
     `${inn} in place of ${out} makes ${looks(adds, f)} more.`,
   'add heading': () => 'To add from the wardrobe',
   'no addition': () => 'Nothing else in the wardrobe would add a look.',
-  add: ({ piece, adds }: { piece: string; adds: string }, f: Formats) => `${piece} would add ${looks(adds, f)}.`,
+  add: (v: Gain & { piece: string }, f: Formats) => `${v.piece} would add ${gained(v, f)}.`,
   'buy heading': () => 'Worth buying',
   'no purchase': () => 'No piece on the list would add a look.',
   'nothing worth buying': () => 'Nothing has to be bought: the wardrobe already holds what adds as much.',
   thing: (thing: Thing) => opened(thingWords(thing)),
-  buy: (v: Thing & { adds: string }, f: Formats) => `${opened(aThing(v))} would add ${looks(v.adds, f)}.`,
+  buy: (v: Thing & Gain, f: Formats) => `${opened(aThing(v))} would add ${gained(v, f)}.`,
   'also in': ({ colours, more }: { colours: readonly string[]; more: number }, f: Formats) =>
     `As many in ${f.either(more === 0 ? colours : [...colours, f.plural(more, { one: '# colour more', other: '# colours more' })])}.`,
-  instead: ({ piece, adds }: { piece: string; adds: string }, f: Formats) =>
-    `No need to buy it: ${piece}, from the wardrobe, adds ${looks(adds, f)}.`,
+  instead: (v: Gain & { piece: string }, f: Formats) =>
+    `No need to buy it: ${v.piece}, from the wardrobe, adds ${gained(v, f)}.`,
   serves: ({ occasions }: { occasions: readonly string[] }, f: Formats) =>
     `It gives ${f.list(occasions)} a look, which ${occasions.length === 1 ? 'has' : 'have'} none now.`,
   'worn for': ({ occasions, more }: { occasions: readonly string[]; more: number }, f: Formats) =>
@@ -36,7 +43,7 @@ export const improve = {
     `Every kind on the list was tried in each colour of the mood, its neutrals and the staples, plain and patterned, in several cuts: ${f.count(things)} pieces, each counted exactly.`,
   'shopping link': () => 'Shopping and swaps',
   'in place of': ({ out }: { out: string }) => `in place of ${out}`,
-  'looks more': ({ adds }: { adds: string }, f: Formats) => `${looks(adds, f)} more`,
+  'looks more': (v: Gain, f: Formats) => `${gained(v, f)} more`,
   'costs heading': () => 'What it costs',
   'no price': () => 'No piece of this capsule has a price written in its file.',
   cost: (

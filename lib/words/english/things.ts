@@ -20,9 +20,10 @@ const PATTERNS: Readonly<Record<string, string>> = {
 export const thingWords = ({ colour, pattern, cut, kind }: Thing): string =>
   [colour, PATTERNS[pattern] ?? pattern, cut, kind].filter((word) => word !== '').join(' ');
 
-/** "a charcoal cardigan", "an ecru shirt", "navy jeans". */
+/** "a charcoal cardigan", "an ecru shirt", "navy jeans", "tan sandals". */
 export const aThing = (thing: Thing): string => {
   const words = thingWords(thing);
-  if (KINDS[thing.kind as KindId]?.plural === thing.kind) return words;
+  const plural = KINDS[thing.kind as KindId]?.plural;
+  if (plural === thing.kind || plural === `pairs of ${thing.kind}`) return words;
   return `${/^[aeiou]/i.test(words) ? 'an' : 'a'} ${words}`;
 };

@@ -8,6 +8,9 @@ import { PIECES, sentence } from './sentence.ts';
 const looks = (count: string, f: Formats): string =>
   f.plural(BigInt(count), { one: '# Look mit Schichten', other: '# Looks mit Schichten' });
 
+const gained = ({ adds, complete }: { adds: string; complete: number }, f: Formats): string =>
+  complete === 1 ? f.plural(BigInt(adds), { one: '# ganzer Look', other: '# ganze Looks' }) : looks(adds, f);
+
 const thing = (v: { kind: string; colour: string; pattern: string; cut: string }): string =>
   [
     `${kindWord(v.kind)} in ${colourWord(v.colour)}`,
@@ -24,18 +27,18 @@ export const improve = {
   swap: (v, f) => `${v.in} statt ${v.out}: ${looks(v.adds, f)} mehr.`,
   'add heading': () => 'Aus der Garderobe dazunehmen',
   'no addition': () => 'Nichts anderes aus der Garderobe bringt einen Look dazu.',
-  add: (v, f) => `${v.piece}: ${looks(v.adds, f)} mehr.`,
+  add: (v, f) => `${v.piece}: ${gained(v, f)} mehr.`,
   'buy heading': () => 'Was sich zu kaufen lohnt',
   'no purchase': () => 'Kein Teil der Liste bringt einen Look dazu.',
   'nothing worth buying': () => 'Nichts muss gekauft werden: Die Garderobe hat schon, was ebenso viel bringt.',
   thing: (v) => sentence(thing(v)).slice(0, -1),
-  buy: (v, f) => sentence(`${thing(v)}: ${looks(v.adds, f)} mehr`),
+  buy: (v, f) => sentence(`${thing(v)}: ${gained(v, f)} mehr`),
   'also in': (v, f) => {
     const colours = v.colours.map(colourWord);
     const rest = f.plural(v.more, { one: '# weiteren Farbe', other: '# weiteren Farben' });
     return `Ebenso viele in ${f.either(v.more === 0 ? colours : [...colours, rest])}.`;
   },
-  instead: (v, f) => `Nicht nötig: ${v.piece} aus der Garderobe bringt ${looks(v.adds, f)}.`,
+  instead: (v, f) => `Nicht nötig: ${v.piece} aus der Garderobe bringt ${gained(v, f)}.`,
   serves: (v, f) => `Damit gibt es einen Look für ${f.list(v.occasions)}; jetzt gibt es dafür keinen.`,
   'worn for': (v, f) =>
     `Geeignet für ${f.list(v.more === 0 ? v.occasions : [...v.occasions, f.plural(v.more, { one: '# weiteren Anlass', other: '# weitere Anlässe' })])}.`,
@@ -45,7 +48,7 @@ export const improve = {
     `Jede Art der Liste wurde in jeder Farbe der Stimmung, ihren Neutralen und den Grundfarben versucht, einfarbig und gemustert, in mehreren Schnitten: ${f.plural(v.things, PIECES)}, jedes genau gezählt.`,
   'shopping link': () => 'Kaufen und Tauschen',
   'in place of': (v) => `statt ${v.out}`,
-  'looks more': (v, f) => `${looks(v.adds, f)} mehr`,
+  'looks more': (v, f) => `${gained(v, f)} mehr`,
   'costs heading': () => 'Was es kostet',
   'no price': () => 'Bei keinem Teil dieser Capsule steht ein Preis.',
   cost: (v, f) => {
