@@ -4,7 +4,7 @@ import { dressSpanOf, dressSpanPhrases, type PieceVerdict, type WardrobeEngine }
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
-import { jsonText, type Voice, voiceOf } from './voice.ts';
+import { jsonText, refusalData, type Voice, voiceOf } from './voice.ts';
 
 /** A piece's partners by place, its looks, and what stands between it and the rest. */
 const pieceLines = (
@@ -64,9 +64,8 @@ export const explainVerb: Verb = {
     const spanSaid = dressSpanPhrases(span, nameOf);
     const verdict = { ...found, goes: found.goes && refused.length === 0 };
     if (options.json === true) {
-      const against = refused.map(({ rule, message, about }) => ({ rule, message, pieces: about }));
       const dress = { ...span, low: DRESS_CODES[span.low], high: DRESS_CODES[span.high], says: spanSaid };
-      world.out(jsonText({ ...verdict, dress, refused: against }, voice));
+      world.out(jsonText({ ...verdict, dress, refused: refusalData(refused) }, voice));
       return 0;
     }
     const answer = !verdict.goes ? 'No' : verdict.complete ? 'Yes' : 'Yes, as far as it goes';

@@ -1,9 +1,10 @@
 import { wardrobeOn } from '../content/index.ts';
-import { engineFor, piecesOfCapsule } from '../guide/index.ts';
+import { engineFor, piecesNotWorn, piecesOfCapsule, refusalFindings } from '../guide/index.ts';
 import type { Look, LookCounts, Piece } from '../model/index.ts';
+import type { WardrobeEngine } from '../outfit/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
-import { jsonText, voiceOf } from './voice.ts';
+import { jsonText, refusalData, type Voice, voiceOf } from './voice.ts';
 
 const LEVELS = ['core', 'layered', 'complete'] as const;
 type Level = (typeof LEVELS)[number];
@@ -21,6 +22,13 @@ export const countLines = (counts: LookCounts, count: (value: bigint) => string)
 
 const lookText = (look: Look, byId: ReadonlyMap<string, Piece>): string =>
   look.worn.map(({ piece }) => byId.get(piece)?.name ?? piece).join(', ');
+
+/** Why there is no look; nothing where there are some. */
+const causeLines = (engine: WardrobeEngine, { complete }: LookCounts, voice: Voice): readonly string[] => {
+  const causes = engine.diagnose();
+  if (causes.length > 0) return causes.map(({ message }) => voice.say(message));
+  return complete === 0n ? ['Every look of these pieces has one in it that the client does not wear.'] : [];
+};
 
 export const looksVerb: Verb = {
   name: 'looks',
@@ -46,14 +54,16 @@ export const looksVerb: Verb = {
     const pieces = piecesOfCapsule(capsule, wardrobeOn(content.wardrobes, trip.brief, capsule));
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
     const engine = engineFor(pieces, capsule, content.houseRules);
-    const counts = engine.count();
+    const refused = refusalFindings(pieces, trip.brief);
+    const restriction = { without: piecesNotWorn(pieces, trip.brief) };
+    const counts = engine.count(restriction);
     const voice = voiceOf(content.studio);
     const { formats } = voice;
     const looks: Look[] = [];
     let more = false;
     if (options.count !== true) {
       const after = options.after === undefined ? {} : { after: String(options.after) };
-      for (const look of engine.enumerate({ level, ...after })) {
+      for (const look of engine.enumerate({ level, restriction, ...after })) {
         if (looks.length === first) {
           more = true;
           break;
@@ -62,14 +72,17 @@ export const looksVerb: Verb = {
       }
     }
     if (options.json === true) {
-      world.out(jsonText({ capsule: name, counts, ...(options.count === true ? {} : { level, looks }) }, voice));
+      const listed = options.count === true ? {} : { level, looks };
+      world.out(jsonText({ capsule: name, counts, ...listed, refused: refusalData(refused) }, voice));
       return 0;
     }
     for (const look of looks) world.out(lookText(look, byId));
     if (looks.length > 0) world.out('');
     if (more) world.out(`${looks.length} ${level} looks shown; go on with --after ${looks.at(-1)?.id ?? ''}\n`);
     for (const line of countLines(counts, formats.count)) world.out(line);
-    for (const { message } of engine.diagnose()) world.out(voice.say(message));
+    for (const line of causeLines(engine, counts, voice)) world.out(line);
+    if (refused.length > 0) world.out('\nThe looks keep to what the client wears:');
+    for (const { message, rule } of refused) world.out(`  ${voice.say(message)} [${rule}]`);
     return 0;
   },
 };

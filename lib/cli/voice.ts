@@ -45,3 +45,9 @@ export const findingLines = (findings: readonly Finding[], voice: Voice): readon
     return findingText(goesOn ? rest : finding, voice);
   });
 };
+
+/** Refusals as data, beside what was asked. */
+export const refusalData = (
+  findings: readonly Finding[],
+): readonly { readonly rule: string; readonly message: Phrase; readonly pieces: readonly string[] }[] =>
+  findings.map(({ rule, message, about }) => ({ rule, message, pieces: about }));

@@ -13,7 +13,7 @@ import type {
   StockLine,
   Studio,
 } from '../model/index.ts';
-import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
+import { createWardrobeEngine, type Restriction, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
 import {
   findingsOfBrief,
   findingsOfFinish,
@@ -29,7 +29,7 @@ import { describeLooks, type ShownLook } from './looks.ts';
 import { noLookFindings } from './no-looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
-import { refusalFindings } from './refused.ts';
+import { piecesNotWorn, refusalFindings } from './refused.ts';
 
 /** What a guide is computed from; all of it plain data but the solver. */
 export interface GuideQuestion {
@@ -110,8 +110,13 @@ const pairsOf = (engine: WardrobeEngine, looks: readonly Look[]): readonly Guide
     }),
   }));
 
-const earningsOf = (engine: WardrobeEngine, looks: readonly Look[], plan: Plan): readonly GuidePiece[] =>
-  engine.contributions().map(({ piece, layered, complete }) => ({
+const earningsOf = (
+  engine: WardrobeEngine,
+  looks: readonly Look[],
+  plan: Plan,
+  worn: Restriction,
+): readonly GuidePiece[] =>
+  engine.contributions(worn).map(({ piece, layered, complete }) => ({
     piece,
     layeredLooks: layered,
     completeLooks: complete,
@@ -169,6 +174,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     refused,
   );
   const shown = looks.map(({ look }) => look);
+  const worn = { without: piecesNotWorn(pieces, brief) };
   const palette = paletteReport(pieces, capsule.mood.palette);
   const { solver } = question;
   const planAgain = async (without: readonly string[]): Promise<readonly string[]> => {
@@ -190,10 +196,10 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     capsule,
     pieces,
     accent: accentOf(pieces),
-    counts: engine.count(),
+    counts: engine.count(worn),
     looks,
     pairs: pairsOf(engine, shown),
-    earnings: earningsOf(engine, shown, plan),
+    earnings: earningsOf(engine, shown, plan, worn),
     palette,
     plan,
     packing: packed.packing,

@@ -13,4 +13,4 @@ export { areMoods, type Family, familyOf, guidesTogether, type MoodPair, moodPai
 export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
-export { refusalFindings } from './refused.ts';
+export { piecesNotWorn, refusalFindings } from './refused.ts';

@@ -3,6 +3,11 @@ import { wornOffSkin } from '../outfit/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
+/** Pieces that the client wears in no look, by cloth or by heel; what may not touch the skin is kept off it by the house rules. */
+export const piecesNotWorn = (pieces: readonly Piece[], brief: Brief): readonly string[] => [
+  ...new Set(refusalFindings(pieces, brief).flatMap(({ level, about }) => (level === 'error' ? about : []))),
+];
+
 /** What `check` says of pieces that the client refuses by cloth or by heel. */
 export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): readonly Finding[] =>
   pieces.flatMap((piece): Finding[] => {

@@ -53,8 +53,8 @@ export interface WardrobeEngine {
   readonly explainPiece: (id: string) => PieceVerdict;
   /** The grid of tops and bottoms. */
   readonly pairs: () => readonly PairGrid[];
-  /** For each piece the looks that contain it, which are the looks lost if it stays at home. */
-  readonly contributions: () => readonly Contribution[];
+  /** For each piece the looks that contain it, which are the looks lost if it stays at home; counted as `count` counts. */
+  readonly contributions: (restriction?: Restriction) => readonly Contribution[];
   /** Pieces that are in no complete look. */
   readonly idle: () => readonly string[];
   /** Pieces that every complete look contains. */
@@ -87,7 +87,8 @@ export const createWardrobeEngine = (wardrobe: WardrobeRules): WardrobeEngine =>
     const [core, layered, complete] = LEVELS.map((level) => sum(counts, level));
     return { core: core ?? 0n, layered: layered ?? 0n, complete: complete ?? 0n };
   };
-  const contributions = (): readonly Contribution[] => contributionsOf(ground);
+  const contributions = (restriction: Restriction = {}): readonly Contribution[] =>
+    contributionsOf(ground, restriction);
   const rank = (k: number, restriction: Restriction = {}): readonly RankedLook[] => rankLooks(ground, k, restriction);
   return {
     count,

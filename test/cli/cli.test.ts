@@ -100,6 +100,42 @@ describe('the command line', () => {
     await rm(folder, { recursive: true });
   });
 
+  it('lists and counts no look with a piece that the client does not wear, and says so', async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), 'wayfold-not-worn-'));
+    await cp(path.join(CASES, 'valid', 'content'), folder, { recursive: true });
+    const ada = path.join(folder, 'wardrobes', 'ada');
+    await writeFile(
+      path.join(ada, 'tee.md'),
+      '---\nname: Linen tee\nkind: t-shirt\ncolours: [navy]\nfabric: linen\n---\n',
+    );
+    const capsule = path.join(folder, 'trips', 'graz', 'plain.md');
+    await writeFile(capsule, (await readFile(capsule, 'utf8')).replace('[shirt,', '[tee, shirt,'));
+    const brief = path.join(folder, 'trips', 'graz', 'brief.md');
+    const plain = await readFile(brief, 'utf8');
+    const looks = async (avoid: string) => {
+      await writeFile(brief, plain.replace(/^---\n/, `---\navoid: ${avoid}\n`));
+      const asked = ['looks', 'graz/plain', '--content', folder];
+      const data = JSON.parse((await run([...asked, '--json'])).out) as {
+        counts: Record<string, string>;
+        refused: unknown[];
+      };
+      return { text: (await run(asked)).out, ...data };
+    };
+    const all = await looks('{colours: [orange]}');
+    expect([all.counts.core, all.refused.length]).toEqual(['2', 0]);
+    const worn = await looks('{fabrics: [linen]}');
+    expect([worn.counts.core, worn.refused.length]).toEqual(['1', 1]);
+    expect(worn.text.split('\n')[0]).not.toContain('Linen tee');
+    expect(worn.text).toMatch(/keep to what the client wears:\n {2}Linen tee.*“linen”.*\[fabric-refused\]/);
+    const skin = await looks('{against skin: [linen]}');
+    expect(skin.counts.core).toBe('1');
+    expect(skin.text).toContain('[against-skin]');
+    const none = await looks('{heel cm over: 0}');
+    expect(none.counts.complete).toBe('0');
+    expect(none.text).toContain('Every look of these pieces has one in it that the client does not wear.');
+    await rm(folder, { recursive: true });
+  });
+
   it('explains a look that goes, one that does not, and a piece', async () => {
     const yes = await run(['explain', RAIL, 'rust-fine-roll-neck', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
     expect(yes.out).toMatch(/^Yes:/);

@@ -35,6 +35,8 @@ describe('cloth a client refuses', () => {
     const refused = guide.findings.filter(({ rule }) => rule === 'fabric-refused').flatMap(({ about }) => about);
     expect(refused).toContain('rust-fine-roll-neck');
     expect(refused).toContain('herringbone-coat');
+    const counted = guide.earnings.filter(({ piece }) => refused.includes(piece));
+    expect(counted.map(({ completeLooks }) => completeLooks)).toEqual(refused.map(() => 0n));
     const worn = [
       ...guide.looks.flatMap(({ look }) => look.worn),
       ...guide.plan.days.flatMap(({ occasions }) => occasions.flatMap(({ look }) => look?.worn ?? [])),

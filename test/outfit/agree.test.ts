@@ -88,6 +88,23 @@ describe('enumerate, count and brute force', () => {
     );
   });
 
+  it('give each piece the looks of a question that contain it', () => {
+    fc.assert(
+      fc.property(cases, ({ wardrobe, asked }) => {
+        const engine = createWardrobeEngine(wardrobe);
+        const told = engine.contributions(asked);
+        for (const level of LEVELS) {
+          const looks = [...engine.enumerate({ level, restriction: asked })];
+          for (const contribution of told) {
+            const containing = looks.filter(({ worn }) => worn.some((seat) => seat.piece === contribution.piece));
+            expect(contribution[level]).toBe(BigInt(containing.length));
+          }
+        }
+      }),
+      { numRuns: 150, seed: 13 },
+    );
+  });
+
   it('explain every look as going, and what is not a look as not going', () => {
     fc.assert(
       fc.property(cases, ({ wardrobe, asked }) => {

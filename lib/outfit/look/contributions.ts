@@ -1,5 +1,6 @@
 import { CORE_FORMS, LEVELS, type Level } from '../grammar/forms.ts';
 import type { Ground } from '../ground.ts';
+import type { Restriction } from '../restriction.ts';
 import { compileSpace } from '../space/compile.ts';
 import { countSpace } from '../space/count.ts';
 import { tallySpace } from '../space/tally.ts';
@@ -13,13 +14,13 @@ export interface Contribution {
 }
 
 /** Looks of one level that contain each piece, by piece id. */
-const tallyLevel = (ground: Ground, level: Level): ReadonlyMap<string, bigint> => {
+const tallyLevel = (ground: Ground, level: Level, restriction: Restriction): ReadonlyMap<string, bigint> => {
   const looks = new Map<string, bigint>(ground.pieces.map(({ id }) => [id, 0n]));
   const add = (id: string, more: bigint): void => {
     looks.set(id, (looks.get(id) ?? 0n) + more);
   };
   for (const form of CORE_FORMS) {
-    const space = compileSpace(ground, form, level, {});
+    const space = compileSpace(ground, form, level, restriction);
     if (space === undefined) continue;
     const tally = tallySpace(space, ground.seats.length);
     if (tally !== undefined) {
@@ -27,7 +28,10 @@ const tallyLevel = (ground: Ground, level: Level): ReadonlyMap<string, bigint> =
       continue;
     }
     for (const { id } of ground.pieces) {
-      const forced = compileSpace(ground, form, level, { pieces: [id] });
+      const forced = compileSpace(ground, form, level, {
+        ...restriction,
+        pieces: [...(restriction.pieces ?? []), id],
+      });
       if (forced !== undefined) add(id, countSpace(forced));
     }
   }
@@ -35,8 +39,8 @@ const tallyLevel = (ground: Ground, level: Level): ReadonlyMap<string, bigint> =
 };
 
 /** Counts every piece's looks, all pieces at once. */
-export const contributionsOf = (ground: Ground): readonly Contribution[] => {
-  const [core, layered, complete] = LEVELS.map((level) => tallyLevel(ground, level));
+export const contributionsOf = (ground: Ground, restriction: Restriction): readonly Contribution[] => {
+  const [core, layered, complete] = LEVELS.map((level) => tallyLevel(ground, level, restriction));
   return ground.pieces.map(({ id }) => ({
     piece: id,
     core: core?.get(id) ?? 0n,
