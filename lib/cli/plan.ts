@@ -1,45 +1,93 @@
+import { cautionsOfDay, skyOf } from '../comfort/index.ts';
 import { wardrobeOn } from '../content/index.ts';
 import { type Guide, planGuide } from '../guide/index.ts';
-import type { PlannedOccasion } from '../model/index.ts';
-import { findingsOfPlan } from '../plan/index.ts';
+import type { Capsule, PlannedDay, PlannedOccasion } from '../model/index.ts';
+import { findingsOfBrief, findingsOfFixed, findingsOfNumber, findingsOfPlan } from '../plan/index.ts';
 import { loadSolver } from '../solver/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
-import { jsonText, type Voice, voiceOf } from './voice.ts';
+import { findingLines, jsonText, type Voice, voiceOf } from './voice.ts';
 
-type Planned = Pick<Guide, 'brief' | 'pieces' | 'plan'>;
+interface Planned extends Pick<Guide, 'brief' | 'pieces' | 'plan'> {
+  readonly capsule: Capsule;
+}
 
-const occasionLines = ({ brief, pieces }: Planned, planned: PlannedOccasion, voice: Voice): readonly string[] => {
-  const occasion = brief.occasions.find(({ id }) => id === planned.occasion);
-  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
-  const look = planned.look?.worn.map(({ piece }) => nameOf(piece)) ?? [];
+/** Columns before what is said of an occasion: two of margin, the widest of the times and parts of the day, one between. */
+const INDENT = 10;
+
+const nameIn =
+  ({ pieces }: Planned) =>
+  (id: string): string =>
+    pieces.find((piece) => piece.id === id)?.name ?? id;
+
+const occasionLines = (
+  planned: Planned,
+  { occasion: id, look, change, reasons }: PlannedOccasion,
+  cautions: readonly Phrase[],
+  voice: Voice,
+): readonly string[] => {
+  const { brief } = planned;
+  const occasion = brief.occasions.find((other) => other.id === id);
   const time = occasion?.at === undefined ? (occasion?.part ?? '') : voice.formats.time(occasion.at);
+  const stays = change === 'goes on' || change === 'layers only';
+  const said = [
+    ...(look === undefined
+      ? [voice.say(phrase('plan', 'no look', {}))]
+      : [look.worn.map(({ piece }) => nameIn(planned)(piece)).join(', ')]),
+    ...(stays ? [voice.say(phrase('plan', `change ${change}`, {}))] : []),
+    ...[...reasons, ...cautions].map(voice.say),
+  ];
+  return [`  ${time.padEnd(INDENT - 2)}${occasion?.what ?? id}`, ...said.map((line) => `${' '.repeat(INDENT)}${line}`)];
+};
+
+const headingOf = ({ date, place, weather, homeward }: PlannedDay, { say, formats }: Voice): string => {
+  if (homeward === true) return `${formats.date(date)}, ${say(phrase('plan', 'homeward', {})).toLowerCase()}`;
+  const where = `${formats.date(date)}${place === undefined ? '' : `, ${place}`}`;
+  if (weather === undefined) return where;
+  const told = { low: weather.lowC, high: weather.highC, sky: skyOf(weather.rainPercent) };
+  return `${where}: ${say(phrase('site', 'weather of a day', told))}`;
+};
+
+const dayLines = (planned: Planned, day: PlannedDay, voice: Voice): readonly string[] => {
+  const cautions = cautionsOfDay(day.occasions.map((occasion) => occasion.cautions));
+  const free = day.homeward === true ? phrase('plan', 'homeward day', {}) : phrase('site', 'free day', {});
+  const washed = day.wash.map(({ piece, dryBy }) =>
+    voice.say(phrase('plan', 'wash and dry', { piece: nameIn(planned)(piece), dryBy })),
+  );
   return [
-    `  ${time.padEnd(8)} ${occasion?.what ?? planned.occasion}: ${look.length === 0 ? 'no look' : look.join(', ')}`,
-    ...[...planned.reasons, ...planned.cautions].map((said) => `           ${voice.say(said)}`),
+    '',
+    headingOf(day, voice),
+    ...cautions.day.map((caution) => `  ${voice.say(caution)}`),
+    ...day.occasions.flatMap((occasion, index) =>
+      occasionLines(planned, occasion, cautions.occasions[index] ?? [], voice),
+    ),
+    ...(day.occasions.length === 0 ? [`  ${voice.say(free)}`] : []),
+    ...washed.map((line, index) => `${index === 0 ? '  wash'.padEnd(INDENT) : ' '.repeat(INDENT)}${line}`),
   ];
 };
 
+/** How many occasions have their look, and where some have none, whether that is the most there can be. */
+const servedLine = ({ plan: { served, of, proven } }: Planned, { say }: Voice): string => {
+  if (served === of) return say(phrase('plan', 'all served', { of }));
+  const most = phrase('plan', proven ? 'plan proven' : 'plan not proven', {});
+  return `${say(phrase('plan', 'plan served', { served, of }))}. ${say(most)}`;
+};
+
 const planLines = (planned: Planned, voice: Voice): readonly string[] => {
-  const { plan, brief, pieces } = planned;
-  const nameOf = (id: string): string => pieces.find((piece) => piece.id === id)?.name ?? id;
+  const { plan, brief, pieces, capsule } = planned;
+  const findings = [
+    ...findingsOfPlan(plan, brief, pieces),
+    ...findingsOfBrief(brief),
+    ...findingsOfNumber(pieces, brief, capsule),
+    ...findingsOfFixed(plan, brief),
+  ];
+  const weak = plan.weakPoints.map(({ what }) => `  ${voice.say(what)}`);
   return [
-    `${plan.served} of ${plan.of} occasions served${plan.proven ? ', proven the most' : ', the most found'}`,
-    ...plan.days.flatMap((day) => [
-      '',
-      `${voice.formats.date(day.date)}${day.place === undefined ? '' : `, ${day.place}`}`,
-      ...day.occasions.flatMap((occasion) => occasionLines(planned, occasion, voice)),
-      ...(day.wash.length > 0 ? [`  wash     ${day.wash.map(({ piece }) => nameOf(piece)).join(', ')}`] : []),
-    ]),
-    ...findingsOfPlan(plan, brief, pieces).flatMap(({ message, reason, mend, orElse = [] }) => [
-      '',
-      voice.say(message),
-      ...(reason === undefined ? [] : [`  ${voice.say(reason)}`]),
-      ...(mend === undefined ? [] : [`  ${voice.say(mend)}`]),
-      ...orElse.map((other) => `  or: ${voice.say(other)}`),
-    ]),
-    ...(plan.weakPoints.length > 0 ? ['', 'Weak points:'] : []),
-    ...plan.weakPoints.map(({ what }) => `  ${voice.say(what)}`),
+    servedLine(planned, voice),
+    ...plan.days.flatMap((day) => dayLines(planned, day, voice)),
+    ...(findings.length > 0 ? ['', ...findingLines(findings, voice)] : []),
+    ...(weak.length > 0 ? ['', voice.say(phrase('plan', 'nothing in reserve', {})), ...weak] : []),
   ];
 };
 
@@ -65,7 +113,7 @@ export const planVerb: Verb = {
     const voice = voiceOf(content.studio);
     if (options.json === true) {
       world.out(jsonText(planned.plan, voice));
-    } else for (const line of planLines({ brief: trip.brief, ...planned }, voice)) world.out(line);
+    } else for (const line of planLines({ brief: trip.brief, capsule, ...planned }, voice)) world.out(line);
     return planned.plan.unserved.length > 0 ? 1 : 0;
   },
 };

@@ -23,26 +23,24 @@ export interface CautionQuestion {
 }
 
 /** Chances of rain from which showers are possible and rain is likely, percent. Own choice. */
-export const SHOWERS_PERCENT = 30;
-export const RAIN_LIKELY_PERCENT = 60;
+const SHOWERS_PERCENT = 30;
+const RAIN_LIKELY_PERCENT = 60;
 
-type Sky = 'clear' | 'showers' | 'rain';
-
-const skyOf = ({ occasion, weather }: CautionQuestion): Sky => {
-  const percent = weather?.rainPercent ?? 0;
-  if (percent >= RAIN_LIKELY_PERCENT || occasion.needs.includes('rain')) return 'rain';
-  return percent >= SHOWERS_PERCENT ? 'showers' : 'clear';
+/** What the sky is likely to do, by the chance of rain in percent. */
+export const skyOf = (rainPercent: number): 'dry' | 'showers' | 'rain' => {
+  if (rainPercent >= RAIN_LIKELY_PERCENT) return 'rain';
+  return rainPercent >= SHOWERS_PERCENT ? 'showers' : 'dry';
 };
 
 const sunCautions = (question: CautionQuestion): readonly Phrase[] => {
-  const { look, pieces, uvIndex = 0 } = question;
+  const { occasion, weather, look, pieces, uvIndex = 0 } = question;
   const band = uvBand(uvIndex);
   if (band === 'low') return [];
-  const sky = skyOf(question);
+  const sky = occasion.needs.includes('rain') ? 'rain' : skyOf(weather?.rainPercent ?? 0);
   const told = { index: Math.round(uvIndex), band };
   // under a sky that will hardly clear, a middling index is worth a line and no more
   if (sky === 'rain' && band === 'moderate') return [phrase('comfort', 'sun if it clears', told)];
-  const cautions = [phrase('comfort', sky === 'clear' ? 'sun caution' : 'sun caution if it clears', told)];
+  const cautions = [phrase('comfort', sky === 'dry' ? 'sun caution' : 'sun caution if it clears', told)];
   if (look === undefined) return cautions;
   const cover = sunCover(look, pieces);
   const bag = [...pieces.values()];

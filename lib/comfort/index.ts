@@ -3,8 +3,7 @@ export {
   cautionsFor,
   cautionsOfDay,
   isBeyondTravelClothes,
-  RAIN_LIKELY_PERCENT,
-  SHOWERS_PERCENT,
+  skyOf,
   strongestCautions,
 } from './cautions.ts';
 export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';

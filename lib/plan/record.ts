@@ -26,7 +26,8 @@ const reasonsFor = (
   if ((occasion.degreesOff ?? 0) > 0) {
     reasons.push(phrase('plan', 'degrees off', { degrees: occasion.degreesOff ?? 0 }));
   }
-  if (occasion.needs.length > 0) reasons.push(phrase('plan', 'made for', { needs: occasion.needs }));
+  const needs = occasion.needs.filter((need) => need !== 'swim');
+  if (needs.length > 0) reasons.push(phrase('plan', 'made for', { needs }));
   if (carried.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
     reasons.push(phrase('plan', 'for the way', { layers: namesOf(carried, pieces), low: weather.lowC }));
   } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));

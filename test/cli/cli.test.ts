@@ -195,12 +195,43 @@ describe('the command line', () => {
   it('plans every day, with reasons', async () => {
     const { code, out } = await run(['plan', RAIL]);
     expect(code).toBe(0);
-    expect(out).toContain('17 of 17 occasions served, proven the most');
-    expect(out).toContain('Chamber concert: Copper slip dress');
+    expect(out).toMatch(
+      /^All 17 occasions have their look\.\n\nSaturday 2 October, Vienna: 7–14°C, showers possible\n/,
+    );
+    expect(out).toMatch(/\n {2}19:30 {3}Chamber concert\n {10}Copper slip dress, .*\n {10}Fixed by your stylist\.\n/);
+    expect(out).toMatch(/\nSunday 10 October, homeward\n/);
     const json = JSON.parse((await run(['plan', RAIL, '--json'])).out) as {
-      days: { occasions: { look: { id: string } }[] }[];
+      days: { occasions: { reasons: string[]; cautions: string[] }[] }[];
+      weakPoints: { what: string }[];
     };
+    const said = json.days.flatMap(({ occasions }) =>
+      occasions.flatMap(({ reasons, cautions }) => [...reasons, ...cautions]),
+    );
+    for (const sentence of [...said, ...json.weakPoints.map(({ what }) => what)])
+      expect(sentence).toMatch(/^\p{Lu}.*\.$/u);
     expect(json.days).toHaveLength(9);
+  });
+
+  it('says what README.md shows of an occasion without a look', async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), 'wayfold-rain-'));
+    try {
+      await cp(path.join(PROJECT, 'content'), folder, { recursive: true });
+      const file = path.join(folder, 'trips', 'october-by-rail', 'chestnut-and-rain.md');
+      const text = await readFile(file, 'utf8');
+      const dry = text
+        .replace('  - olive-rain-jacket\n', '')
+        .replace(/ {2}- occasion: Hill walk in rain\n( {4}.*\n)+/, '');
+      await writeFile(file, dry);
+      const { code, out } = await run(['plan', RAIL, '--content', folder]);
+      expect(code).toBe(1);
+      expect(out).toMatch(/^16 of 17 occasions have their look\. No plan with these pieces serves more\.\n/);
+      const shown = /```\n(No look serves “Hill walk[\s\S]*?)```/.exec(
+        await readFile(path.join(PROJECT, 'README.md'), 'utf8'),
+      );
+      expect(out).toContain(shown?.[1] ?? 'no sample');
+    } finally {
+      await rm(folder, { recursive: true, force: true });
+    }
   });
 
   it('suggests palettes round a colour', async () => {

@@ -1,4 +1,4 @@
-import { cautionsOfDay } from '../../comfort/index.ts';
+import { cautionsOfDay, skyOf } from '../../comfort/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import { phrase } from '../../words/index.ts';
@@ -114,7 +114,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
           : voice.word('weather of a day', {
               low: day.weather.lowC,
               high: day.weather.highC,
-              rain: day.weather.rainPercent,
+              sky: skyOf(day.weather.rainPercent),
             }),
       source: day.weather?.source ?? '',
       occasions: day.occasions.map((planned, index) => ({

@@ -32,9 +32,9 @@ interface Span {
 /** English sentences of the comfort room. */
 export const comfort = {
   'comfortable outdoors': (v: Span & { activity: string }, f: Formats) =>
-    `comfortable from ${f.celsius(v.low)} to ${f.celsius(v.high)} while ${doing(v.activity)}`,
+    `Comfortable outdoors at ${f.celsiusRange(v.low, v.high)} while ${doing(v.activity)}, layer by layer.`,
   'comfortable indoors': (v: Span & { activity: string }, f: Formats) =>
-    `comfortable in rooms from ${f.celsius(v.low)} to ${f.celsius(v.high)} while ${doing(v.activity)}`,
+    `Comfortable in a room of ${f.celsiusRange(v.low, v.high)} while ${doing(v.activity)}, layer by layer.`,
   'step without layers': (v: Span, f: Formats) => `without layers: ${f.celsiusRange(v.low, v.high)}`,
   'step with layers': (v: Span & { layers: readonly string[] }, f: Formats) =>
     `with ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,

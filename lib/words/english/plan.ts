@@ -65,10 +65,8 @@ export const plan = {
   'homeward day': () => 'Nothing more to dress for: you are home, or on the way in what you set out in.',
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 
-  'change first': () => 'Dress',
-  'change goes on': () => 'Stay as you are',
-  'change layers only': () => 'Change layers only',
-  'change changes clothes': () => 'Change clothes',
+  'change goes on': () => 'Stay as you are.',
+  'change layers only': () => 'The same clothes, with other layers.',
 
   'lacks dress': (v: { dress: string }) => `it does not suit ${v.dress} dress`,
   'lacks flat shoes': () => 'it has a higher heel than the brief allows',
@@ -131,12 +129,15 @@ export const plan = {
     `No belt is packed for the trousers with loops worn to ${f.list(few(v.occasions))}.`,
   'no belt mend': () => 'Add a belt or braces to the capsule, or leave it so where the trousers close without one.',
 
+  'all served': (v: { of: number }, f: Formats) =>
+    f.plural(v.of, { one: 'The one occasion has its look.', other: 'All # occasions have their look.' }),
+  'no look': () => 'No look serves this; what is lacking and what would mend it stand below.',
+  'nothing in reserve': () => 'Where there is nothing in reserve:',
   'plan served': (v: { served: number; of: number }, f: Formats) =>
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
   'plan proven': () => 'No plan with these pieces serves more.',
   'plan not proven': () => 'Best found; it is not proven that no plan serves more.',
-  'wash and dry': (v: { piece: string; dryBy: string }, f: Formats) =>
-    `wash ${v.piece}, dry by ${f.dateShort(v.dryBy)}`,
+  'wash and dry': (v: { piece: string; dryBy: string }, f: Formats) => `${v.piece}, dry by ${f.dateShort(v.dryBy)}.`,
 
   'missing weather': (v: { occasion: string; place: string }) =>
     `There is no weather for “${v.occasion}”${v.place === '' ? '' : ` in ${v.place}`}, so its warmth is not checked.`,

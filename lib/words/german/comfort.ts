@@ -19,9 +19,9 @@ const BANDS: Readonly<Record<string, string>> = {
 /** German sentences of the comfort room. */
 export const comfort = {
   'comfortable outdoors': (v, f) =>
-    `angenehm von ${f.celsius(v.low)} bis ${f.celsius(v.high)} beim ${doing(v.activity)}`,
+    `Angenehm draußen bei ${f.celsiusRange(v.low, v.high)} beim ${doing(v.activity)}, Schicht für Schicht.`,
   'comfortable indoors': (v, f) =>
-    `angenehm in Räumen von ${f.celsius(v.low)} bis ${f.celsius(v.high)} beim ${doing(v.activity)}`,
+    `Angenehm in Räumen mit ${f.celsiusRange(v.low, v.high)} beim ${doing(v.activity)}, Schicht für Schicht.`,
   'step without layers': (v, f) => `ohne Schichten: ${f.celsiusRange(v.low, v.high)}`,
   'step with layers': (v, f) => `mit ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,
   'how degrees are found': () =>

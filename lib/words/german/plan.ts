@@ -42,10 +42,8 @@ export const plan = {
   'homeward day': () => 'Nichts mehr anzuziehen: Sie sind zu Hause oder in dem unterwegs, was Sie anhaben.',
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 
-  'change first': () => 'Anziehen',
-  'change goes on': () => 'So bleiben',
-  'change layers only': () => 'Nur die Schichten wechseln',
-  'change changes clothes': () => 'Umziehen',
+  'change goes on': () => 'So bleiben.',
+  'change layers only': () => 'Nur die Schichten wechseln.',
 
   'lacks dress': (v) => `passt nicht zum Dresscode ${dress(v.dress)}`,
   'lacks flat shoes': () => 'hat einen höheren Absatz, als das Briefing erlaubt',
@@ -101,11 +99,15 @@ export const plan = {
   'no belt': (v, f) => `Zur Hose mit Schlaufen für ${f.list(few(v.occasions))} ist kein Gürtel eingepackt.`,
   'no belt mend': () => 'Gürtel oder Hosenträger in die Capsule nehmen, oder es dabei lassen, wenn die Hose ohne hält.',
 
+  'all served': (v, f) =>
+    f.plural(v.of, { one: 'Der eine Anlass hat seinen Look.', other: 'Alle # Anlässe haben ihren Look.' }),
+  'no look': () => 'Dafür gibt es keinen Look; was fehlt und was hilft, steht unten.',
+  'nothing in reserve': () => 'Wo nichts in Reserve ist:',
   'plan served': (v, f) =>
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
   'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',
   'plan not proven': () => 'Der beste gefundene Plan; ob ein anderer mehr Anlässe bedient, ist nicht bewiesen.',
-  'wash and dry': (v, f) => `waschen: ${v.piece}, trocken bis ${f.dateShort(v.dryBy)}`,
+  'wash and dry': (v, f) => `${v.piece}, trocken bis ${f.dateShort(v.dryBy)}.`,
 
   'missing weather': (v) =>
     `Für ${quoted(v.occasion)}${v.place === '' ? '' : ` (${v.place})`} gibt es kein Wetter, die Wärme ist nicht geprüft.`,

@@ -3,6 +3,8 @@ import type { Translation } from '../translation.ts';
 import { dress } from './glossary.ts';
 import { LOOKS, PIECES } from './sentence.ts';
 
+const SKY = { dry: 'meist trocken', showers: 'Schauer möglich', rain: 'Regen wahrscheinlich' } as const;
+
 /** German sentences of the site. */
 export const site = {
   'skip to content': () => 'Zum Inhalt',
@@ -22,10 +24,7 @@ export const site = {
   'trip dates': (v, f) => f.dateRange(v.from, v.to),
   'cut for': (v) =>
     `Zugeschnitten für ${v.traveller} von ${v.studio}. Maßstäblich gezeichnet; das Maßband zeigt Zentimeter.`,
-  'weather of a day': (v, f) =>
-    `${f.celsiusRange(v.low, v.high)}, ${
-      v.rain >= 60 ? 'Regen wahrscheinlich' : v.rain >= 30 ? 'Schauer möglich' : 'meist trocken'
-    }`,
+  'weather of a day': (v, f) => `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky]}`,
   'no weather': () => 'Kein Wetter bekannt',
   'the day': () => 'Der ganze Tag',
   'looks heading': () => 'Looks',
