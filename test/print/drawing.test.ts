@@ -93,6 +93,24 @@ describe('drawings in print', () => {
       ),
     ],
     [
+      'cloth after a dashed seam',
+      drawing(
+        [
+          { path: 'M2 2L38 2', stroke: '#000000', width: 0.6, dash: [1, 1] },
+          { path: SQUARE, fill: { tile: 'lines' } },
+        ],
+        [
+          {
+            name: 'lines',
+            width: 4,
+            height: 4,
+            ground: '#ffffff',
+            marks: [{ path: 'M-1 2L5 2', stroke: '#000000', width: 1 }],
+          },
+        ],
+      ),
+    ],
+    [
       'turned cloth over colour',
       drawing(
         [
@@ -115,6 +133,38 @@ describe('drawings in print', () => {
     const screen = asSvg(of, POINTS);
     expect([paper.width, paper.height]).toEqual([screen.width, screen.height]);
     expect(differing(paper, screen)).toBeLessThan(0.03);
+  });
+
+  it.each([1, 2.3, 7])('show no seam where tiles of cloth meet, at scale %d', async (scale) => {
+    // One tile covers all of itself at half opacity, with shapes and lines that reach over its edges; so does its neighbour.
+    const even: Drawing['tiles'] = [
+      {
+        name: 'even',
+        width: 3,
+        height: 4,
+        transform: [0.9, 0.31, -0.31, 0.9, 0.4, 0.7],
+        marks: [
+          { path: 'M-1 -1L4 -1L4 5L-1 5Z', fill: '#000000', opacity: 0.4 },
+          { path: 'M-1 1L4 1M-1 3L4 3', stroke: '#000000', width: 2, opacity: 0.4 },
+        ],
+      },
+    ];
+    const press = await createPress(SOURCES.fonts, FACTS);
+    const surface = press.addPage({ width: SIDE, height: SIDE });
+    const form = press.drawings.form(drawing([{ path: SQUARE, fill: { tile: 'even' } }], even), scale);
+    surface.tag('Figure', { alt: 'cloth' }, () => surface.drawing(form, 0, 0, scale));
+    const { width, data } = await paintPage((await press.finish()).bytes, 0, 300);
+    const edge = (millimetres: number): number => Math.round((millimetres * 300) / 25.4);
+    const shades: number[] = [];
+    for (let y = edge(6 * scale); y < Math.min(edge(34 * scale), width - 2); y++)
+      for (let x = edge(6 * scale); x < Math.min(edge(34 * scale), width - 2); x++)
+        shades.push(data[(y * width + x) * 4] ?? 0);
+    expect(shades.length).toBeGreaterThan(5000);
+    const mean = shades.reduce((sum, shade) => sum + shade, 0) / shades.length;
+    // 255 × 0.6 × 0.6
+    expect(mean).toBeCloseTo(91.8, -0.5);
+    // an overlap would be near 55, a gap near 255
+    expect(shades.filter((shade) => shade < 70 || shade > 125).length / shades.length).toBeLessThan(0.0005);
   });
 
   it('repeat a fine cloth over a large piece in few operators', async () => {

@@ -34,6 +34,8 @@ export interface PackSection {
   readonly id: string;
   readonly title: string;
   readonly note: string;
+  /** Said instead where the note is too long for the line. */
+  readonly shortNote?: string;
   readonly groups: readonly PackGroup[];
   /** A bag's with its own weight and its liquids, as everywhere; else the sum of the lines. */
   readonly grams: number;
@@ -104,14 +106,16 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
     bag.bag.cm === undefined
       ? job.say('bag role', { role: bag.bag.role })
       : job.sayPhrase(phrase('bag', 'bag size', { sides: bag.bag.cm.map(job.formats.centimetres) }));
-  const note = job.say('with its own', { kind, own: bag.bag.ownGrams });
+  const own = bag.bag.ownGrams;
+  const note = job.say('with its own', { kind, own });
   const liquids = bag.sundries.flatMap((packed, at) =>
     packed.sundry.group === 'liquids' ? [sundryLine(`bag-${index + 1}`, packed, at)] : [],
   );
-  const own: PackSection = {
+  const dry: PackSection = {
     id: `bag-${index + 1}`,
     title: bag.bag.name,
     note,
+    shortNote: own > 0 ? job.say('its own', { own }) : kind,
     groups: [...pieceGroups(job, bag.pieces), ...sundryGroups(job, bag, index)],
     grams: bag.grams.value,
     liquids: false,
@@ -120,7 +124,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
   const wet: PackSection = {
     id: `bag-${index + 1}-liquids`,
     title: job.say('liquids bag'),
-    grams: own.groups.length > 0 ? totalGrams(liquids) : bag.grams.value,
+    grams: dry.groups.length > 0 ? totalGrams(liquids) : bag.grams.value,
     note: limited ? job.say('liquids note', { bag: bag.bag.name }) : bag.bag.name,
     groups: [
       {
@@ -130,7 +134,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
     ],
     liquids: true,
   };
-  return [...(own.groups.length > 0 ? [own] : []), ...(liquids.length > 0 ? [wet] : [])];
+  return [...(dry.groups.length > 0 ? [dry] : []), ...(liquids.length > 0 ? [wet] : [])];
 };
 
 /** So few lines that a head for each body place would only scatter them. */

@@ -128,6 +128,8 @@ const padBelow = (block: Block, { kind }: Density): Block => ({
 
 /** A bag's name takes no more than this of its line, millimetres. */
 const LONGEST_TITLE = 48;
+/** Between a bag's name, its note and its weight. */
+const HEAD_GAP = 3;
 
 const sectionHead = (job: Job, { section, continued }: Portion, density: Density): Block => {
   const { setter } = job.press;
@@ -137,21 +139,27 @@ const sectionHead = (job: Job, { section, continued }: Portion, density: Density
   const titleWidth = widthOf(setter, title, type);
   const kilograms = job.formats.kilograms(section.grams / 1000);
   const heading = tagged('H2', text(setter, title, type));
-  const parts: Cell[] = continued
-    ? [{ width: { share: 1 }, block: heading, stand: 'bottom' }]
-    : [
-        { width: Math.min(titleWidth + 0.5, LONGEST_TITLE), block: heading, stand: 'bottom' },
-        { width: { share: 1 }, block: padLift(tagged('P', text(setter, section.note, types.key))), stand: 'bottom' },
-        {
-          width: widthOf(setter, kilograms, types.factStrong) + 0.2,
-          block: padLift(tagged('P', text(setter, kilograms, types.factStrong))),
-          stand: 'bottom',
-        },
-      ];
+  const weightWidth = widthOf(setter, kilograms, types.factStrong) + 0.2;
+  const noteIn = (width: number): string => {
+    const room = width - Math.min(titleWidth + 0.5, LONGEST_TITLE) - weightWidth - 2 * HEAD_GAP;
+    return widthOf(setter, section.note, types.key) <= room ? section.note : (section.shortNote ?? section.note);
+  };
+  const partsIn = (width: number): readonly Cell[] =>
+    continued
+      ? [{ width: { share: 1 }, block: heading, stand: 'bottom' }]
+      : [
+          { width: Math.min(titleWidth + 0.5, LONGEST_TITLE), block: heading, stand: 'bottom' },
+          { width: { share: 1 }, block: padLift(tagged('P', text(setter, noteIn(width), types.key))), stand: 'bottom' },
+          {
+            width: weightWidth,
+            block: padLift(tagged('P', text(setter, kilograms, types.factStrong))),
+            stand: 'bottom',
+          },
+        ];
   return {
     height: () => density.head,
     paint: (surface, area) => {
-      row(parts, { gap: 3 }).paint(surface, { ...area, height: density.head - 1.4 });
+      row(partsIn(area.width), { gap: HEAD_GAP }).paint(surface, { ...area, height: density.head - 1.4 });
       const y = area.y + density.head - 1;
       surface.artifact(() => surface.line(area.x, y, area.x + area.width, y, { colour: inks.ink, width: 0.6 }));
     },

@@ -6,6 +6,7 @@ import { matrixNums, num } from './numbers.ts';
 import { apply, invert, pathBox, pathOperators, readPath } from './path.ts';
 import { createPen, type Pen } from './pen.ts';
 import { createResources, type Opacities, objectName, type Resources, writeResources } from './resources.ts';
+import { overhang, seamlessMarks } from './seamless.ts';
 
 /** A drawing as a form of the document: in centimetres, y downwards, painted as often as wanted and stored once. */
 export interface DrawnForm {
@@ -29,7 +30,7 @@ const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 /** Tiles are stored in square blocks of blocks, so that a large cloth needs few operators. */
 const BLOCK = 8;
 const WHOLE_BLOCK = BLOCK * BLOCK;
-/** Neighbouring tiles overlap by this share, or a viewer shows the paper between them. */
+/** Tiles whose marks cannot be freed of their edges overlap by this share, or a viewer shows the paper between them. */
 const OVERLAP = 0.01;
 /** Of a stroke without a width, centimetres; as the SVG of a drawing has it. */
 const DEFAULT_WIDTH = 0.1;
@@ -41,6 +42,8 @@ interface Cloth {
   /** Mean colour, when the tile is too fine to be resolved. */
   readonly mean?: ReturnType<typeof meanCloth>;
   readonly blocks: Map<number, PDFRef>;
+  /** Its marks when they need no cutting at the edges, and how far they reach over them, in tiles. */
+  readonly seamless?: { readonly marks: readonly Mark[]; readonly reach: number };
 }
 
 /** A path ready to be filled with cloth. */
@@ -108,15 +111,26 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       drawing.tiles.map((tile): [string, Cloth] => {
         const [a, b] = tile.transform ?? IDENTITY;
         const period = Math.max(tile.width, tile.height) * Math.hypot(a, b);
-        return [tile.name, { tile, blocks: blocksOf(tile), ...(period < finest ? { mean: meanCloth(tile) } : {}) }];
+        if (period < finest) return [tile.name, { tile, blocks: blocksOf(tile), mean: meanCloth(tile) }];
+        const marks = seamlessMarks(tile);
+        const seamless = marks === undefined ? {} : { seamless: { marks, reach: overhang(marks, tile) } };
+        return [tile.name, { tile, blocks: blocksOf(tile), ...seamless }];
       }),
     );
 
     const block = (cloth: Cloth, side: number): PDFRef => {
       const known = cloth.blocks.get(side);
       if (known !== undefined) return known;
-      const { width, height, marks } = cloth.tile;
-      const box = { x: 0, y: 0, width: width * (side + OVERLAP), height: height * (side + OVERLAP) };
+      const { width, height } = cloth.tile;
+      const marks = cloth.seamless?.marks ?? cloth.tile.marks;
+      const [before, after] =
+        cloth.seamless === undefined ? [0, OVERLAP] : [cloth.seamless.reach, cloth.seamless.reach];
+      const box = {
+        x: -before * width,
+        y: -before * height,
+        width: width * (before + side + after),
+        height: height * (before + side + after),
+      };
       const resources = createResources();
       const pen = createPen(resources, opacities);
       if (side === 1) paintMarks(pen, marks, resources, box);
@@ -149,8 +163,9 @@ export const createDrawings = (pdf: PDFDocument, opacities: Opacities): Drawings
       pen.opacity(1);
       pen.inside(() => {
         pen.raw(`${path}\n${evenOdd ? 'W*' : 'W'} n\n${matrixNums(...matrix)} cm`);
-        for (let j = Math.floor(top / side); j * side < bottom; j++) {
-          for (let i = Math.floor(left / side); i * side < right; i++) {
+        const reach = cloth.seamless?.reach ?? 0;
+        for (let j = Math.floor((top - reach) / side); j * side < bottom + reach; j++) {
+          for (let i = Math.floor((left - reach) / side); i * side < right + reach; i++) {
             placeAt(pen, name, i * side * tile.width, j * side * tile.height);
           }
         }

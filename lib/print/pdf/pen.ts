@@ -10,10 +10,10 @@ interface Held {
   readonly opacity: number;
 }
 
-/** How a content stream begins (ISO 32000-1, table 52). */
-const AT_FIRST: Held = { fill: '#000000', stroke: '#000000', width: 1, dash: '', round: false, opacity: 1 };
+/** A form begins in the state of whoever paints it (ISO 32000-1, 8.10.1): nothing is known of it until it is said. */
+const UNKNOWN: Partial<Held> = {};
 
-/** Writes operators and says again only what has changed since the last mark. */
+/** Writes the operators of a form and says again only what has changed since the last mark. */
 export interface Pen {
   raw(operators: string): void;
   opacity(value: number): void;
@@ -26,7 +26,7 @@ export interface Pen {
 
 export const createPen = (resources: Resources, opacities: Opacities): Pen => {
   const lines: string[] = [];
-  let held = AT_FIRST;
+  let held = UNKNOWN;
   const set = <K extends keyof Held>(key: K, value: Held[K], operators: string): void => {
     if (held[key] === value) return;
     held = { ...held, [key]: value };

@@ -32,6 +32,7 @@ export const print = {
   'nothing over': ({ limit }: { limit: number }, f: Formats) => `No container over ${f.number(limit, 0)} ml`,
   'with its own': ({ kind, own }: { kind: string; own: number }, f: Formats) =>
     own > 0 ? `${kind}, with its own ${f.kilograms(own / 1000)}` : kind,
+  'its own': ({ own }: { own: number }, f: Formats) => `with its own ${f.kilograms(own / 1000)}`,
   'bag role': ({ role }: { role: string }) =>
     role === 'personal' ? 'under the seat' : role === 'hold' ? 'in the hold' : 'in the cabin',
   'table upper': () => 'Coats, layers, tops',

@@ -34,6 +34,7 @@ export const print = {
   'liquids note': (v) => `durchsichtiger Ein-Liter-Beutel, in: ${v.bag}`,
   'nothing over': (v, f) => `Kein Behälter über ${f.number(v.limit, 0)} ml`,
   'with its own': (v, f) => (v.own > 0 ? `${v.kind}, mit eigenen ${f.kilograms(v.own / 1000)}` : v.kind),
+  'its own': (v, f) => `mit eigenen ${f.kilograms(v.own / 1000)}`,
   'bag role': (v) => (v.role === 'personal' ? 'unter dem Sitz' : v.role === 'hold' ? 'aufgegeben' : 'in der Kabine'),
   'table upper': () => 'Mäntel, Schichten, Oberteile',
   'group worn': () => 'Von Kopf bis Fuß',
