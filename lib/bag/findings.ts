@@ -94,12 +94,15 @@ const ofWeights = (question: PackQuestion, packed: PackedTrip, report: BagReport
     const fullest = loads.toSorted((a, b) => b.litres.value - a.litres.value)[0];
     if (heaviest === undefined || fullest === undefined) return [];
     const found: Finding[] = [];
+    // over a share of a bag that others may have room in
+    const shared = bag.sharedBy !== undefined;
+    const help = shared ? phrase('bag', 'shared mend', { trip: question.brief.id }) : mend;
     const limit = bag.limitKg === undefined ? undefined : bag.limitKg * 1000;
     const on = heaviest.journey?.on ?? question.brief.from;
     if (limit !== undefined && heaviest.grams.value > limit + 1e-6) {
       const over = heaviest.grams.value - limit;
       const message = phrase('bag', 'over weight', { bag: bag.name, over, limit, date: on });
-      found.push(make('error', 'bag-over-weight', message, mend));
+      found.push(make(shared ? 'warning' : 'error', 'bag-over-weight', message, help));
     } else if (limit !== undefined && heaviest.grams.high > limit) {
       const message = phrase('bag', 'near the limit', {
         bag: bag.name,
@@ -112,7 +115,7 @@ const ofWeights = (question: PackQuestion, packed: PackedTrip, report: BagReport
     if (fullest.litres.value > bag.litres + 1e-6) {
       const sure = fullest.litres.low > bag.litres;
       const message = phrase('bag', 'over full', { bag: bag.name, litres: fullest.litres.value, room: bag.litres });
-      found.push(make(sure ? 'error' : 'warning', 'bag-over-full', message, mend));
+      found.push(make(sure && !shared ? 'error' : 'warning', 'bag-over-full', message, help));
     }
     return found;
   });

@@ -10,6 +10,7 @@ export { exactly, givenShare, sumOf, times } from './measures.ts';
 export { createUnserved, type Unserved } from './occasions.ts';
 export { type Load, type PackedTrip, type PackQuestion, packInFull, packTrip } from './pack.ts';
 export { type BagReport, bagReport, leavingOut, type ReportedFront, type ReportedLoad } from './report.ts';
+export { briefToPack } from './shares.ts';
 export { goesIn, innerBox, stiffBox } from './stiff.ts';
 export { longestStretch, sundriesFor, sundryTraits, tripDays } from './sundries.ts';
 export { type TransitSaving, transitSavings } from './transit.ts';

@@ -73,6 +73,9 @@ const notesOf = (question: PackQuestion, bags: readonly PackedBag[]): readonly P
   ...question.brief.bags
     .filter(({ guideline }) => guideline !== undefined)
     .map(({ name }) => phrase('bag', 'guideline is', { bag: name, read: GUIDELINES_READ })),
+  ...question.brief.bags.flatMap(({ name, sharedBy }) =>
+    sharedBy === undefined ? [] : [phrase('bag', 'shared by', { bag: name, travellers: sharedBy })],
+  ),
   ...(question.brief.occasions.some(isFlight)
     ? [phrase('bag', 'flight rules', { read: GUIDELINES_READ }), phrase('bag', 'ask the carrier', {})]
     : []),

@@ -24,7 +24,7 @@ export { judgePicture, type PictureVerdict, seenPieces } from './picture.ts';
 export { createPricer, type Pricing } from './pricing.ts';
 export type { Purchase } from './purchases.ts';
 export type { Choice, ChooseQuestion, Proposal } from './record.ts';
-export { type Move, type SharedBags, sharedBags, type TravellersBag } from './shared-bags.ts';
+export { type Move, type SharedBags, sharedBags, type TravellersBag, tellBag, tellMove } from './shared-bags.ts';
 export { gainOf, tellAddition, tellCost, tellPurchase, tellSwap, thingOf, toPay } from './tell.ts';
 export { silhouetteOf, tradeFindings } from './trade.ts';
 export { listFromTraits, type ReasonedList, type TripTraits, traitsOf } from './traits.ts';

@@ -1,3 +1,4 @@
+import { briefToPack } from '../bag/index.ts';
 import type { Finding, Piece } from '../model/index.ts';
 import { createWardrobeEngine, type WardrobeEngine, type WardrobeRules } from '../outfit/index.ts';
 import { type ChoiceLimits, refusalOf } from './eligible.ts';
@@ -50,7 +51,7 @@ export const prepareRoom = (question: ChooseQuestion): ChoosingRoom | readonly F
   if (listed > piecesAtMost) return [listTooLong(listed, piecesAtMost), ...unfillable];
   const unseated = unseatedKeeps(kept, positions, list);
   if (unfillable.length > 0 || unseated.length > 0) return [...unfillable, ...unseated];
-  const limits = limitsOf(brief, question);
+  const limits = limitsOf(briefToPack(brief, question.traveller), question);
   const unmet = unmetLimits({ eligible, kept, positions, lines: list.lines, limits });
   if (unmet.length > 0) return unmet;
   const engine = createWardrobeEngine(rulesOf(question, eligible));

@@ -1,9 +1,10 @@
 import { sumOf } from '../bag/index.ts';
 import type { Measure, PackedBag, Packing } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
 
-/** One bag of one traveller as packed. */
+/** One bag as packed: of one traveller, or packed by several together. */
 export interface TravellersBag {
-  readonly traveller: string;
+  readonly travellers: readonly string[];
   readonly bag: string;
   /** With the bag's own weight. */
   readonly grams: Measure;
@@ -18,8 +19,8 @@ export interface TravellersBag {
 /** A piece that would go better in another's bag. */
 export interface Move {
   readonly piece: string;
-  readonly from: string;
-  readonly to: string;
+  readonly from: Pick<TravellersBag, 'travellers' | 'bag'>;
+  readonly to: Pick<TravellersBag, 'travellers' | 'bag'>;
   readonly grams: number;
 }
 
@@ -46,76 +47,142 @@ export interface Packer {
 /** At its heaviest on any journey. */
 const heaviestOf = ({ grams, heaviest }: PackedBag): Measure => heaviest?.grams ?? grams;
 
-const bagOf = (traveller: string, packed: PackedBag): TravellersBag => {
-  const { bag, litres } = packed;
-  const grams = heaviestOf(packed);
-  const gramsAtMost = bag.limitKg === undefined ? undefined : bag.limitKg * 1000;
-  return {
-    traveller,
-    bag: bag.name,
-    grams,
-    ...(gramsAtMost === undefined ? {} : { gramsAtMost, gramsLeft: gramsAtMost - grams.value }),
-    litres,
-    litresAtMost: bag.litres,
-  };
+/** What one or more have packed into one bag, and what it holds. */
+interface Loaded {
+  readonly travellers: readonly string[];
+  readonly bag: string;
+  readonly pieces: PackedBag['pieces'];
+  readonly grams: Measure;
+  readonly gramsAtMost: number | undefined;
+  readonly litres: Measure;
+  readonly litresAtMost: number;
+}
+
+const loadOf = (traveller: string, packed: PackedBag): Loaded => ({
+  travellers: [traveller],
+  bag: packed.bag.name,
+  pieces: packed.pieces,
+  grams: heaviestOf(packed),
+  gramsAtMost: packed.bag.limitKg === undefined ? undefined : packed.bag.limitKg * 1000,
+  litres: packed.litres,
+  litresAtMost: packed.bag.litres,
+});
+
+/** Shares of one bag together. */
+const joined = (a: Loaded, b: Loaded): Loaded => ({
+  travellers: [...a.travellers, ...b.travellers],
+  bag: a.bag,
+  pieces: [...a.pieces, ...b.pieces],
+  grams: sumOf([a.grams, b.grams]),
+  gramsAtMost: a.gramsAtMost === undefined || b.gramsAtMost === undefined ? undefined : a.gramsAtMost + b.gramsAtMost,
+  litres: sumOf([a.litres, b.litres]),
+  litresAtMost: a.litresAtMost + b.litresAtMost,
+});
+
+/** Every bag once: those that travellers share are the sum of their shares. */
+const loadsOf = (packers: readonly Packer[]): readonly Loaded[] => {
+  const loads: Loaded[] = [];
+  const shared = new Map<string, number>();
+  for (const { name, packing } of packers) {
+    for (const packed of packing.bags) {
+      const load = loadOf(name, packed);
+      const { name: bag, sharedBy } = packed.bag;
+      const at = sharedBy === undefined ? undefined : shared.get(bag);
+      if (at !== undefined) loads[at] = joined(loads[at] as Loaded, load);
+      else if (loads.push(load) && sharedBy !== undefined) shared.set(bag, loads.length - 1);
+    }
+  }
+  return loads;
 };
 
-interface Loaded {
-  readonly traveller: string;
-  readonly packed: PackedBag;
-  left: number;
+const bagOf = ({ travellers, bag, grams, gramsAtMost, litres, litresAtMost }: Loaded): TravellersBag => ({
+  travellers,
+  bag,
+  grams,
+  ...(gramsAtMost === undefined ? {} : { gramsAtMost, gramsLeft: gramsAtMost - grams.value }),
+  litres,
+  litresAtMost,
+});
+
+/** A bag with a limit while pieces are handed over. */
+interface Weighed extends Loaded {
+  gramsLeft: number;
   litresLeft: number;
 }
 
 /** The lightest piece that brings the bag within its limit, or the heaviest that can be handed over. */
-const pieceToMove = (from: Loaded, to: Loaded, gone: ReadonlySet<string>) => {
-  const able = from.packed.pieces
-    .filter(({ piece, grams, litres }) => !gone.has(piece) && grams.value <= to.left && litres.value <= to.litresLeft)
+const pieceToMove = (from: Weighed, to: Weighed, gone: ReadonlySet<PackedBag['pieces'][number]>) => {
+  const able = from.pieces
+    .filter((packed) => !gone.has(packed) && packed.grams.value <= to.gramsLeft && packed.litres.value <= to.litresLeft)
     .toSorted((a, b) => a.grams.value - b.grams.value);
-  return able.find(({ grams }) => grams.value >= -from.left) ?? able.at(-1);
+  return able.find(({ grams }) => grams.value >= -from.gramsLeft) ?? able.at(-1);
 };
 
-/** Hands pieces from bags that are too heavy to others' bags with room; all or nothing. */
-const movesOf = (packers: readonly Packer[]): readonly Move[] => {
-  const loads: Loaded[] = packers.flatMap(({ name, packing }) =>
-    packing.bags.flatMap((packed) =>
-      packed.bag.limitKg === undefined
-        ? []
-        : [
-            {
-              traveller: name,
-              packed,
-              left: packed.bag.limitKg * 1000 - heaviestOf(packed).value,
-              litresLeft: packed.bag.litres - packed.litres.value,
-            },
-          ],
-    ),
+/** Hands pieces from bags that are too heavy to others' bags, or shared ones, with room; all or nothing. */
+const movesOf = (loads: readonly Loaded[]): readonly Move[] => {
+  const limited = loads.flatMap((load): Weighed[] =>
+    load.gramsAtMost === undefined
+      ? []
+      : [
+          {
+            ...load,
+            gramsLeft: load.gramsAtMost - load.grams.value,
+            litresLeft: load.litresAtMost - load.litres.value,
+          },
+        ],
   );
   const moves: Move[] = [];
-  for (const from of loads.filter(({ left }) => left < 0)) {
-    const gone = new Set<string>();
-    while (from.left < 0) {
-      const to = loads
-        .filter(({ traveller }) => traveller !== from.traveller)
-        .reduce<Loaded | undefined>(
-          (most, each) => (most === undefined || each.left > most.left ? each : most),
+  for (const from of limited.filter(({ gramsLeft }) => gramsLeft < 0)) {
+    const gone = new Set<PackedBag['pieces'][number]>();
+    while (from.gramsLeft < 0) {
+      const to = limited
+        .filter(({ travellers }) => travellers.join() !== from.travellers.join())
+        .reduce<Weighed | undefined>(
+          (most, each) => (most === undefined || each.gramsLeft > most.gramsLeft ? each : most),
           undefined,
         );
       const moved = to === undefined ? undefined : pieceToMove(from, to, gone);
       if (to === undefined || moved === undefined) return [];
-      gone.add(moved.piece);
-      from.left += moved.grams.value;
-      to.left -= moved.grams.value;
+      gone.add(moved);
+      from.gramsLeft += moved.grams.value;
+      to.gramsLeft -= moved.grams.value;
       to.litresLeft -= moved.litres.value;
-      moves.push({ piece: moved.piece, from: from.traveller, to: to.traveller, grams: moved.grams.value });
+      moves.push({
+        piece: moved.piece,
+        from: { travellers: from.travellers, bag: from.bag },
+        to: { travellers: to.travellers, bag: to.bag },
+        grams: moved.grams.value,
+      });
     }
   }
   return moves;
 };
 
-/** Every traveller brings the bags of the brief; together they may hold what one of them cannot. */
+/** What a bag weighs against its limit, in a sentence. */
+export const tellBag = ({ travellers, bag, grams, gramsAtMost }: TravellersBag): Phrase =>
+  phrase('compare', 'bag weighs', {
+    travellers,
+    bag,
+    grams: grams.value,
+    spread: (grams.high - grams.low) / 2,
+    most: gramsAtMost ?? 0,
+  });
+
+/** Which piece goes where, in a sentence. */
+export const tellMove = ({ from, to, grams }: Move, piece: string): Phrase =>
+  phrase('compare', 'move', {
+    piece,
+    grams,
+    from: from.travellers,
+    fromBag: from.bag,
+    to: to.travellers,
+    toBag: to.bag,
+  });
+
+/** The bags of all, those that are shared once; together they may hold what one of them cannot. */
 export const sharedBags = (packers: readonly Packer[]): SharedBags => {
-  const bags = packers.flatMap(({ name, packing }) => packing.bags.map((packed) => bagOf(name, packed)));
+  const loads = loadsOf(packers);
+  const bags = loads.map(bagOf);
   const limited = bags.filter(({ gramsAtMost }) => gramsAtMost !== undefined);
   return {
     bags,
@@ -128,6 +195,6 @@ export const sharedBags = (packers: readonly Packer[]): SharedBags => {
     fits: bags.every(
       ({ gramsLeft = 0, litres, litresAtMost }) => gramsLeft >= -1e-6 && litres.value <= litresAtMost + 1e-6,
     ),
-    moves: movesOf(packers),
+    moves: movesOf(loads),
   };
 };

@@ -1,4 +1,4 @@
-import type { Together } from '../capsule/index.ts';
+import { type Together, tellBag, tellMove } from '../capsule/index.ts';
 import { type Trip, writeInstead } from '../content/index.ts';
 import { buildGuides, type Guide, guidesTogether } from '../guide/index.ts';
 import type { Capsule } from '../model/index.ts';
@@ -66,18 +66,7 @@ const bagLines = ({ bags }: Together, guides: readonly Guide[], { say }: Voice):
   return [
     say(phrase('compare', 'bags heading', {})),
     `  ${say(bags.fits ? phrase('compare', 'bags fit', {}) : phrase('compare', 'bags over', {}))}`,
-    ...bags.bags.map(
-      ({ traveller, bag, grams, gramsAtMost }) =>
-        `  ${say(
-          phrase('compare', 'bag weighs', {
-            traveller,
-            bag,
-            grams: grams.value,
-            spread: (grams.high - grams.low) / 2,
-            most: gramsAtMost ?? 0,
-          }),
-        )}`,
-    ),
+    ...bags.bags.map((bag) => `  ${say(tellBag(bag))}`),
     ...(bags.gramsAtMost === undefined
       ? []
       : [
@@ -89,7 +78,7 @@ const bagLines = ({ bags }: Together, guides: readonly Guide[], { say }: Voice):
             }),
           )}`,
         ]),
-    ...bags.moves.map((move) => `  ${say(phrase('compare', 'move', { ...move, piece: nameOf(move.piece) }))}`),
+    ...bags.moves.map((move) => `  ${say(tellMove(move, nameOf(move.piece)))}`),
     ...(bags.bags.some(({ gramsLeft = 0 }) => gramsLeft < 0) && bags.moves.length === 0
       ? [`  ${say(phrase('compare', 'no moves', {}))}`]
       : []),

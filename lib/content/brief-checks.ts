@@ -33,6 +33,35 @@ export const checkPeople = (written: WrittenBrief, say: Say): void => {
   }
 };
 
+/** Bags shared by people who do not travel, or by one alone, and people who are left without a bag. */
+export const checkSharedBags = (written: WrittenBrief, say: Say): void => {
+  const names = written.travellers.map(({ name }) => name);
+  const bags = written.bags ?? (written.bag === undefined ? [] : [written.bag]);
+  const pathOf = (index: number): readonly (string | number)[] =>
+    written.bags === undefined ? ['bag', 'shared by'] : ['bags', index, 'shared by'];
+  for (const [index, { 'shared by': sharedBy }] of bags.entries()) {
+    if (sharedBy === undefined) continue;
+    const stranger = sharedBy.find((name) => !names.includes(name));
+    if (stranger !== undefined)
+      say(pathOf(index), `"${stranger}" does not travel`, `write ${names.map((name) => `"${name}"`).join(' or ')}`);
+    else if (new Set(sharedBy).size !== sharedBy.length || sharedBy.length < 2)
+      say(
+        pathOf(index),
+        'a bag is shared by two or more different people',
+        names.length < 2 ? 'leave "shared by" out' : `write [${names.join(', ')}]`,
+      );
+  }
+  const without = names.filter((name) =>
+    bags.every(({ 'shared by': sharedBy }) => sharedBy !== undefined && !sharedBy.includes(name)),
+  );
+  if (bags.length > 0 && without.length > 0)
+    say(
+      written.bags === undefined ? ['bag'] : ['bags'],
+      `there is no bag for ${without.join(' and ')}`,
+      `add ${without.join(' and ')} to "shared by", or write a bag that everybody brings`,
+    );
+};
+
 /** Two things at one clock time for one person. */
 export const checkHours = (written: WrittenBrief, say: Say): void => {
   const names = written.travellers.map(({ name }) => name);

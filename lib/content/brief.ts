@@ -2,7 +2,15 @@ import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
 import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
-import { checkCloths, checkHours, checkNeeds, checkPeople, checkPlaces, type Say } from './brief-checks.ts';
+import {
+  checkCloths,
+  checkHours,
+  checkNeeds,
+  checkPeople,
+  checkPlaces,
+  checkSharedBags,
+  type Say,
+} from './brief-checks.ts';
 import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
@@ -98,6 +106,7 @@ const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag =>
     ...(limitKg === undefined ? {} : { limitKg }),
     ...(inner === undefined ? {} : { innerCm: inner }),
     ...(guideline === undefined ? {} : { guideline }),
+    ...(written['shared by'] === undefined ? {} : { sharedBy: written['shared by'] }),
   };
 };
 
@@ -114,6 +123,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkHours(written, say);
   checkNeeds(written, say);
   checkCloths(written, say);
+  checkSharedBags(written, say);
   if (written.bag !== undefined && written.bags !== undefined) {
     say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');
   }

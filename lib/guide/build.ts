@@ -1,4 +1,4 @@
-import { bagReport, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
+import { bagReport, briefToPack, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
 import { checkList, findingsOfList, lookSourceOf, refusedPieces, tradeFindings } from '../capsule/index.ts';
 import { accentOf, colourFindings, lookVisionFindings, paletteReport } from '../colour/index.ts';
 import type {
@@ -186,7 +186,15 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     const again = { brief, traveller: capsule.traveller, capsule: kept, pieces: fewer, engine: looksOf, solver };
     return (await planTrip(again)).unserved.map(({ occasion }) => occasion);
   };
-  const toPack = { brief, capsule, pieces, plan, stock: question.sundries, solver, planAgain };
+  const toPack = {
+    brief: briefToPack(brief, capsule.traveller),
+    capsule,
+    pieces,
+    plan,
+    stock: question.sundries,
+    solver,
+    planAgain,
+  };
   const packed = await packInFull(toPack);
   const report = await bagReport(toPack, packed, engine);
   return {

@@ -72,6 +72,8 @@ export interface Bag {
   readonly innerCm?: readonly [number, number, number];
   /** Published guideline that filled in what was not written. */
   readonly guideline?: 'cabin' | 'hold';
+  /** Travellers who pack one such bag together; everyone brings one of their own when absent. */
+  readonly sharedBy?: readonly string[];
 }
 
 export interface Brief extends SourceFile {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { briefToPack } from '../../lib/bag/index.ts';
 import { judgePicture, seenPieces, sharedBags, type Traveller, travelTogether } from '../../lib/capsule/index.ts';
 import type { Bag, Look, Measure, PackedBag, Packing, Piece, Plan } from '../../lib/model/index.ts';
 import type { KindId, Slot } from '../../lib/vocabulary/index.ts';
@@ -203,6 +204,8 @@ describe('bags together', () => {
     packing: packing(packed(CASE, pieces)),
   });
 
+  const bagOf = (...travellers: readonly string[]) => ({ travellers, bag: 'Case' });
+
   it('adds up what all carry against all limits', () => {
     const bags = sharedBags([who('Ada', ['a', 3000]), who('Bea', ['b', 1000])]);
     expect(bags.grams.value).toBe(8000);
@@ -215,12 +218,12 @@ describe('bags together', () => {
   it('hands over the lightest piece that is enough', () => {
     const bags = sharedBags([who('Ada', ['a', 5000], ['b', 900], ['c', 400], ['d', 200]), who('Bea', ['e', 1000])]);
     expect(bags.fits).toBe(false);
-    expect(bags.moves).toEqual([{ piece: 'b', from: 'Ada', to: 'Bea', grams: 900 }]);
+    expect(bags.moves).toEqual([{ piece: 'b', from: bagOf('Ada'), to: bagOf('Bea'), grams: 900 }]);
   });
 
   it('hands over several when one is not enough, and none when there is no room', () => {
     const several = sharedBags([who('Ada', ['a', 4000], ['b', 1500], ['c', 1500]), who('Bea', ['e', 3000])]);
-    expect(several.moves).toEqual([{ piece: 'b', from: 'Ada', to: 'Bea', grams: 1500 }]);
+    expect(several.moves).toEqual([{ piece: 'b', from: bagOf('Ada'), to: bagOf('Bea'), grams: 1500 }]);
     const two = sharedBags([who('Ada', ['a', 5900], ['b', 600], ['c', 600]), who('Bea', ['e', 1000])]);
     expect(two.moves.map(({ piece }) => piece).toSorted()).toEqual(['b', 'c']);
     const full = sharedBags([who('Ada', ['a', 6500]), who('Bea', ['e', 5900])]);
@@ -237,15 +240,72 @@ describe('bags together', () => {
         if (one === undefined || two === undefined) return;
         const { moves, bags } = sharedBags([one, two]);
         if (moves.length === 0) return;
-        for (const { traveller: name, grams: load } of bags) {
-          const given = moves.filter(({ from }) => from === name).reduce((sum, move) => sum + move.grams, 0);
-          const got = moves.filter(({ to }) => to === name).reduce((sum, move) => sum + move.grams, 0);
+        for (const { travellers, grams: load } of bags) {
+          const given = moves
+            .filter(({ from }) => from.travellers === travellers)
+            .reduce((sum, move) => sum + move.grams, 0);
+          const got = moves.filter(({ to }) => to.travellers === travellers).reduce((sum, move) => sum + move.grams, 0);
           expect(load.value - given + got).toBeLessThanOrEqual(8000);
         }
         expect(new Set(moves.map(({ piece }) => piece)).size).toBe(moves.length);
       }),
       { numRuns: 200, seed: 5 },
     );
+  });
+
+  describe('that are shared', () => {
+    const trunk: Bag = {
+      name: 'Trunk',
+      role: 'hold',
+      litres: 90,
+      ownGrams: 4000,
+      limitKg: 20,
+      sharedBy: ['Ada', 'Bea'],
+    };
+    const written = brief({ bags: [CASE, trunk], places: [] });
+    const share = (name: string): Bag => briefToPack(written, name).bags[1] as Bag;
+    const packs = (name: string, inCase: number, inTrunk: number) => ({
+      name,
+      packing: packing(
+        packed(CASE, [[`${name}-case`, inCase]]),
+        packed(share(name), [
+          [`${name}-heavy`, inTrunk - 500],
+          [`${name}-light`, 500],
+        ]),
+      ),
+    });
+
+    it('are packed in equal shares that add up to the whole, and by nobody else', () => {
+      const shares = ['Ada', 'Bea'].map(share);
+      for (const key of ['litres', 'ownGrams', 'limitKg'] as const)
+        expect(shares.reduce((sum, bag) => sum + (bag[key] ?? 0), 0)).toBe(trunk[key]);
+      expect(briefToPack(written, 'Cleo').bags).toEqual([CASE]);
+    });
+
+    it('stand as one bag with one limit, so that one may have more in it than the other', () => {
+      const { bags, fits, grams, gramsAtMost } = sharedBags([packs('Ada', 1000, 10_000), packs('Bea', 1000, 5000)]);
+      expect(bags.map(({ travellers, bag }) => [...travellers, bag])).toEqual([
+        ['Ada', 'Case'],
+        ['Ada', 'Bea', 'Trunk'],
+        ['Bea', 'Case'],
+      ]);
+      expect(bags[1]).toMatchObject({ gramsAtMost: 20_000, gramsLeft: 1000, litresAtMost: 90 });
+      expect(fits).toBe(true);
+      expect(grams.value).toBe(3000 + 19_000 + 3000);
+      expect(gramsAtMost).toBe(36_000);
+    });
+
+    it('give a piece to a bag with room when they are too heavy, and take one when they have room', () => {
+      const over = sharedBags([packs('Ada', 1000, 10_000), packs('Bea', 1000, 6200)]);
+      expect(over.fits).toBe(false);
+      expect(over.moves).toEqual([
+        { piece: 'Ada-light', from: { travellers: ['Ada', 'Bea'], bag: 'Trunk' }, to: bagOf('Ada'), grams: 500 },
+      ]);
+      const room = sharedBags([packs('Ada', 6500, 3000), packs('Bea', 1000, 3000)]);
+      expect(room.moves).toEqual([
+        { piece: 'Ada-case', from: bagOf('Ada'), to: { travellers: ['Ada', 'Bea'], bag: 'Trunk' }, grams: 6500 },
+      ]);
+    });
   });
 
   it('knows no limit where none is given', () => {

@@ -103,6 +103,23 @@ describe('wayfold together', () => {
     expect(out).toContain('the carrier’s own rule');
   });
 
+  it('packs a bag that the brief says is shared as one, with one limit', async () => {
+    const content = await mkdtemp(path.join(tmpdir(), 'wayfold-shared-'));
+    await cp(path.join(PROJECT, 'content'), path.join(content, 'content'), { recursive: true });
+    const file = path.join(content, 'content', 'trips', WEDDING, 'brief.md');
+    const shared = 'bags:\n  - {name: Suitcase, role: hold, kg: 23, own kg: 4, shared by: [Livia, Jonas]}\n';
+    await writeFile(file, (await readFile(file, 'utf8')).replace('bags:\n', shared));
+    const { out, code } = await run(['together', WEDDING], content);
+    const alone = await run(['bag', `${WEDDING}/linen-and-ink`], content);
+    await rm(content, { recursive: true });
+    expect(code).toBe(0);
+    expect(out).toMatch(/(Livia and Jonas|Jonas and Livia), Suitcase, shared: [\d.]+ kg.* of 23 kg\./);
+    expect(out).toMatch(/Together [\d.]+ kg of 39 kg: room for [\d.]+ kg more\./);
+    expect(alone.out).toContain(
+      'Suitcase is packed by Livia and Jonas together; the figures here are for one equal share',
+    );
+  });
+
   it('says the same as data', async () => {
     const told = JSON.parse((await run(['together', WEDDING, '--json'])).out) as {
       days: { goes: boolean; reasons: string[] }[];

@@ -88,6 +88,7 @@ const bagSchema = v.strictObject({
   'own kg': v.optional(numberBetween(0, 15)),
   'inner cm': v.optional(boxCm),
   guideline: v.optional(v.picklist(['cabin', 'hold'])),
+  'shared by': v.optional(v.array(nameText)),
 });
 
 const dateKey = v.pipe(

@@ -1,4 +1,4 @@
-import type { SideBySide, Together } from '../../capsule/index.ts';
+import { type SideBySide, type Together, tellBag, tellMove } from '../../capsule/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
@@ -107,17 +107,7 @@ const bagsOf = ({ bags }: Together, family: readonly Member[], { say }: SiteVoic
   const over = bags.bags.some(({ gramsLeft = 0 }) => gramsLeft < 0);
   return {
     heading: say(phrase('compare', 'bags heading', {})),
-    rows: bags.bags.map(({ traveller, bag, grams, gramsAtMost }) =>
-      say(
-        phrase('compare', 'bag weighs', {
-          traveller,
-          bag,
-          grams: grams.value,
-          spread: (grams.high - grams.low) / 2,
-          most: gramsAtMost ?? 0,
-        }),
-      ),
-    ),
+    rows: bags.bags.map((bag) => say(tellBag(bag))),
     notes: [
       bags.fits ? phrase('compare', 'bags fit', {}) : phrase('compare', 'bags over', {}),
       ...(bags.gramsAtMost === undefined
@@ -129,7 +119,7 @@ const bagsOf = ({ bags }: Together, family: readonly Member[], { say }: SiteVoic
               left: bags.gramsAtMost - bags.grams.value,
             }),
           ]),
-      ...bags.moves.map((move) => phrase('compare', 'move', { ...move, piece: nameOf(move.piece) })),
+      ...bags.moves.map((move) => tellMove(move, nameOf(move.piece))),
       ...(over && bags.moves.length === 0 ? [phrase('compare', 'no moves', {})] : []),
       phrase('compare', 'estimates in weights', {}),
       phrase('compare', 'ask about sharing', {}),

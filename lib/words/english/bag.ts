@@ -28,6 +28,10 @@ export const bag = {
   'ask the carrier': () => 'Ask your carrier for its sizes and weights: its own rule always holds, and rules change.',
   'guideline is': ({ bag: name, read }: { bag: string; read: string }, f: Formats) =>
     `${name}: where your carrier's rule was not written, the published guideline stands in, read in ${f.month(read)}. Ask the carrier: its own rule always holds.`,
+  'shared by': ({ bag: name, travellers }: { bag: string; travellers: readonly string[] }, f: Formats) =>
+    `${name} is packed by ${f.list(travellers)} together; the figures here are for one equal share of it.`,
+  'shared mend': ({ trip }: { trip: string }) =>
+    `This is one share of a shared bag; the others may have room. Look at the travellers' page, or run: wayfold together ${trip}`,
   'flight rules': ({ read }: { read: string }, f: Formats) =>
     `Liquids and batteries were checked by the usual rules, read in ${f.month(read)}. Ask your carrier and your airport: theirs always hold.`,
   'over weight': (

@@ -1,5 +1,9 @@
 import type { Formats } from '../formats.ts';
 
+/** "Ada’s case", "the shared suitcase"; a bag's name begins with a capital where it stands alone. */
+const bagOf = ([owner = '', ...others]: readonly string[], bag: string): string =>
+  `${others.length > 0 ? 'the shared' : `${owner}’s`} ${bag.charAt(0).toLowerCase()}${bag.slice(1)}`;
+
 /** English sentences of moods side by side, and of travellers side by side. Counts come as digits, of any size. */
 export const compare = {
   'lines heading': () => 'The list, line by line',
@@ -53,14 +57,26 @@ export const compare = {
   'bags heading': () => 'The bags together',
   'bags fit': () => 'Every bag holds what is in it.',
   'bags over': () => 'Not every bag holds what is in it.',
-  'bag weighs': (v: { traveller: string; bag: string; grams: number; spread: number; most: number }, f: Formats) =>
-    `${v.traveller}, ${v.bag}: ${f.kilograms(v.grams / 1000)}${v.spread < 50 ? '' : ` ± ${f.kilograms(v.spread / 1000)}`}${v.most === 0 ? ', no weight limit given' : ` of ${f.kilograms(v.most / 1000)}`}.`,
+  'bag weighs': (
+    v: { travellers: readonly string[]; bag: string; grams: number; spread: number; most: number },
+    f: Formats,
+  ) =>
+    `${f.list(v.travellers)}, ${v.bag}${v.travellers.length > 1 ? ', shared' : ''}: ${f.kilograms(v.grams / 1000)}${v.spread < 50 ? '' : ` ± ${f.kilograms(v.spread / 1000)}`}${v.most === 0 ? ', no weight limit given' : ` of ${f.kilograms(v.most / 1000)}`}.`,
   'bags weigh': ({ grams, most, left }: { grams: number; most: number; left: number }, f: Formats) =>
     left >= 0
       ? `Together ${f.kilograms(grams / 1000)} of ${f.kilograms(most / 1000)}: room for ${f.kilograms(left / 1000)} more.`
       : `Together ${f.kilograms(grams / 1000)} of ${f.kilograms(most / 1000)}: ${f.kilograms(-left / 1000)} too much.`,
-  move: ({ piece, from, to, grams }: { piece: string; from: string; to: string; grams: number }, f: Formats) =>
-    `${piece} (${f.grams(grams)}) goes from ${from}’s bag into ${to}’s.`,
+  move: (
+    v: {
+      piece: string;
+      grams: number;
+      from: readonly string[];
+      fromBag: string;
+      to: readonly string[];
+      toBag: string;
+    },
+    f: Formats,
+  ) => `${v.piece} (${f.grams(v.grams)}) goes from ${bagOf(v.from, v.fromBag)} into ${bagOf(v.to, v.toBag)}.`,
   'no moves': () => 'Handing things over does not help: the others have no room.',
   'ask about sharing': () => 'Whether travellers may share their allowance is the carrier’s own rule: ask first.',
   'estimates in weights': () => 'Weights that were not entered are estimates.',

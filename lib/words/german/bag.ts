@@ -24,6 +24,10 @@ export const bag = {
     'Fragen Sie Ihr Verkehrsunternehmen nach Maßen und Gewichten: Seine eigene Regel gilt immer, und Regeln ändern sich.',
   'guideline is': ({ bag: name, read }, f) =>
     `${name}: Wo die Regel Ihrer Gesellschaft nicht eingetragen ist, gilt hier der veröffentlichte Richtwert, gelesen im ${f.month(read)}. Fragen Sie nach: Ihre eigene Regel gilt immer.`,
+  'shared by': ({ bag: name, travellers }, f) =>
+    `${name} packen ${f.list(travellers)} gemeinsam; die Zahlen hier gelten für einen gleichen Anteil.`,
+  'shared mend': ({ trip }) =>
+    `Das ist ein Anteil an einem gemeinsamen Gepäckstück; vielleicht haben die anderen Platz. Mehr auf der Seite der Reisenden oder mit: wayfold together ${trip}`,
   'flight rules': ({ read }, f) =>
     `Flüssigkeiten und Akkus wurden nach den üblichen Regeln geprüft, gelesen im ${f.month(read)}. Fragen Sie Fluggesellschaft und Flughafen: Deren Regeln gelten immer.`,
   'over weight': ({ bag: name, over, limit, date }, f) =>

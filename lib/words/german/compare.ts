@@ -53,12 +53,13 @@ export const compare = {
   'bags fit': () => 'Jedes Gepäckstück fasst, was darin ist.',
   'bags over': () => 'Nicht jedes Gepäckstück fasst, was darin ist.',
   'bag weighs': (v, f) =>
-    `${v.traveller}, ${v.bag}: ${f.kilograms(v.grams / 1000)}${v.spread < 50 ? '' : ` ± ${f.kilograms(v.spread / 1000)}`}${v.most === 0 ? ', ohne angegebenes Gewichtslimit' : ` von ${f.kilograms(v.most / 1000)}`}.`,
+    `${f.list(v.travellers)}, ${v.bag}${v.travellers.length > 1 ? ', gemeinsam' : ''}: ${f.kilograms(v.grams / 1000)}${v.spread < 50 ? '' : ` ± ${f.kilograms(v.spread / 1000)}`}${v.most === 0 ? ', ohne angegebenes Gewichtslimit' : ` von ${f.kilograms(v.most / 1000)}`}.`,
   'bags weigh': (v, f) =>
     v.left >= 0
       ? `Zusammen ${f.kilograms(v.grams / 1000)} von ${f.kilograms(v.most / 1000)}: noch Platz für ${f.kilograms(v.left / 1000)}.`
       : `Zusammen ${f.kilograms(v.grams / 1000)} von ${f.kilograms(v.most / 1000)}: ${f.kilograms(-v.left / 1000)} zu viel.`,
-  move: (v, f) => `${v.piece} (${f.grams(v.grams)}): von ${v.from} ins Gepäck von ${v.to}.`,
+  move: (v, f) =>
+    `${v.piece} (${f.grams(v.grams)}): aus „${v.fromBag}“ (${f.list(v.from)}) in „${v.toBag}“ (${f.list(v.to)}).`,
   'no moves': () => 'Umpacken hilft nicht: Die anderen haben keinen Platz.',
   'ask about sharing': () => 'Ob Reisende ihr Freigepäck zusammenlegen dürfen, bestimmt der Beförderer: vorher fragen.',
   'estimates in weights': () => 'Nicht eingetragene Gewichte sind geschätzt.',
