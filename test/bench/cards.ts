@@ -7,6 +7,7 @@ import { type Fonts, loadFonts } from '../../lib/type/index.ts';
 import type { KindId, Slot } from '../../lib/vocabulary/index.ts';
 import { launchBrowser } from '../browser/chromium.ts';
 import { samplePiece } from '../specimen/sample.ts';
+import { medianSpent, type Spent, spentOn } from './spent.ts';
 
 /** A new id each time, so that nothing is drawn twice unless it is the same piece. */
 const pieceOf = (kind: KindId, slot: Slot): CardPiece => {
@@ -79,14 +80,6 @@ const capsule = (): readonly CardInput[] => {
   );
 };
 
-const timed = async (task: () => Promise<unknown>): Promise<number> => {
-  const start = performance.now();
-  await task();
-  return performance.now() - start;
-};
-const median = (times: readonly number[]): number =>
-  [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
-
 const pngOf = async (input: CardInput, fonts: Fonts, rasteriser: Rasteriser): Promise<Buffer> => {
   const card = await drawCard(input, fonts, { onLaid: rasteriser.prepare });
   return rasteriser.png(await rasteriser.laid(card, { ground: 'paper', sheet: card.sheet }));
@@ -111,21 +104,21 @@ const repeated = async (times: number, task: () => Promise<void>): Promise<void>
   for (let round = 0; round < times; round++) await task();
 };
 
-/** Times of cards drawn from data, and of the least there is to do for them, turn by turn. */
+/** What cards drawn from data take, and the least there is to do for them, turn by turn. */
 const timeCards = async (whole: () => Promise<unknown>, floor: () => Promise<unknown>) => {
-  const [cards, floors]: [number[], number[]] = [[], []];
+  const [cards, floors]: [Spent[], Spent[]] = [[], []];
   await repeated(WARM_UP, async () => {
     await whole();
     await floor();
   });
   await repeated(ROUNDS, async () => {
-    cards.push(await timed(whole));
-    floors.push(await timed(floor));
+    cards.push(await spentOn(whole));
+    floors.push(await spentOn(floor));
   });
-  return { card: median(cards), floor: median(floors) };
+  return { card: medianSpent(cards), floor: medianSpent(floors) };
 };
 
-/** Times of a browser's pictures of finished SVGs: of one again and again, in a page of its own, and of all of them. */
+/** What a browser's pictures of finished SVGs take: of one again and again, in a page of its own, and of all of them. */
 const timeBrowser = async (svg: string, svgs: readonly string[]) => {
   const browser = await launchBrowser();
   const size = { viewport: { width: 1080, height: 1350 } };
@@ -134,34 +127,36 @@ const timeBrowser = async (svg: string, svgs: readonly string[]) => {
     await page.screenshot();
   };
   const page = await browser.newPage(size);
-  const [warm, all, afresh]: [number[], number[], number[]] = [[], [], []];
+  const [warm, all, afresh]: [Spent[], Spent[], Spent[]] = [[], [], []];
   await repeated(WARM_UP, () => shootIn(page, svg));
   await repeated(ROUNDS, async () => {
-    warm.push(await timed(() => shootIn(page, svg)));
+    warm.push(await spentOn(() => shootIn(page, svg)));
   });
   await repeated(BATCHES, async () => {
     all.push(
-      await timed(async () => {
+      await spentOn(async () => {
         for (const each of svgs) await shootIn(page, each);
       }),
     );
   });
   await repeated(ROUNDS, async () => {
-    const start = performance.now();
-    const own = await browser.newPage(size);
-    await shootIn(own, svg);
-    afresh.push(performance.now() - start);
+    let own = page;
+    const spent = await spentOn(async () => {
+      own = await browser.newPage(size);
+      await shootIn(own, svg);
+    });
+    afresh.push(spent);
     await own.close();
   });
   await browser.close();
-  return { warm: median(warm), afresh: median(afresh), all: median(all) };
+  return { warm: medianSpent(warm), afresh: medianSpent(afresh), all: medianSpent(all) };
 };
 
 /**
- * Ratios of one run. The floor is what there is to do at least: rasterise the finished SVG at once, encode its pixels. Cards
- * are timed before a browser runs, which would go on working beside them. It has been started when it is timed, and takes
- * pictures of the same finished SVGs one after the other: what it took to draw them is not counted against it, and its
- * pictures have no grain and no palette.
+ * Ratios of one run, on the clock and of processor time, which a busy machine distorts less. The floor is what there is to do
+ * at least: rasterise the finished SVG at once, encode its pixels. Cards are timed before a browser runs, which would go on
+ * working beside them. It has been started when it is timed, and takes pictures of the same finished SVGs one after the other:
+ * what it took to draw them is not counted against it, and its pictures have no grain and no palette.
  */
 export const benchCards = async (): Promise<Readonly<Record<string, number>>> => {
   const fonts = loadFonts();
@@ -175,22 +170,25 @@ export const benchCards = async (): Promise<Readonly<Record<string, number>>> =>
       await rasteriser.png(finished);
     },
   );
-  const batches: number[] = [];
+  const batches: Spent[] = [];
   await repeated(BATCHES, async () => {
     const fresh = createRasteriser();
-    batches.push(await timed(() => inTurn(capsule(), (input) => pngOf(input, fonts, fresh))));
+    batches.push(await spentOn(() => inTurn(capsule(), (input) => pngOf(input, fonts, fresh))));
   });
   const looks = capsule();
   const svgs = await Promise.all(looks.map(async (input) => (await drawCard(input, fonts)).svg));
   const shots = await timeBrowser(svg, svgs);
-  const batch = median(batches);
+  const batch = medianSpent(batches);
   return {
-    'one card, cold, against the floor (at most 1.3)': one.card / one.floor,
-    'one browser screenshot against one card, cold': shots.warm / one.card,
-    'one browser screenshot in a page of its own against one card, cold': shots.afresh / one.card,
-    'screenshots of a capsule’s 24 cards against making them, cold (at least 3)': shots.all / batch,
-    'milliseconds a card of the capsule': batch / looks.length,
-    'milliseconds one card, cold': one.card,
+    'one card, cold, against the floor (at most 1.3)': one.card.clock / one.floor.clock,
+    'one card, cold, against the floor, in processor time': one.card.processor / one.floor.processor,
+    'one browser screenshot against one card, cold': shots.warm.clock / one.card.clock,
+    'one browser screenshot in a page of its own against one card, cold': shots.afresh.clock / one.card.clock,
+    'screenshots of a capsule’s 24 cards against making them, cold (at least 3)': shots.all.clock / batch.clock,
+    'screenshots against making them, in processor time': shots.all.processor / batch.processor,
+    'milliseconds a card of the capsule': batch.clock / looks.length,
+    'milliseconds of processor time a card of the capsule': batch.processor / looks.length,
+    'milliseconds one card, cold': one.card.clock,
     'kilobytes of SVG': svg.length / 1000,
   };
 };

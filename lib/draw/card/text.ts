@@ -115,23 +115,22 @@ const SPACE = 0.2055;
 /** A figure with another after a dash, 17–28: one word, though the rules of Unicode would let a line end in it. */
 const RANGE = /\d[–-][\d−]/u;
 
-/** A sentence as words in a row that wraps, so that no range of figures is torn. */
-const wear = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
-  input.wear.trim() === ''
-    ? undefined
-    : box(
-        { flexWrap: 'wrap', marginTop: 5 },
-        input.wear.split(' ').map((word) =>
-          text.set(word, 'title italic', {
-            fontSize: size,
-            lineHeight: 1.35,
-            color: colours.soft,
-            marginRight: size * SPACE,
-            maxWidth: '100%',
-            ...(RANGE.test(word) ? { whiteSpace: 'nowrap' } : {}),
-          }),
-        ),
-      );
+/** A sentence; where it holds a range of figures, as words in a row that wraps, so that the range is not torn. */
+const wear = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined => {
+  const css = { fontSize: size, lineHeight: 1.35, color: colours.soft };
+  if (!RANGE.test(input.wear)) return text.set(input.wear, 'title italic', { ...css, marginTop: 5 });
+  return box(
+    { flexWrap: 'wrap', marginTop: 5 },
+    input.wear.split(' ').map((word) =>
+      text.set(word, 'title italic', {
+        ...css,
+        marginRight: size * SPACE,
+        maxWidth: '100%',
+        ...(RANGE.test(word) ? { whiteSpace: 'nowrap' } : {}),
+      }),
+    ),
+  );
+};
 
 /** The portrait card from top to bottom; `art` is what the texts leave. */
 export const portraitTree = (input: CardInput, colours: CardColours, text: TextSetter): Node => {

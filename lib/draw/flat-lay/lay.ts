@@ -14,7 +14,7 @@ export const VISIBLE_AT_LEAST = 0.55;
 /** The paper is never less than this high, so that a few small pieces are not blown up; centimetres. */
 const LEAST_HEIGHT = 104;
 /** Scales come in these steps from `FIRST_RUNG` pixels a centimetre, so that a piece painted for one lay serves others. */
-const RUNG = 0.95;
+const RUNG = 0.91;
 const FIRST_RUNG = 12;
 /** Smaller tries after the first that fits: one may look much better. */
 const FURTHER_TRIES = 2;

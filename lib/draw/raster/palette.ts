@@ -34,16 +34,21 @@ interface Cells {
 /** The cell of the colour cube a pixel (red in the lowest byte) falls into. */
 const keyOf = (pixel: number): number => ((pixel & 0xfc) << 10) | ((pixel >>> 4) & 0xfc0) | ((pixel >>> 18) & 0x3f);
 
-const cellsOf = (pixels: Uint32Array): Cells => {
+/** Every how many pixels and rows one is counted: grain repeats every colour often enough. */
+const SAMPLE = 2;
+
+const cellsOf = (pixels: Uint32Array, width: number): Cells => {
   // four numbers a cell, side by side, since cells are met at random: pixels, and the sums of their reds, greens and blues
   const sums = new Uint32Array(4 * CELLS);
-  for (let at = 0; at < pixels.length; at++) {
-    const pixel = pixels[at] ?? 0;
-    const cell = keyOf(pixel) << 2;
-    sums[cell] = (sums[cell] ?? 0) + 1;
-    sums[cell | 1] = (sums[cell | 1] ?? 0) + (pixel & 255);
-    sums[cell | 2] = (sums[cell | 2] ?? 0) + ((pixel >>> 8) & 255);
-    sums[cell | 3] = (sums[cell | 3] ?? 0) + ((pixel >>> 16) & 255);
+  for (let row = 0; row < pixels.length; row += SAMPLE * width) {
+    for (let at = row; at < row + width; at += SAMPLE) {
+      const pixel = pixels[at] ?? 0;
+      const cell = keyOf(pixel) << 2;
+      sums[cell] = (sums[cell] ?? 0) + 1;
+      sums[cell | 1] = (sums[cell | 1] ?? 0) + (pixel & 255);
+      sums[cell | 2] = (sums[cell | 2] ?? 0) + ((pixel >>> 8) & 255);
+      sums[cell | 3] = (sums[cell | 3] ?? 0) + ((pixel >>> 16) & 255);
+    }
   }
   const used: number[] = [];
   for (let key = 0; key < CELLS; key++) if ((sums[key << 2] ?? 0) > 0) used.push(key);
@@ -142,26 +147,38 @@ const placeOf = (rising: Float32Array, value: number): number => {
   return low;
 };
 
-/** For every cell the colour nearest to it, looked for up and down from the nearest green until greens alone are too far. */
-const nearest = ({ channels: [reds, greens, blues], used }: Cells, [red, green, blue]: Channels): Uint8Array => {
-  const taken = new Uint8Array(used.length);
-  for (let cell = 0; cell < used.length; cell++) {
-    const [r, g, b] = [reds[cell] ?? 0, greens[cell] ?? 0, blues[cell] ?? 0];
-    const start = placeOf(green, g);
-    let best = Math.min(start, green.length - 1);
-    let least = Number.POSITIVE_INFINITY;
-    for (const step of [1, -1]) {
-      for (let colour = step > 0 ? start : start - 1; colour >= 0 && colour < green.length; colour += step) {
-        const away = ((green[colour] ?? 0) - g) ** 2;
-        if (away >= least) break;
-        const all = away + ((red[colour] ?? 0) - r) ** 2 + ((blue[colour] ?? 0) - b) ** 2;
-        if (all < least) [least, best] = [all, colour];
+/** The colour nearest to another, looked for up and down from the nearest green until greens alone are too far. */
+const nearestTo = (r: number, g: number, b: number, [red, green, blue]: Channels): number => {
+  const start = placeOf(green, g);
+  let best = Math.min(start, green.length - 1);
+  let least = Number.POSITIVE_INFINITY;
+  for (const step of [1, -1]) {
+    for (let colour = step > 0 ? start : start - 1; colour >= 0 && colour < green.length; colour += step) {
+      const away = ((green[colour] ?? 0) - g) ** 2;
+      if (away >= least) break;
+      const all = away + ((red[colour] ?? 0) - r) ** 2 + ((blue[colour] ?? 0) - b) ** 2;
+      if (all < least) {
+        least = all;
+        best = colour;
       }
     }
-    taken[cell] = best;
+  }
+  return best;
+};
+
+/** For every cell the colour nearest to it. */
+const nearest = ({ channels: [reds, greens, blues], used }: Cells, colours: Channels): Uint8Array => {
+  const taken = new Uint8Array(used.length);
+  for (let cell = 0; cell < used.length; cell++) {
+    taken[cell] = nearestTo(reds[cell] ?? 0, greens[cell] ?? 0, blues[cell] ?? 0, colours);
   }
   return taken;
 };
+
+/** A cell that no counted pixel fell into. */
+const UNKNOWN = -1;
+const nearestToPixel = (pixel: number, colours: Channels): number =>
+  nearestTo((pixel & 255) * SENSE[0], ((pixel >>> 8) & 255) * SENSE[1], ((pixel >>> 16) & 255) * SENSE[2], colours);
 
 /** Each colour in the middle of the cells that take it. */
 const settled = (
@@ -194,18 +211,23 @@ const settled = (
  */
 export const indexed = ({ data, width, height }: Pixels): Indexed => {
   const pixels = pixelWords(aligned(data));
-  const cells = cellsOf(pixels);
+  const cells = cellsOf(pixels, width);
   let colours = ordered(cut(cells));
   for (let round = 0; round < ROUNDS; round++) colours = ordered(settled(cells, colours, nearest(cells, colours)));
   const taken = nearest(cells, colours);
-  const byKey = new Uint8Array(CELLS);
+  const byKey = new Int16Array(CELLS).fill(UNKNOWN);
   cells.used.forEach((key, cell) => {
     byKey[key] = taken[cell] ?? 0;
   });
   const rows = new Uint8Array((width + 1) * height);
   for (let y = 0, at = 0, put = 0; y < height; y++) {
     put++;
-    for (let x = 0; x < width; x++) rows[put++] = byKey[keyOf(pixels[at++] ?? 0)] ?? 0;
+    for (let x = 0; x < width; x++) {
+      const pixel = pixels[at++] ?? 0;
+      const key = keyOf(pixel);
+      if (byKey[key] === UNKNOWN) byKey[key] = nearestToPixel(pixel, colours);
+      rows[put++] = byKey[key] ?? 0;
+    }
   }
   const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
     const channel = (at % 3) as 0 | 1 | 2;
