@@ -24,6 +24,7 @@ import {
   findingsOfRooms,
   planTrip,
   type Solver,
+  withSocks,
 } from '../plan/index.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { noLookFindings } from './no-looks.ts';
@@ -81,20 +82,27 @@ const once = (looks: readonly ShownLook[]): readonly ShownLook[] => {
   return looks.filter(({ look }) => !seen.has(look.id) && seen.add(look.id));
 };
 
-/** The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown. */
+/**
+ * The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown, these
+ * with socks in their laced shoes.
+ */
 const chooseLooks = (
   capsule: Capsule,
   plan: Plan,
   engine: WardrobeEngine,
   shown: number,
-  refused: ReadonlySet<string>,
+  wearable: readonly Piece[],
 ): readonly ShownLook[] => {
   const fixed = once([...stylistsLooks(capsule, engine), ...plannedLooks(plan)]);
   const keep: Look[] = fixed.map(({ look }) => look);
+  const kept = new Set(keep.map(({ id }) => id));
+  const isWearable = new Set(wearable.map(({ id }) => id));
   const varied = engine
     .varied(Math.max(shown, keep.length), { keep })
-    .filter(({ look }) => look.worn.every(({ piece }) => !refused.has(piece)));
-  return once([...fixed, ...varied.map(({ look }) => ({ look, favourite: false }))]);
+    .filter(({ look }) => look.worn.every(({ piece }) => isWearable.has(piece)));
+  const source = lookSourceOf(engine);
+  const dressed = varied.map(({ look }) => (kept.has(look.id) ? look : withSocks(source, look, wearable)));
+  return once([...fixed, ...dressed.map((look) => ({ look, favourite: false }))]);
 };
 
 const pairsOf = (engine: WardrobeEngine, looks: readonly Look[]): readonly GuidePair[] =>
@@ -165,7 +173,13 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const refused = refusedPieces(pieces, brief);
   const looks = describeLooks(
-    chooseLooks(capsule, plan, engine, studio.looksShown, refused),
+    chooseLooks(
+      capsule,
+      plan,
+      engine,
+      studio.looksShown,
+      pieces.filter(({ id }) => !refused.has(id)),
+    ),
     capsule,
     brief,
     plan,

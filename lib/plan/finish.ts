@@ -2,7 +2,7 @@ import { shadesEyes, shadesFace, sunCover, uvBand } from '../comfort/index.ts';
 import type { Brief, Finding, Look, Piece, Plan, StockLine } from '../model/index.ts';
 import { dressIndex, type KindId } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
-import type { LookSource } from './look-source.ts';
+import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
 const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
@@ -56,6 +56,39 @@ const againstSun = (
   return [...(cover.hat ? [] : [shadesFace]), ...(cover.eyewear ? [] : [shadesEyes])];
 };
 
+/** Puts on the first piece of each kind wanted that goes with the rest, where the bag has one. */
+const putOn = (
+  source: Pick<LookSource, 'explain'>,
+  look: Look,
+  pieces: readonly Piece[],
+  wanted: readonly Wanted[],
+  restriction: LookRestriction = {},
+): Look => {
+  let done = look;
+  for (const wants of wanted) {
+    for (const piece of pieces.filter(wants)) {
+      const tried = source.explain([...done.worn.map(({ piece: id }) => id), piece.id], restriction);
+      if (!tried.goes || tried.look === undefined) continue;
+      done = tried.look;
+      break;
+    }
+  }
+  return done;
+};
+
+const wantedOf = (finishes: readonly Finish[]): readonly Wanted[] =>
+  finishes.map(
+    (finish): Wanted =>
+      (piece) =>
+        canBe(piece, finish),
+  );
+
+/** Puts socks into the laced shoes of a look below trousers, where there is a pair that goes with the rest. */
+export const withSocks = (source: Pick<LookSource, 'explain'>, look: Look, pieces: readonly Piece[]): Look => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  return putOn(source, look, pieces, wantedOf(lacking(look, byId).filter((finish) => finish === 'socks')));
+};
+
 /**
  * Puts socks into laced shoes, a belt through its loops, and a brim and glasses on against the sun, where the bag has
  * one that goes with the rest.
@@ -63,26 +96,9 @@ const againstSun = (
 export const finished = (source: LookSource, moment: Moment, look: Look, pieces: readonly Piece[]): Look => {
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const asksBelt = dressIndex(moment.occasion.dress) >= BELT_FROM;
-  const wanted: readonly Wanted[] = [
-    ...lacking(look, byId)
-      .filter((finish) => finish !== 'belt' || asksBelt)
-      .map(
-        (finish): Wanted =>
-          (piece) =>
-            canBe(piece, finish),
-      ),
-    ...againstSun(moment, look, byId),
-  ];
-  let done = look;
-  for (const wants of wanted) {
-    for (const piece of pieces.filter(wants)) {
-      const tried = source.explain([...done.worn.map(({ piece: id }) => id), piece.id], moment.restriction);
-      if (!tried.goes || tried.look === undefined) continue;
-      done = tried.look;
-      break;
-    }
-  }
-  return done;
+  const finishes = lacking(look, byId).filter((finish) => finish !== 'belt' || asksBelt);
+  const wanted = [...wantedOf(finishes), ...againstSun(moment, look, byId)];
+  return putOn(source, look, pieces, wanted, moment.restriction);
 };
 
 /**

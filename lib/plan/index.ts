@@ -7,7 +7,7 @@ export {
   findingsOfReserve,
   findingsOfRooms,
 } from './findings-of-plan.ts';
-export { findingsOfFinish } from './finish.ts';
+export { findingsOfFinish, withSocks } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';
 export { type Moment, momentsOf } from './moments.ts';

@@ -53,6 +53,8 @@ describe('explain', () => {
       'Jeans (up to smart casual) and Dress shirt (from business) have no dress code in common.',
     ],
     [['tie', 'dress-shirt', 'shorts'], 'Tie is not worn with Shorts.'],
+    [['tie', 'dress-shirt', 'sweatshirt', 'floral-skirt'], 'Tie is not worn under Sweatshirt.'],
+    [['tie', 'dress-shirt', 'floral-skirt', 'pumps'], 'Tie asks for a jacket, a waistcoat or a fine knit over it.'],
     [
       ['overshirt', 'jeans', 'pumps', 'long-cardigan'],
       'Overshirt is itself a layer: it goes over Long cardigan, not under it.',
@@ -81,6 +83,12 @@ describe('explain', () => {
     expect(part.missing.map(said)).toEqual(['To be a whole look it needs shoes.']);
     const whole = engine.explain(['trainers', 'shorts', 'striped-tee']);
     expect(whole.look?.id).toBe('striped-tee+shorts+trainers');
+  });
+
+  it('lets a tie be worn under a jacket, and on the shirt alone where the studio says so', () => {
+    expect(reasons('tie', 'dress-shirt', 'floral-skirt', 'pumps', 'short-blazer').join()).not.toContain('asks for');
+    const free = createWardrobeEngine({ pieces, rules: { 'tie-jacket': { severity: 'off' } }, never: [], always: [] });
+    expect(free.explain(['tie', 'dress-shirt', 'floral-skirt', 'pumps']).goes).toBe(true);
   });
 
   it('holds an occasion against it: heels on rough ground, a dress code, cold', () => {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Piece, StockLine } from '../../lib/model/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
-import { findingsOfFinish, type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
+import { findingsOfFinish, type LookSource, planTrip, type Solver, withSocks } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { brief, capsule, occasion, piece, weather } from './trip.ts';
 import { brokenPlan } from './validate.ts';
@@ -85,6 +85,20 @@ describe('a suit', () => {
     const { worn, rules } = await planned([...SUIT, SOCKS, BELT]);
     expect(worn).toEqual(expect.arrayContaining(['dress-socks', 'belt']));
     expect(rules).toEqual([]);
+  });
+
+  it('gets socks that go with it in any look that is shown, and none with loafers or shorts', () => {
+    const bag = [...SUIT, piece('loafers', 'loafers'), piece('shorts', 'shorts'), SOCKS];
+    const source = sourceOf(bag);
+    const dressed = (...ids: readonly string[]): readonly string[] | undefined => {
+      const { look } = source.explain(ids);
+      return look && withSocks(source, look, bag).worn.map((worn) => worn.piece);
+    };
+    expect(dressed('shirt', 'suit-trousers', 'oxfords')).toContain('dress-socks');
+    expect(dressed('shirt', 'suit-trousers', 'loafers')).toEqual(['shirt', 'suit-trousers', 'loafers']);
+    expect(dressed('shirt', 'shorts', 'oxfords')).not.toContain('dress-socks');
+    const { look } = source.explain(['shirt', 'suit-trousers', 'oxfords']);
+    expect(look && withSocks(source, look, SUIT)).toBe(look);
   });
 
   it('without them is said softly, once', async () => {

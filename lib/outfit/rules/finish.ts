@@ -1,7 +1,18 @@
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { type CapRule, COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
-import { inSlot, isOrnament, isSkirt, LAPELLED, NECK_BOWS, pairIn, SHORTS, TAKES_TIE, WITHOUT_BELT } from './traits.ts';
+import {
+  inSlot,
+  isOrnament,
+  isSkirt,
+  LAPELLED,
+  NECK_BOWS,
+  OVER_TIE,
+  pairIn,
+  SHORTS,
+  TAKES_TIE,
+  WITHOUT_BELT,
+} from './traits.ts';
 
 export const ONE_STATEMENT: CapRule = {
   id: 'one-statement',
@@ -67,7 +78,7 @@ export const ONE_AT_THE_NECK: PairRule = {
   },
 };
 
-/** A tie wants a collar above and long trousers below. */
+/** A tie wants a collar above, long trousers below, and over it nothing that hides or contradicts it. */
 export const TIE_SUITS: PairRule = {
   id: 'tie-suits',
   says: phrase('outfit', 'rule tie-suits', {}),
@@ -79,11 +90,27 @@ export const TIE_SUITS: PairRule = {
     const legs = pairIn(a, b, inSlot('tie'), inSlot('bottom'));
     if (legs !== undefined && SHORTS.has(legs[1].piece.kind))
       return phrase('outfit', 'tie with shorts', { tie: legs[0].piece.name, shorts: legs[1].piece.name });
+    const layered = pairIn(a, b, inSlot('tie'), inSlot('mid layer'));
+    if (layered !== undefined && !OVER_TIE.has(layered[1].piece.kind))
+      return phrase('outfit', 'tie under layer', { tie: layered[0].piece.name, layer: layered[1].piece.name });
     const found = pairIn(a, b, inSlot('tie'), inSlot('top'));
     return found !== undefined && !TAKES_TIE.has(found[1].piece.kind)
       ? phrase('outfit', 'takes no tie', { tie: found[0].piece.name, top: found[1].piece.name })
       : undefined;
   },
+};
+
+/** A tie on a shirt alone looks like the end of a working day: it is worn under a jacket, a waistcoat or a fine knit. */
+export const TIE_JACKET: EmptyRule = {
+  id: 'tie-jacket',
+  says: phrase('outfit', 'rule tie-jacket', {}),
+  shape: 'empty',
+  slot: 'mid layer',
+  severity: 'rules out',
+  points: ORDINARY_POINTS,
+  source: COMMON_PRACTICE,
+  without: ({ piece, slot }) =>
+    slot === 'tie' ? phrase('outfit', 'tie without jacket', { tie: piece.name }) : undefined,
 };
 
 /** Braces button to trousers; a belt wants loops or a waist. */

@@ -10,6 +10,7 @@ import {
   ONE_STATEMENT,
   ORNAMENTS_AT_MOST,
   POCKET_SQUARE,
+  TIE_JACKET,
   TIE_SUITS,
 } from './finish.ts';
 import { LAYER_OVER } from './layers.ts';
@@ -49,6 +50,7 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   METALS_AGREE,
   ONE_AT_THE_NECK,
   TIE_SUITS,
+  TIE_JACKET,
   BELT_SUITS,
   LAPEL_SUITS,
   POCKET_SQUARE,
@@ -83,6 +85,7 @@ export type HouseRuleId =
   | 'metals'
   | 'one-at-the-neck'
   | 'tie-suits'
+  | 'tie-jacket'
   | 'belt-suits'
   | 'lapel-suits'
   | 'pocket-square'

@@ -20,6 +20,19 @@ export const LAPELLED = kinds(
   'trench coat',
 );
 export const TAKES_TIE = kinds('shirt', 'dress shirt', 'short-sleeved shirt', 'flannel shirt');
+/** Middle layers that a tie is worn under: a jacket, a waistcoat, a knit that leaves the collar and the knot to be seen. */
+export const OVER_TIE = kinds(
+  'blazer',
+  'double-breasted blazer',
+  'suit jacket',
+  'dinner jacket',
+  'linen jacket',
+  'waistcoat',
+  'knitted jacket',
+  'cardigan',
+  'slipover',
+  'v-neck jumper',
+);
 export const NECK_BOWS = kinds('bow blouse');
 export const WITHOUT_BELT = kinds('joggers', 'leggings', 'dungarees', 'slip dress', 'evening gown', 'sheath dress');
 export const BOOTS = kinds(

@@ -30,7 +30,9 @@ export const outfit = {
   'rule ornaments': () => 'Ein Look hat wenig Schmuck.',
   'rule metals': () => 'Gold zu Gold, Silber zu Silber.',
   'rule one-at-the-neck': () => 'Am Hals nur eines: Tuch, Kette, Krawatte oder Schleife.',
-  'rule tie-suits': () => 'Eine Krawatte braucht ein Hemd mit passendem Kragen und lange Hosen.',
+  'rule tie-suits': () =>
+    'Eine Krawatte braucht einen passenden Kragen und lange Hosen und sitzt unter Sakko, Weste oder feinem Strick.',
+  'rule tie-jacket': () => 'Eine Krawatte trägt man nicht nur zum Hemd.',
   'rule belt-suits': () => 'Ein Gürtel braucht Schlaufen oder eine Taille; Hosenträger brauchen eine Hose.',
   'rule lapel-suits': () => 'Ein Einstecktuch braucht eine Brusttasche.',
   'rule off-the-skin': () =>
@@ -104,6 +106,8 @@ export const outfit = {
     `${v.over} berührt die Haut, wo ${v.beneath} sie frei lässt; das Briefing schließt diesen Stoff dort aus.`,
   'takes no tie': (v) => `${v.top}: kein Kragen für eine Krawatte (${v.tie}).`,
   'tie with shorts': (v) => `${v.tie}: nicht zu ${v.shorts}.`,
+  'tie under layer': (v) => `${v.tie}: nicht unter ${v.layer}.`,
+  'tie without jacket': (v) => `${v.tie}: nur mit Sakko, Weste oder feinem Strick darüber.`,
   'takes no belt': (v) => `${v.garment}: ohne ${v.belt} tragen.`,
   'no breast pocket': (v) => `${v.layer}: keine Brusttasche für das Einstecktuch (${v.square}).`,
   'square without jacket': (v) => `${v.square}: nur mit Sakko oder Blazer.`,
