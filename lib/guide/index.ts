@@ -14,3 +14,4 @@ export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
 export { piecesNotWorn, refusalFindings } from './refused.ts';
+export { dayOf, isForWater } from './wear-it.ts';

@@ -2,11 +2,11 @@ import { hardToTellApart } from '../colour/index.ts';
 import { lookComfort } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import { dressSpanOf, type WardrobeEngine } from '../outfit/index.ts';
-import { DRESS_CODES } from '../vocabulary/index.ts';
-import { type Phrase, phrase } from '../words/index.ts';
+import { phrase } from '../words/index.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
 import { createNamer } from './titles.ts';
+import { wearIt } from './wear-it.ts';
 
 /** A look that will be shown, and what is known of it before it is numbered. */
 export interface ShownLook {
@@ -24,27 +24,6 @@ export const dressOf = (look: Look, byId: ReadonlyMap<string, Piece>): DressInte
   const { low, high } = dressSpanOf(piecesOf(look, byId));
   return { low, high };
 };
-
-/** What a look is for, without the occasion it is named after. */
-const wornFor = (occasions: readonly string[], title: string | undefined): readonly Phrase[] => {
-  const others = occasions.filter((name) => name !== title);
-  if (others.length === 0) return [];
-  const key = others.length < occasions.length ? 'wear it also for' : 'wear it for';
-  return [phrase('guide', key, { occasions: others })];
-};
-
-const wearIt = (
-  title: string | undefined,
-  occasions: readonly string[],
-  dress: DressInterval,
-  outdoors: GuideLook['outdoors'],
-  indoors: GuideLook['indoors'],
-): readonly Phrase[] => [
-  ...wornFor(occasions, title),
-  phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
-  phrase('guide', 'wear it outdoors', { low: outdoors.lowC, high: outdoors.highC }),
-  phrase('guide', 'wear it indoors', { low: indoors.lowC, high: indoors.highC }),
-];
 
 /** Occasion ids by the look the plan gives them. */
 const plannedFor = (plan: Plan): ReadonlyMap<string, readonly string[]> => {
@@ -93,7 +72,7 @@ export const describeLooks = (
       favourite:
         favourite ||
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
-      wearIt: wearIt(text, names, dress, outdoors, indoors),
+      wearIt: wearIt(look, text, names, dress, outdoors, indoors),
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: neighbours[index] ?? [],

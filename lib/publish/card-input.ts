@@ -1,6 +1,6 @@
 import type { CardFormat, CardInput } from '../draw/card/index.ts';
 import { drawnLarger, SMALL_JEWELLERY_SCALE } from '../draw/index.ts';
-import type { Guide, GuideLook } from '../guide/index.ts';
+import { dayOf, type Guide, type GuideLook } from '../guide/index.ts';
 import type { Fonts } from '../type/index.ts';
 import { type Formats, type Phrase, phrase } from '../words/index.ts';
 import type { Motifs } from './items.ts';
@@ -25,16 +25,12 @@ export const cardInput = (
   const planned = guide.plan.days
     .flatMap(({ occasions }) => occasions)
     .find((entry) => entry.occasion === occasion?.id);
-  const degrees = planned?.airC ?? { low: look.outdoors.lowC, high: look.outdoors.highC };
   const larger = pieces.filter(({ kind }) => drawnLarger(kind)).map(({ name }) => name);
   return {
     format,
     number: formats.count(look.number),
     title: say(look.title),
-    eyebrow:
-      occasion === undefined
-        ? say(phrase('guide', 'card for any day', degrees))
-        : say(phrase('guide', 'card for a day', { date: occasion.on, ...degrees })),
+    eyebrow: say(occasion === undefined ? phrase('guide', 'any day', {}) : dayOf(occasion, planned)),
     wear: look.wearIt.slice(0, 2).map(say).join(' '),
     studio: studio.name,
     footer: brief.title,

@@ -25,23 +25,39 @@ export interface WarmthDay {
   readonly looks: readonly { readonly lowC: number; readonly highC: number }[];
 }
 
-const PLOT = { width: 640, height: 280, left: 58, right: 12, top: 12, bottom: 34 } as const;
-const DEGREES_EVERY = 5;
+const PLOT = { width: 640, height: 288, left: 58, right: 12, top: 12, bottom: 42 } as const;
+/** Labels stand no closer than this, so that they keep apart where a phone shows the plot small and its letters large. */
+const LABELS_APART = { down: 25, across: 34 } as const;
+/** Steps of the scale of degrees, the finest that keeps its labels apart. */
+const DEGREE_STEPS = [5, 10, 20] as const;
+
+/** Labels in their order, leaving out those that stand too close to the last one kept. */
+const keptApart = (axis: readonly Axis[], apart: number): readonly Axis[] => {
+  let last: number | undefined;
+  return axis.filter(({ at }) => {
+    if (last !== undefined && Math.abs(at - last) < apart) return false;
+    last = at;
+    return true;
+  });
+};
 
 /** Positions for the plot of warmth; y grows downward, in the units of the view box. */
 export const warmthPlot = (days: readonly WarmthDay[], label: (celsius: number) => string): WarmthPlot => {
   const known = days.flatMap(({ weather, looks }) => [...(weather === undefined ? [] : [weather]), ...looks]);
-  const low = Math.floor(Math.min(0, ...known.map(({ lowC }) => lowC)) / DEGREES_EVERY) * DEGREES_EVERY;
-  const high = Math.ceil(Math.max(20, ...known.map(({ highC }) => highC)) / DEGREES_EVERY) * DEGREES_EVERY;
+  const coldest = Math.min(0, ...known.map(({ lowC }) => lowC));
+  const warmest = Math.max(20, ...known.map(({ highC }) => highC));
   const bottom = PLOT.height - PLOT.bottom;
+  const room = (bottom - PLOT.top) / LABELS_APART.down;
+  const step = DEGREE_STEPS.find((every) => (warmest - coldest) / every + 2 <= room) ?? 20;
+  const [low, high] = [Math.floor(coldest / step) * step, Math.ceil(warmest / step) * step];
   const y = scaleLinear().domain([low, high]).range([bottom, PLOT.top]);
   const x = scalePoint()
     .domain(days.map((_, index) => String(index)))
     .range([PLOT.left, PLOT.width - PLOT.right])
     .padding(0.6);
+  const daysALabel = Math.max(1, Math.ceil(LABELS_APART.across / x.step()));
   const degrees: Axis[] = [];
-  for (let degree = low; degree <= high; degree += DEGREES_EVERY)
-    degrees.push({ at: round(y(degree)), label: label(degree) });
+  for (let degree = low; degree <= high; degree += step) degrees.push({ at: round(y(degree)), label: label(degree) });
   return {
     width: PLOT.width,
     height: PLOT.height,
@@ -51,7 +67,7 @@ export const warmthPlot = (days: readonly WarmthDay[], label: (celsius: number) 
     step: round(Math.min(28, x.step() * 0.5)),
     days: days.map(({ label: said, weather }, index) => ({
       at: round(x(String(index)) ?? 0),
-      label: said,
+      label: index % daysALabel === 0 ? said : '',
       ...(weather === undefined
         ? {}
         : { band: { y: round(y(weather.highC)), height: round(Math.max(2, y(weather.lowC) - y(weather.highC))) } }),
@@ -103,7 +119,13 @@ export const worthPlot = (
     left: PLOT.left + 12,
     bottom,
     grams: x.ticks(5).map((value) => ({ at: round(x(value)), label: labels.grams(value) })),
-    looks: y.ticks(5).map((value) => ({ at: round(y(value)), label: labels.count(value) })),
+    looks: keptApart(
+      y
+        .ticks(5)
+        .toReversed()
+        .map((value) => ({ at: round(y(value)), label: labels.count(value) })),
+      LABELS_APART.down,
+    ),
     dots: pieces.map(({ grams, looks, fill, name }) => ({ x: round(x(grams)), y: round(y(looks)), fill, title: name })),
   };
 };

@@ -1,4 +1,5 @@
-import type { Guide, GuideLook } from '../../guide/index.ts';
+import { dayOf, type Guide, type GuideLook, isForWater } from '../../guide/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import { CLOTH_TAPE_LABEL_X, CLOTH_TAPE_WIDTH, type ClothTape, clothTape } from '../svg/cloth-tape.ts';
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
@@ -24,7 +25,10 @@ export interface LookView {
   readonly words: Readonly<
     Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'swaps' | 'note', string>
   >;
-  readonly tape: DegreeTape;
+  /** Undefined for swimwear, of which degrees say nothing. */
+  readonly tape: DegreeTape | undefined;
+  /** How the degrees are found, and the insulation behind them. */
+  readonly found: { readonly heading: string; readonly sentences: readonly string[] };
   readonly layers: readonly { readonly what: string; readonly degrees: string }[];
   readonly onTrip: readonly { readonly when: string; readonly what: string }[];
   readonly pieces: readonly {
@@ -47,7 +51,7 @@ const NEAR_SHOWN = 4;
 const LONG_NOTE = 420;
 
 const layersOf = (look: GuideLook, nameOf: (id: string) => string, voice: SiteVoice): LookView['layers'] =>
-  look.outdoors.steps.length < 2
+  look.outdoors.steps.length < 2 || isForWater(look.look)
     ? []
     : look.outdoors.steps.map(({ layers, lowC, highC }) => ({
         what: layers.length === 0 ? voice.word('no layers') : voice.word('with layers', { layers: layers.map(nameOf) }),
@@ -73,6 +77,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
   const nameOf = (id: string): string => byId.get(id)?.name ?? id;
   const title = say(look.title);
   const occasions = guide.brief.occasions.filter(({ id }) => look.occasions.includes(id));
+  const planned = new Map(guide.plan.days.flatMap((day) => day.occasions.map((entry) => [entry.occasion, entry])));
   const [first] = occasions;
   const card = pictures.cards[look.slug];
   const { lowC, highC } = look.outdoors;
@@ -121,7 +126,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     ruler: rulerOf(guide, look, pictures),
     card: card === undefined ? undefined : { href: card.portrait.address, text: word('card to keep') },
     change: { href: tryHref(look.look.worn.map(({ piece }) => piece)), text: word('try this') },
-    wearIt: look.wearIt.map(say),
+    wearIt: look.wearIt.filter(({ key }) => key !== 'wear it outdoors').map(say),
     words: {
       wearIt: word('wear it when'),
       comfort: word('comfortable between', { low: lowC, high: highC }),
@@ -133,11 +138,23 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       swaps: word('one piece swaps'),
       note: word('note heading'),
     },
-    tape: degreeTape(TAPE, [lowC, highC], (celsius) =>
-      formats.number(Math.round(guide.studio.temperature === 'F' ? (celsius * 9) / 5 + 32 : celsius), 0),
-    ),
+    tape: isForWater(look.look)
+      ? undefined
+      : degreeTape(TAPE, [lowC, highC], (celsius) =>
+          formats.number(Math.round(guide.studio.temperature === 'F' ? (celsius * 9) / 5 + 32 : celsius), 0),
+        ),
+    found: {
+      heading: word('about degrees'),
+      sentences: [
+        phrase('comfort', 'how degrees are found', {}),
+        phrase('comfort', 'clo range', { ...look.outdoors.clo }),
+      ].map(say),
+    },
     layers: layersOf(look, nameOf, voice),
-    onTrip: occasions.map(({ what, on }) => ({ when: formats.date(on), what })),
+    onTrip: occasions.map((occasion) => ({
+      when: say(dayOf(occasion, planned.get(occasion.id))),
+      what: occasion.what,
+    })),
     pieces: look.look.worn.map(({ piece }) => ({
       name: nameOf(piece),
       fabric: byId.get(piece)?.fabricText ?? '',

@@ -1,4 +1,4 @@
-import type { Guide } from '../../guide/index.ts';
+import { type Guide, isForWater } from '../../guide/index.ts';
 import { phrase } from '../../words/index.ts';
 import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -53,14 +53,16 @@ export interface NumbersView {
 interface ToldDay extends WarmthDay {
   readonly date: string;
   readonly homeward: boolean;
-  /** Numbers of its looks. */
+  /** Numbers of its looks, swimwear apart, of which degrees say nothing. */
   readonly said: readonly number[];
 }
 
 const daysOf = (guide: Guide): readonly ToldDay[] =>
   guide.plan.days.map(({ date, weather, homeward, occasions }) => {
     const numbers = new Set(
-      occasions.flatMap(({ look }) => guide.looks.find((shown) => shown.look.id === look?.id)?.number ?? []),
+      occasions
+        .flatMap(({ look }) => guide.looks.find((shown) => shown.look.id === look?.id) ?? [])
+        .flatMap(({ look, number }) => (isForWater(look) ? [] : [number])),
     );
     return {
       date,

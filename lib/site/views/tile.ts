@@ -1,4 +1,4 @@
-import type { Guide, GuideLook } from '../../guide/index.ts';
+import { type Guide, type GuideLook, isForWater } from '../../guide/index.ts';
 import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -9,6 +9,7 @@ export interface LookTile {
   readonly title: string;
   readonly href: string;
   readonly image: ImageView | undefined;
+  /** The air it is good for outdoors; where it is worn, when it is swimwear. */
   readonly degrees: string;
   readonly dress: string;
   /** Names to stand beside the picture, where its colours alone do not tell the pieces apart for everyone. */
@@ -27,7 +28,9 @@ export const tileOf = (
   title: voice.say(look.title),
   href: `looks/${look.slug}/`,
   image: lookImage(guide, look, pictures, voice, atMost),
-  degrees: voice.formats.celsiusRange(look.outdoors.lowC, look.outdoors.highC),
+  degrees: isForWater(look.look)
+    ? voice.word('by the water')
+    : voice.formats.celsiusRange(look.outdoors.lowC, look.outdoors.highC),
   dress: voice.word('dress from to', {
     low: DRESS_CODES[look.dress.low] ?? '',
     high: DRESS_CODES[look.dress.high] ?? '',

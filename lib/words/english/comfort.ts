@@ -41,7 +41,7 @@ export const comfort = {
   'how degrees are found': () =>
     'Degrees are estimates from published garment tables, give or take a quarter of the insulation: ISO 7730 in rooms and in warmth, ISO 11079 in the cold; the join between 10 and 20 °C is our own. People differ; go by how you feel.',
   'clo range': (v: { off: number; on: number }, f: Formats) =>
-    `${f.number(v.off, 2)} clo with layers off, ${f.number(v.on, 2)} clo with all on (estimated)`,
+    `This look insulates ${f.number(v.off, 2)} clo with its layers off and ${f.number(v.on, 2)} clo with all on (estimated).`,
   'required clo': (v: { min: number; max: number; method: string }, f: Formats) =>
     `asks for ${f.number(v.min, 2)} to ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v: { index: number; band: string }, f: Formats) =>

@@ -10,12 +10,17 @@ export const guide = {
   'wear it anywhere': (v: { low: string; high: string }) =>
     v.low === v.high ? `Right wherever the dress is ${v.low}.` : `Right from ${v.low} to ${v.high}.`,
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
-    `Outdoors on foot, ${f.celsiusRange(v.low, v.high)}.`,
+    `Outdoors on foot: good for ${f.celsiusRange(v.low, v.high)}.`,
   'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
-    `Indoors, sitting, ${f.celsiusRange(v.low, v.high)}.`,
+    `Sitting indoors: good for ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it by water': () => 'For swimming and by the water.',
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
-  'card for a day': (v: { date: string; low: number; high: number }, f: Formats) =>
-    `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)}`,
-  'card for any day': (v: { low: number; high: number }, f: Formats) => `Any day, ${f.celsiusRange(v.low, v.high)}`,
+  /** The air an occasion was dressed for, so that nobody takes it for what the look is good for. */
+  'day outdoors': (v: { date: string; low: number; high: number }, f: Formats) =>
+    `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)} expected outdoors`,
+  'day indoors': (v: { date: string; low: number; high: number }, f: Formats) =>
+    `${f.date(v.date)}, in a room of ${f.celsiusRange(v.low, v.high)}`,
+  'day without weather': (v: { date: string }, f: Formats) => f.date(v.date),
+  'any day': () => 'For any day it suits',
   'straight grain': () => 'straight grain',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -84,8 +84,10 @@ export const site = {
   'look of any day': () => 'A look for any day it suits',
   'wear it when': () => 'Wear it when',
   'comfortable between': (v: { low: number; high: number }, f: Formats) =>
-    `Comfortable at ${f.celsiusRange(v.low, v.high)}`,
-  'comfort means': () => 'Outdoors, strolling, in shade and a light breeze.',
+    `Outdoors on foot, ${f.celsiusRange(v.low, v.high)}`,
+  'comfort means': () => 'Strolling in shade and a light breeze, from every layer on to every layer off.',
+  'about degrees': () => 'How the degrees are found',
+  'by the water': () => 'by the water',
   'layers heading': () => 'Layers',
   'no layers': () => 'Without layers',
   'with layers': (v: { layers: string[] }, f: Formats) => `With ${f.list(v.layers)}`,

@@ -27,7 +27,7 @@ export const comfort = {
   'how degrees are found': () =>
     'Die Gradangaben sind aus veröffentlichten Kleidungstabellen geschätzt, auf ein Viertel der Isolation genau: ISO 7730 in Räumen und bei Wärme, ISO 11079 bei Kälte; der Übergang zwischen 10 und 20 °C ist unser eigener. Jeder empfindet anders: Was zählt, ist Ihr Gefühl.',
   'clo range': (v, f) =>
-    `${f.number(v.off, 2)} clo ohne Schichten, ${f.number(v.on, 2)} clo mit allen Schichten (geschätzt)`,
+    `Dieser Look dämmt mit ${f.number(v.off, 2)} clo ohne Schichten und ${f.number(v.on, 2)} clo mit allen (geschätzt).`,
   'required clo': (v, f) =>
     `verlangt ${f.number(v.min, 2)} bis ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v, f) =>

@@ -10,10 +10,13 @@ export const guide = {
   'wear it also for': (v, f) => `Auch für ${f.list(v.occasions.map(quoted))}.`,
   'wear it anywhere': (v) =>
     v.low === v.high ? `Richtig beim Dresscode ${dress(v.low)}.` : `Richtig von ${dress(v.low)} bis ${dress(v.high)}.`,
-  'wear it outdoors': (v, f) => `Draußen zu Fuß, ${f.celsiusRange(v.low, v.high)}.`,
-  'wear it indoors': (v, f) => `Drinnen im Sitzen, ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it outdoors': (v, f) => `Draußen zu Fuß: gut bei ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it indoors': (v, f) => `Drinnen im Sitzen: gut bei ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it by water': () => 'Zum Schwimmen und am Wasser.',
   'photo not used': (v) => `Foto nicht verwendet: ${quoted(v.piece)} (${v.why}).`,
-  'card for a day': (v, f) => `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)}`,
-  'card for any day': (v, f) => `Jeden Tag, ${f.celsiusRange(v.low, v.high)}`,
+  'day outdoors': (v, f) => `${f.date(v.date)}, draußen ${f.celsiusRange(v.low, v.high)} erwartet`,
+  'day indoors': (v, f) => `${f.date(v.date)}, in einem Raum mit ${f.celsiusRange(v.low, v.high)}`,
+  'day without weather': (v, f) => f.date(v.date),
+  'any day': () => 'Für jeden Tag, zu dem er passt',
   'straight grain': () => 'Fadenlauf',
 } satisfies Translation<typeof english.guide>;
