@@ -5,7 +5,7 @@ import { imposition } from '../../lib/print/booklet/impose.ts';
 import { bookletPdf } from '../../lib/print/index.ts';
 import { cardPicture } from './cards.ts';
 import { makeGuide, PIECES } from './guide.ts';
-import { bytesOf, elements, readPdf } from './reader.ts';
+import { bytesOf, elements, paintPage, readPdf } from './reader.ts';
 import { SOURCES } from './sources.ts';
 
 const MILLIMETRES_A_POINT = 25.4 / 72;
@@ -174,6 +174,25 @@ describe('the booklet', () => {
     const { pages } = await readPdf(bytesOf(printed));
     expect(pages.length % 4).toBe(0);
     expect(pages.map(({ text }) => text).join(' ')).toContain('The capsule has no pieces yet.');
+  });
+
+  it.each(['A4', 'Letter'] as const)('leaves no page of half a sheet of %s nearly blank', async (paper) => {
+    for (const looks of [24, 20, 12, 5]) {
+      const bytes = bytesOf(await bookletPdf(makeGuide({ looks }), SOURCES, { paper }));
+      const { pages } = await readPdf(bytes);
+      for (const page of pages.keys()) {
+        const { width, height, data } = await paintPage(bytes, page, 24);
+        const inked = (from: number, to: number): boolean => {
+          for (let y = Math.floor(from * height); y < to * height; y++)
+            for (let x = 0; x < width; x++) if ((data[(y * width + x) * 4] ?? 255) < 235) return true;
+          return false;
+        };
+        // ten bands from the head to the folio
+        const bands = Array.from({ length: 10 }, (_, band) => inked(0.07 + band * 0.085, 0.07 + (band + 1) * 0.085));
+        const filled = bands.filter(Boolean).length;
+        expect(filled, `${looks} looks, page ${page + 1} of ${pages.length}`).toBeGreaterThanOrEqual(5);
+      }
+    }
   });
 
   it('is the same bytes every time', async () => {

@@ -5,8 +5,9 @@ import { FOLDED, type PaperName } from '../paper.ts';
 import type { Picture } from '../pdf/pictures.ts';
 import { cautionsPart, notesPage } from './closing.ts';
 import { backPage, coverPage, palettePart } from './cover.ts';
+import { daysPart } from './days-part.ts';
 import { layPages } from './impose.ts';
-import { daysPart, looksPart } from './looks-part.ts';
+import { looksPart } from './looks-part.ts';
 import { type BookPage, paintFolio } from './pages.ts';
 import { piecesPart } from './pieces-part.ts';
 
@@ -77,7 +78,7 @@ export const bookletPdf = async (guide: Guide, sources: PrintSources, choice: Bo
     ...cautionsPart(job, size),
   ];
   const wide = choice.looksAPage === undefined && aPage === 4 ? wideLooks(guide.looks.length, inside(0).length) : 0;
-  const pages = padded(inside(wide), notesPage(job, size), backPage(job, size));
+  const pages = padded(inside(wide), notesPage(job, size), backPage(job, size, bleed, choice.imposed === true));
   const surfaces = layPages(job.press, pages.length, { paper, imposed: choice.imposed === true, bleed });
   surfaces.forEach((surface, index) => {
     const page = pages[index];

@@ -7,6 +7,8 @@ import { text } from '../set/text.ts';
 import { type BookPage, bookArea, flowingPart, partHead } from './pages.ts';
 
 const RULE_STEP = 8.4;
+/** Lines to write on, at least; more where the page has room. */
+const LEAST_LINES = 4;
 
 /** Lines to write on. */
 const ruledLines = (job: Job, height: number): Block =>
@@ -53,10 +55,16 @@ export const cautionsPart = (job: Job, size: Size): readonly BookPage[] => {
   );
   const shared: SharedTag = {};
   const list: FlowItem[] = rows.map((block) => ({ block: tagged('L', block, {}, shared), above: 2 }));
-  return flowingPart(job, size, job.say('cautions'), [
-    ...list,
-    { block: tagged('P', text(setter, job.say('cautions closing'), types.key)), above: 5 },
-    { block: tagged('H3', text(setter, job.say('own notes'), types.panel)), above: 9, withNext: true },
-    { block: ruledLines(job, 42) },
-  ]);
+  return flowingPart(
+    job,
+    size,
+    job.say('cautions'),
+    [
+      ...list,
+      { block: tagged('P', text(setter, job.say('cautions closing'), types.key)), above: 5 },
+      { block: tagged('H3', text(setter, job.say('own notes'), types.panel)), above: 9, withNext: true },
+      { block: ruledLines(job, LEAST_LINES * RULE_STEP) },
+    ],
+    { tail: (height) => ruledLines(job, height) },
+  );
 };

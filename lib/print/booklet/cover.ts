@@ -8,9 +8,10 @@ import type { FlowItem } from '../set/flow.ts';
 import { prose } from '../set/markdown.ts';
 import { stitch } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
+import { paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
 import { layPicture } from './look-block.ts';
-import { type BookPage, bookArea, flowingPart } from './pages.ts';
+import { type BookPage, bookArea, flowingPart, roomiest } from './pages.ts';
 
 import { proseTypes } from './prose-types.ts';
 
@@ -91,7 +92,34 @@ export const coverPage = (job: Job, size: Size, bleed: number, fold: boolean): B
   },
 });
 
-export const backPage = (job: Job, size: Size): BookPage => ({
+const BACK_GAP = 8;
+/** Pieces side by side on the back, by how many there are, and the height of one to its width. */
+const ACROSS = (pieces: number): number => Math.max(3, Math.ceil(Math.sqrt(pieces * 0.9)));
+const UPRIGHT = 1.15;
+const PIECE_SHARE = 0.82;
+
+/** Every piece once, small, over the back: what the booklet was about. */
+const allPieces = (job: Job, surface: Surface, area: Area): void => {
+  const { pieces } = job.guide;
+  const across = ACROSS(pieces.length);
+  const rows = Math.ceil(pieces.length / across);
+  const width = Math.min(area.width / across, area.height / rows / UPRIGHT);
+  const height = width * UPRIGHT;
+  const left = area.x;
+  surface.artifact(() => {
+    pieces.forEach((piece, index) => {
+      paintThumbnail(surface, job.art(piece, 'full', 0.3), {
+        x: left + (index % across) * width,
+        y: area.y + Math.floor(index / across) * height,
+        width: width * PIECE_SHARE,
+        height: height * PIECE_SHARE,
+      });
+    });
+  });
+};
+
+/** The back: every piece once, who made it, and the palette as on the front. `fold` as there, at the right. */
+export const backPage = (job: Job, size: Size, bleed: number, fold: boolean): BookPage => ({
   bare: true,
   paint: (surface, page) => {
     const { types, inks, guide } = job;
@@ -104,20 +132,28 @@ export const backPage = (job: Job, size: Size): BookPage => ({
     );
     const area = bookArea(size, page);
     const height = block.height(area.width);
-    block.paint(surface, { ...area, y: area.y + area.height - height, height });
+    const foot = size.height - BAND - BACK_GAP - height;
+    block.paint(surface, { ...area, y: foot, height });
+    if (guide.pieces.length > 0) allPieces(job, surface, { ...area, height: foot - BACK_GAP - area.y });
+    paletteBand(job, surface, {
+      x: -bleed,
+      y: size.height - BAND,
+      width: size.width + bleed + (fold ? 0 : bleed),
+      height: BAND + bleed,
+    });
   },
 });
 
-const swatches = (job: Job): Block => {
+const swatches = (job: Job, high: number): Block => {
   const { setter } = job.press;
   const palette = paletteOf(job);
   const cells = palette.map(
     ({ name, hex }): Block =>
       stack([
-        drawn(15, (surface, { x, y, width }) =>
+        drawn(high, (surface, { x, y, width }) =>
           surface.artifact(() =>
             surface.rectangle(
-              { x, y, width, height: 15 },
+              { x, y, width, height: high },
               { fill: hex, stroke: { colour: job.inks.hair, width: 0.25 } },
             ),
           ),
@@ -136,13 +172,19 @@ const swatches = (job: Job): Block => {
   return grid(cells, 5, { across: 2, down: 3 });
 };
 
+/** Heights of a swatch, millimetres, as far as the page has room. */
+const SWATCHES = [48, 44, 40, 36, 32, 28, 24, 20, 15];
+
 /** Palette, the mood in words, and why it was chosen. */
-export const palettePart = (job: Job, size: Size): readonly BookPage[] => {
+export const palettePart = (job: Job, size: Size): readonly BookPage[] =>
+  roomiest(SWATCHES, (high) => paletteWith(job, size, high));
+
+const paletteWith = (job: Job, size: Size, high: number): readonly BookPage[] => {
   const { setter } = job.press;
   const { types, inks, guide } = job;
   const { words } = guide.capsule.mood;
   const items: FlowItem[] = [
-    { block: swatches(job) },
+    { block: swatches(job, high) },
     ...(words.length > 0
       ? [
           {

@@ -1,11 +1,8 @@
-import { dayPlace, freeDay, when } from '../days/day-block.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
-import { type Block, grid, row, space, stack, tagged } from '../set/block.ts';
-import type { FlowItem } from '../set/flow.ts';
+import { type Block, grid, stack, tagged } from '../set/block.ts';
 import { prose } from '../set/markdown.ts';
 import { text } from '../set/text.ts';
-import { inked, resized } from '../types.ts';
 import { smallLook, smallWordsHeight, wideLook } from './look-block.ts';
 import { type BookPage, bookArea, bookMeasure, flowingPart, partHead } from './pages.ts';
 
@@ -61,66 +58,4 @@ export const looksPart = (job: Job, size: Size, aPage: 2 | 4, wide = 0): readonl
       },
     };
   });
-};
-
-/** Which look on which occasion: the plan in a few lines. */
-export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
-  const { guide, types, inks, formats } = job;
-  const { setter } = job.press;
-  const numbers = new Map(guide.looks.map(({ look, number }) => [look.id, number]));
-  const occasions = new Map(guide.brief.occasions.map((occasion) => [occasion.id, occasion]));
-  if (guide.plan.days.length === 0) return [];
-  const items = guide.plan.days.map((day): FlowItem => {
-    const lines = day.occasions.map((planned): Block => {
-      const occasion = occasions.get(planned.occasion);
-      const number = planned.look === undefined ? undefined : numbers.get(planned.look.id);
-      const worn =
-        planned.look === undefined
-          ? job.say('no look')
-          : formats.list(job.names(planned.look.worn.map(({ piece }) => piece)));
-      const shown = number === undefined ? '–' : String(number);
-      return tagged(
-        'LI',
-        row(
-          [
-            {
-              width: 8,
-              block: tagged(
-                'Lbl',
-                text(setter, shown, inked({ ...resized(types.title, 13), style: 'title italic' }, inks.thread)),
-              ),
-            },
-            {
-              width: { share: 1 },
-              block: tagged(
-                'LBody',
-                stack(
-                  [
-                    tagged('P', text(setter, occasion?.what ?? planned.occasion, types.text)),
-                    ...(occasion === undefined ? [] : [tagged('P', text(setter, when(job, occasion), types.key))]),
-                    ...(number === undefined || planned.look === undefined
-                      ? [tagged('P', text(setter, worn, types.key))]
-                      : []),
-                  ],
-                  0.8,
-                ),
-              ),
-            },
-          ],
-          { gap: 1 },
-        ),
-      );
-    });
-    const where = dayPlace(job, day);
-    const heading = [formats.date(day.date), ...(where === undefined ? [] : [where])].join(', ');
-    return {
-      block: stack([
-        tagged('H3', text(setter, heading, resized(types.kind, 9.5))),
-        space(1.4),
-        lines.length > 0 ? tagged('L', stack(lines, 1.4)) : tagged('P', text(setter, freeDay(job, day), types.text)),
-      ]),
-      above: 4.5,
-    };
-  });
-  return flowingPart(job, size, job.say('the days'), items, { level: true });
 };

@@ -63,20 +63,43 @@ export const partHead = (job: Job, title: string): Block =>
     space(5),
   ]);
 
-/** A part that runs over as many pages as it takes; level, when its last page should not hold a stray line. */
+/** The roomiest of some settings, roomiest first, that takes no more pages than the closest. */
+export const roomiest = (
+  settings: readonly number[],
+  build: (setting: number) => readonly BookPage[],
+): readonly BookPage[] => {
+  const closest = build(settings.at(-1) ?? 0);
+  for (const setting of settings.slice(0, -1)) {
+    const pages = build(setting);
+    if (pages.length <= closest.length) return pages;
+  }
+  return closest;
+};
+
+/**
+ * A part that runs over as many pages as it takes; level, when its last page should not hold a stray line. `tail` fills what
+ * its last page leaves.
+ */
 export const flowingPart = (
   job: Job,
   size: Size,
   title: string,
   items: readonly FlowItem[],
-  { level = false }: { readonly level?: boolean } = {},
+  { level = false, tail }: { readonly level?: boolean; readonly tail?: (height: number) => Block } = {},
 ): readonly BookPage[] => {
   const measure = bookMeasure(size);
   const head: FlowItem = { block: partHead(job, title), withNext: true };
   const frames = (level ? levelFlow : flow)([head, ...items], measure.width, () => measure.height);
   return frames.map(
     (frame, index): BookPage => ({
-      paint: (surface, page) => frame.paint(surface, bookArea(size, page)),
+      paint: (surface, page) => {
+        const area = bookArea(size, page);
+        frame.paint(surface, area);
+        const taken = frame.height(measure.width);
+        const height = measure.height - taken;
+        if (tail !== undefined && index === frames.length - 1 && height > 0)
+          tail(height).paint(surface, { ...area, y: area.y + taken, height });
+      },
       ...(index === 0 ? { bookmark: { title, level: 1 } } : {}),
     }),
   );

@@ -8,10 +8,12 @@ import { prose } from '../set/markdown.ts';
 import { text } from '../set/text.ts';
 import { paintThumbnail } from '../thumbnail.ts';
 import { resized } from '../types.ts';
-import { type BookPage, flowingPart } from './pages.ts';
+import { type BookPage, flowingPart, roomiest } from './pages.ts';
 
 import { smallProse } from './prose-types.ts';
 
+/** Between rows, millimetres, as far as the pages have room. */
+const ROW_GAPS = [12, 11, 10, 9, 8, 7, 6, 5, 4, 3];
 const PICTURE = { width: 21, height: 25 };
 
 const pieceCell = (job: Job, piece: Piece, photo: Picture | undefined): Block => {
@@ -54,6 +56,15 @@ const pieceCell = (job: Job, piece: Piece, photo: Picture | undefined): Block =>
 
 /** Every piece with its picture, colour, cloth and the stylist's note. */
 export const piecesPart = (job: Job, size: Size, photos: ReadonlyMap<string, Picture>): readonly BookPage[] => {
+  return roomiest(ROW_GAPS, (gap) => piecesApart(job, size, photos, gap));
+};
+
+const piecesApart = (
+  job: Job,
+  size: Size,
+  photos: ReadonlyMap<string, Picture>,
+  above: number,
+): readonly BookPage[] => {
   const { pieces } = job.guide;
   const rows: FlowItem[] = [];
   const list: SharedTag = {};
@@ -67,8 +78,8 @@ export const piecesPart = (job: Job, size: Size, photos: ReadonlyMap<string, Pic
         stand: 'middle',
       };
     });
-    rows.push({ block: tagged('L', row(cells, { gap: 4 }), {}, list), above: 3 });
+    rows.push({ block: tagged('L', row(cells, { gap: 4 }), {}, list), above });
   }
   const empty: FlowItem = { block: tagged('P', text(job.press.setter, job.say('no pieces'), job.types.fact)) };
-  return flowingPart(job, size, job.say('the pieces'), rows.length > 0 ? rows : [empty]);
+  return flowingPart(job, size, job.say('the pieces'), rows.length > 0 ? rows : [empty], { level: true });
 };
