@@ -57,10 +57,10 @@ const DRAPE: Partial<Record<Surface, Drape>> = {
 };
 
 /** Lightness below which the inside of a dark cloth would be a black hole. */
-const DARKEST_INSIDE = 0.29;
+const DARKEST_INSIDE = 0.34;
 
 /** How much the inside of a garment differs from its outside: darker, but for cloth that is all but black. */
-const insideStep = (l: number): number => (l > 0.8 ? -0.1 : Math.max(-0.16, DARKEST_INSIDE - l));
+const insideStep = (l: number): number => (l > 0.8 ? -0.1 : Math.max(-0.13, Math.min(0.03, DARKEST_INSIDE - l)));
 
 /** Tones of a cloth from its ground: shade drifts cool, light drifts warm; pale and dark cloth need other steps. */
 export const clothTones = (ground: string, surface: Surface): Omit<Cloth, 'accents' | 'tiles' | 'swatch' | 'sheer'> => {

@@ -5,7 +5,8 @@ import { sideLength } from '../lower/index.ts';
 import { drawSocks, sockHeight } from './sock.ts';
 import type { SockDesign } from './sock-parts.ts';
 import { drawThermals } from './thermals.ts';
-import { drawTights, type TightsDesign, tightsLength } from './tights.ts';
+import { drawTights, tightsLength } from './tights.ts';
+import type { TightsDesign } from './tights-leg.ts';
 
 /** Top of the cuff to the heel, by where the sock ends on the leg. common practice, no source */
 const SHAFT = { none: 7, cropped: 8, ankle: 16, calf: 29, knee: 42 } as const;

@@ -31,7 +31,7 @@ export const swimsuit: DrawKind = (piece, detail) => {
   const [top, under, waistAt, cut] = [at(0.1), at(0.3), at(0.58), at(0.74)];
   backOfSuit(garment, { bust, hip, fork, under, cut });
   const right: Node[] = [
-    corner(11.4, top * 0.42),
+    ...STRAP_END,
     [12.6, top + 3.4],
     [15, lerp(top, under, 0.8)],
     corner(bust, under),
@@ -40,16 +40,22 @@ export const swimsuit: DrawKind = (piece, detail) => {
     ...legOpening(hip, cut, fork, gusset),
   ];
   const neck: Node[] = [
-    [-8, top * 0.42, 'corner'],
+    [-7.9, 2.4],
     [-7.4, top + 5],
     [-4, top + 10],
     [0, top + 11.4],
     [4, top + 10],
     [7.4, top + 5],
-    [8, top * 0.42, 'corner'],
+    [7.9, 2.4],
   ];
   garment.panel(
-    [corner(-11.4, top * 0.42), ...neck, ...right, [0, fork + 0.8], ...reversed(mirrored(right)).slice(0, -1)],
+    [
+      ...reversed(mirrored(STRAP_END)),
+      ...neck,
+      ...right,
+      [0, fork + 0.8],
+      ...reversed(mirrored(right)).slice(0, -STRAP_END.length),
+    ],
     {
       round: { from: [-bust, 0], to: [bust, 0], strength: 1 },
       inner: [
@@ -82,6 +88,14 @@ export const swimsuit: DrawKind = (piece, detail) => {
   return suitAnchors(garment, waistAt, fork);
 };
 
+/** Where a strap turns over the shoulder. */
+const STRAP_END: readonly Node[] = [
+  [8.5, 0.6],
+  [9.7, 0],
+  [10.9, 0.6],
+  [11.5, 2.4],
+];
+
 const backOfSuit = (
   garment: Garment,
   m: { bust: number; hip: number; fork: number; under: number; cut: number },
@@ -91,12 +105,12 @@ const backOfSuit = (
     strap(
       garment,
       [
-        [side * 9.6, 4.6],
-        [side * 9.3, 1],
-        [side * 8.8, 6],
-        [side * 9.4, under - 3.4],
+        [side * 9, 1.4],
+        [side * 7.6, 6],
+        [side * 7.4, 11],
+        [side * 9, under - 3.4],
       ],
-      2.4,
+      2.6,
       true,
     );
   garment.inside(
