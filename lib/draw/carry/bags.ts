@@ -1,8 +1,9 @@
 import type { BAGS as BAG_KINDS } from '../../vocabulary/kinds/accessories.ts';
 import type { DrawKind } from '../drawing.ts';
+import { basket } from './basket.ts';
 import { briefcase, satchel } from './cases.ts';
 import { clutch, crossBody, flapBag } from './small-bags.ts';
-import { basket, beltBag, dayPack, shopper } from './soft.ts';
+import { beltBag, dayPack, shopper } from './soft.ts';
 import { shoulderBag, tote } from './totes.ts';
 
 /** How each kind of bag is drawn, seen from the front with its handles up. */

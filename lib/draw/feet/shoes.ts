@@ -3,10 +3,11 @@ import type { DrawKind } from '../drawing.ts';
 import { ankleBoots, chelsea, kneeBoots } from './boots.ts';
 import { balletFlats, mules } from './flats.ts';
 import { blockHeels, heeledSandals, pumps, slingbacks } from './heels.ts';
+import { brogues, derby, oxford } from './lace-ups.ts';
 import { hikingBoots, laceUpBoots } from './laced-boots.ts';
+import { boatShoes, loafers } from './moccasins.ts';
 import { espadrilles, flipFlops, sandals, wedgeSandals } from './sandals.ts';
 import { canvasShoes, trainers, walkingShoes } from './sport.ts';
-import { boatShoes, brogues, derby, loafers, oxford } from './town.ts';
 import { rainBoots, snowBoots } from './weather-boots.ts';
 
 /** How each kind of shoe is drawn: a pair in three-quarter view, from its last in centimetres. */
