@@ -22,6 +22,19 @@ describe('legwear', () => {
     expect((heights[2] ?? 0) - (heights[1] ?? 0)).toBeGreaterThan(8);
   });
 
+  test('thick tights lie with one shin folded over the other, and keep their length', () => {
+    for (const lengthCm of [90, 104]) {
+      const { outline } = drawn(LEGWEAR, pieceOf('wool tights', { lengthCm }));
+      const points = outline.flat();
+      const across = (from: number, to: number): number => {
+        const xs = points.filter(([, y]) => y >= from && y <= to).map(([x]) => x);
+        return Math.max(...xs) - Math.min(...xs);
+      };
+      expect(across(lengthCm - 8, lengthCm)).toBeLessThan(0.75 * across(30, 50));
+      expect(Math.max(...points.map(([, y]) => y))).toBeCloseTo(lengthCm, 0);
+    }
+  });
+
   test('absurd lengths are brought within reason, and it is said', () => {
     for (const kind of Object.keys(LEGWEAR) as (keyof typeof LEGWEAR)[])
       expect(legwearLength(pieceOf(kind, { lengthCm: 2000 })).clamped, kind).toBe(true);
