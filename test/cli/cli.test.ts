@@ -169,6 +169,16 @@ describe('the command line', () => {
     });
   });
 
+  it('explains as the README shows it', async () => {
+    const readme = await readFile(path.join(PROJECT, 'README.md'), 'utf8');
+    const shown = [...readme.matchAll(/^\$ npm run -s wayfold -- (explain .*)\n((?:.+\n)+)/gm)];
+    expect(shown).toHaveLength(2);
+    for (const [, words = '', answer = ''] of shown) {
+      const { out } = await run(words.split(' '));
+      expect(answer.replace(/```\n$/, '').trim()).toBe(out.trim());
+    }
+  });
+
   it('ends quietly when its reader has seen enough', () => {
     const shell = spawnSync('sh', ['-c', `npx tsx lib/cli.ts looks ${RAIL} | head -1`], {
       cwd: PROJECT,
