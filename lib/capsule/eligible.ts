@@ -1,21 +1,10 @@
-import { avoidedIn, differenceOf, isNeutral, seenColours } from '../colour/index.ts';
+import { avoidedIn, strayFromMood } from '../colour/index.ts';
 import type { Brief, NamedColour, Piece } from '../model/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 
-/** CIEDE2000 from every mood colour beyond which a coloured piece stands outside the mood. Own choice, as the colour check's. */
-const OUTSIDE_MOOD = 22;
-/** Shares below this are specks. common practice, no source */
-const SEEN_SHARE = 0.2;
-
-/** True when every colour that is seen is a neutral or near a colour of the palette; an empty palette refuses nothing. */
+/** True when every colour that is seen is of the mood; an empty palette refuses nothing. */
 export const insideMood = (piece: Piece, palette: readonly NamedColour[]): boolean =>
-  palette.length === 0 ||
-  seenColours(piece).every(
-    (colour) =>
-      colour.share < SEEN_SHARE ||
-      isNeutral(colour) ||
-      palette.some((other) => differenceOf(other.hex, colour.hex) <= OUTSIDE_MOOD),
-  );
+  strayFromMood(piece, palette) === undefined;
 
 /** Why a piece cannot be chosen; undefined when it can. */
 export type Refusal = 'left out' | 'refused by the brief' | 'outside the mood' | 'still to buy';

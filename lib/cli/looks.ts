@@ -13,7 +13,7 @@ type Level = (typeof LEVELS)[number];
 export const countLines = (counts: LookCounts, count: (value: bigint) => string): readonly string[] => {
   const rows: readonly (readonly [bigint, string])[] = [
     [counts.core, 'core looks: top and bottom, one-piece, or swimwear'],
-    [counts.layered, 'layered looks: cores with every choice of mid and outer layer; the figure the trade quotes'],
+    [counts.layered, 'layered looks: cores with every choice of mid and outer layer; what stylists usually count'],
     [counts.complete, 'complete looks: with legwear, shoes and accessories'],
   ];
   const width = Math.max(...rows.map(([value]) => count(value).length));

@@ -1,18 +1,14 @@
 import type { Finding, NamedColour, Piece } from '../model/index.ts';
 import { phrase } from '../words/index.ts';
 import { avoidedIn } from './avoid.ts';
-import { differenceOf } from './difference.ts';
+import { strayFromMood } from './mood.ts';
 import { isNeutral } from './neutral.ts';
 import { type PaletteReport, paletteReport } from './palette-report.ts';
-import { seenColours } from './piece-relation.ts';
 import type { HardToTell } from './vision.ts';
 
 /** Share of top × bottom pairs below which a capsule is called thin, and below which it is worth a word. Own choice. */
 const THIN = 0.5;
 const FAIR = 0.75;
-
-/** CIEDE2000 from every mood colour beyond which a coloured piece stands outside the mood. Own choice. */
-const OUTSIDE_MOOD = 22;
 
 type ById = (id: string) => Piece | undefined;
 
@@ -109,15 +105,9 @@ const avoidFindings = (pieces: readonly Piece[], avoid: readonly NamedColour[]):
       ),
   );
 
-const moodFindings = (pieces: readonly Piece[], mood: readonly NamedColour[]): readonly Finding[] => {
-  if (mood.length === 0) return [];
-  return pieces.flatMap((piece): Finding[] => {
-    const stray = seenColours(piece).find(
-      (colour) =>
-        colour.share >= 0.2 &&
-        !isNeutral(colour) &&
-        mood.every((other) => differenceOf(other.hex, colour.hex) > OUTSIDE_MOOD),
-    );
+const moodFindings = (pieces: readonly Piece[], mood: readonly NamedColour[]): readonly Finding[] =>
+  pieces.flatMap((piece): Finding[] => {
+    const stray = strayFromMood(piece, mood);
     if (stray === undefined) return [];
     return [
       {
@@ -130,7 +120,6 @@ const moodFindings = (pieces: readonly Piece[], mood: readonly NamedColour[]): r
       },
     ];
   });
-};
 
 /** What else the findings are measured against. */
 export interface ColourWishes {

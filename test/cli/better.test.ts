@@ -56,7 +56,7 @@ describe('wayfold compare', () => {
     expect(out).toContain('Ink and rose, 19 pieces');
     expect(out).toContain('19 and 19 pieces, of which 4 are shared, make 34 pieces together.');
     expect(out).toMatch(/dress: 1\n {4}Chestnut and rain: Copper slip dress\n {4}Ink and rose: Ink knitted dress/);
-    expect(out).toContain('17 of 17, proven the most');
+    expect(out).toContain('occasions dressed: all 17');
   });
 
   it('says the same as data, whichever comes first', async () => {
@@ -148,7 +148,7 @@ describe('wayfold list', () => {
     const { code, out } = await run(['list', RAIL], folder);
     expect(code).toBe(0);
     expect(out).toContain(
-      '  # The trip swims 2 times; two, so that one dries while the other is worn.\n  - what: "swimwear"',
+      '  # There is swimming twice on this trip; two, so that one dries while the other is worn.\n  - what: "swimwear"',
     );
     expect(await readdir(path.join(folder, 'content', 'lists'))).toEqual(before);
     await writeFile(path.join(folder, 'content', 'lists', 'from-the-trip.md'), out);
@@ -156,7 +156,7 @@ describe('wayfold list', () => {
     await writeFile(capsule, (await readFile(capsule, 'utf8')).replace('list: rail-in-autumn', 'list: from-the-trip'));
     const checked = await run(['check', RAIL], folder);
     expect(checked.code).toBe(0);
-    expect(checked.out).toContain('[list-underfilled] The list asks for 2 layers; there is 1.');
+    expect(checked.out).toContain('[list-underfilled] The list asks for 2 pieces under “layers”; there is 1.');
   });
 
   it('says the same as data', async () => {

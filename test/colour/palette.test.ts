@@ -17,6 +17,7 @@ import {
   paletteReport,
   relate,
   seenWith,
+  strayFromMood,
   suggestPalettes,
   suggestPalettesFrom,
   whatColourDoes,
@@ -178,6 +179,20 @@ describe('findings', () => {
   test('what is outside the mood', () => {
     const pieces = [piece('lime', 'top', ['lime']), piece('navy', 'bottom', ['navy'])];
     expect(rules(pieces, { mood: [colour('rust'), colour('cream')] })).toContain('colour-outside-mood lime');
+  });
+
+  test('a quiet tint or shade of a colour of the mood belongs to it, and so does a metal', () => {
+    const of = (name: string, ...mood: readonly string[]): boolean =>
+      strayFromMood(piece(name, 'top', [name]), mood.map(colour)) === undefined;
+    expect(of('pale blue', 'petrol', 'rust')).toBe(true);
+    expect(of('dusty rose', 'burgundy')).toBe(true);
+    expect(of('sage', 'bottle green')).toBe(true);
+    expect(of('gold', 'petrol')).toBe(true);
+    // a louder one of the family does not, nor a tint of another; greys have no family
+    expect(of('hot pink', 'burgundy')).toBe(false);
+    expect(of('pale blue', 'rust', 'charcoal')).toBe(false);
+    expect(of('powder pink', 'petrol')).toBe(false);
+    expect(of('lime')).toBe(true);
   });
 
   test('say what they mean', () => {

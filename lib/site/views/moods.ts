@@ -5,12 +5,19 @@ import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type Bolt, boltsOf } from './pieces.ts';
+import { type Bolt, boltsOf, type PieceTile, pieceToScale } from './pieces.ts';
 
 export interface SwatchView {
   readonly name: string;
   /** Below the guide's root. */
   readonly cloth: string | undefined;
+}
+
+/** A piece of a look that takes from both: drawn to the scale of the page, and named. */
+export interface DrawnPiece extends SwatchView {
+  readonly image: PieceTile['image'];
+  /** Prefix of the picture's addresses, below the guide's root. */
+  readonly root: string;
 }
 
 /** Two moods on one list, and in one bag. */
@@ -21,7 +28,7 @@ export interface PairView {
     readonly sides: readonly { readonly pieces: readonly SwatchView[]; readonly note: string }[];
   }[];
   readonly union: readonly string[];
-  readonly looks: readonly (readonly SwatchView[])[];
+  readonly looks: readonly (readonly DrawnPiece[])[];
 }
 
 export interface MoodsView {
@@ -52,6 +59,8 @@ type Member = { readonly guide: Guide; readonly pictures: PictureIndex };
 
 const BOLTS_SHOWN = 6;
 const CROSS_SHOWN = 6;
+/** Page pixels a centimetre of the drawings of one look beside one another. */
+const DRAWN_PX_PER_CM = 0.95;
 
 /** From this guide's root to that of another guide of the trip. */
 export const prefixOf = (guide: Guide, other: Guide): string =>
@@ -63,6 +72,15 @@ const swatchIn = (guide: Guide, members: readonly Member[], id: string): SwatchV
   return {
     name: owner?.guide.pieces.find((piece) => piece.id === id)?.name ?? id,
     cloth: owner === undefined || cloth === undefined ? undefined : prefixOf(guide, owner.guide) + cloth,
+  };
+};
+
+const drawnIn = (guide: Guide, members: readonly Member[], id: string): DrawnPiece => {
+  const owner = members.find((member) => member.guide.pieces.some((piece) => piece.id === id));
+  return {
+    ...swatchIn(guide, members, id),
+    image: owner === undefined ? undefined : pieceToScale(id, owner.pictures, DRAWN_PX_PER_CM),
+    root: owner === undefined ? '' : prefixOf(guide, owner.guide),
   };
 };
 
@@ -99,7 +117,9 @@ const pairView = (guide: Guide, members: readonly Member[], pair: MoodPair, { sa
       phrase('compare', 'union looks', digits(combined.counts)),
       phrase('compare', 'cross looks', digits(combined.cross)),
     ].map(say),
-    looks: combined.crossLooks.slice(0, CROSS_SHOWN).map(({ look }) => look.worn.map(({ piece }) => swatch(piece))),
+    looks: combined.crossLooks
+      .slice(0, CROSS_SHOWN)
+      .map(({ look }) => look.worn.map(({ piece }) => drawnIn(guide, members, piece))),
   };
 };
 

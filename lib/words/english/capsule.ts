@@ -1,7 +1,8 @@
 import type { Formats } from '../formats.ts';
 
 const pieces = (count: number, f: Formats): string => f.plural(count, { one: '# piece', other: '# pieces' });
-const times = (count: number, f: Formats): string => f.plural(count, { one: 'once', other: '# times' });
+const times = (count: number, f: Formats): string =>
+  count === 2 ? 'twice' : f.plural(count, { one: 'once', other: '# times' });
 
 /** A figure of one proposal beside the nearest of the others; `ahead` is 1 where it is the best, 0 where it is the worst. */
 interface Versus {
@@ -17,11 +18,12 @@ const versusLooks = ({ mine, theirs, ahead }: Versus, level: string, f: Formats)
 /** English sentences of the capsule room. */
 export const capsule = {
   'line under': ({ what, wanted, has }: { what: string; wanted: number; has: number }, f) =>
-    `The list asks for ${f.count(wanted)} ${what}; there ${has === 1 ? 'is' : 'are'} ${has === 0 ? 'none' : f.count(has)}.`,
-  'line under mend': ({ what, under }: { what: string; under: number }, f) => `Add ${f.count(under)} more to ${what}.`,
+    `The list asks for ${pieces(wanted, f)} under “${what}”; there ${has > 1 ? 'are' : 'is'} ${has === 0 ? 'none' : f.count(has)}.`,
+  'line under mend': ({ what, under }: { what: string; under: number }, f) =>
+    `Add ${f.plural(under, { one: '# more piece', other: '# more pieces' })} for “${what}”.`,
   'line over': ({ what, wanted, over }: { what: string; wanted: number; over: readonly string[] }, f) =>
-    `The list asks for ${f.count(wanted)} ${what}; ${f.list(over)} ${over.length === 1 ? 'is' : 'are'} beyond that.`,
-  'line over mend': () => 'Leave it at home, or let the list ask for more.',
+    `The list asks for ${pieces(wanted, f)} under “${what}”; ${f.list(over)} ${over.length === 1 ? 'is' : 'are'} beyond that.`,
+  'line over mend': () => 'Leave at home what is beyond the list, or let the list ask for more.',
   unlisted: ({ pieces: names }: { pieces: readonly string[] }, f) =>
     `${f.list(names)} ${names.length === 1 ? 'is' : 'are'} on no line of the list.`,
   'silhouette repeats': ({ pieces: names }: { pieces: readonly string[] }, f) =>
@@ -46,15 +48,15 @@ export const capsule = {
   'no dressier shoes': () => 'All the shoes are as dressy as each other.',
   'no dressier shoes mend': () => 'Bring one dressier pair, with a heel that can be managed.',
   swimsuits: ({ has, swims }: { has: number; swims: number }, f) =>
-    `The trip swims ${times(swims, f)}, and there is ${has === 0 ? 'no swimwear' : 'one piece of swimwear'}.`,
+    `There is swimming ${times(swims, f)} on this trip, and ${has === 0 ? 'no swimwear' : 'one piece of swimwear'}.`,
   'swimsuits mend': () => 'Pack two, so that one dries while the other is worn.',
 
   'let in': ({ why, pieces: names, lacking }: { why: string; pieces: readonly string[]; lacking: number }, f) =>
     `Let in ${f.count(lacking)} of the pieces that are ${why}: ${f.either(names)}.`,
   'add to wardrobe': ({ lacking, kinds, what }: { lacking: number; kinds: readonly string[]; what: string }, f) =>
-    `Add ${f.count(lacking)} to the wardrobe (${f.either(kinds)}), or ask for fewer ${what}.`,
+    `Add ${pieces(lacking, f)} to the wardrobe (${f.either(kinds)}), or ask for fewer under “${what}”.`,
   'line unfillable': ({ what, wanted, lacking }: { what: string; wanted: number; lacking: number }, f) =>
-    `The list asks for ${f.count(wanted)} ${what}; ${f.count(lacking)} cannot be found.`,
+    `The list asks for ${pieces(wanted, f)} under “${what}”; ${lacking === wanted ? 'none' : f.plural(wanted - lacking, { one: 'only # of them', other: 'only # of them' })} can be found.`,
   'list too long': ({ listed, most }: { listed: number; most: number }, f) =>
     `The list asks for ${pieces(listed, f)}, and at most ${f.count(most)} may be packed.`,
   'list too long mend': ({ over }: { over: number }, f) =>
@@ -68,7 +70,7 @@ export const capsule = {
   'too full mend': ({ over, line }: { over: number; line: string }, f) =>
     `Take ${f.litres(over)} more of bag${line === '' ? ', or two or more pieces off the list' : `, or ask for one fewer of "${line}"`}.`,
   'nothing within': ({ grams, litres }: { grams: number; litres: number }, f) =>
-    `No set was found that keeps to weight and volume together; the nearest takes ${f.grams(grams)} and ${f.litres(litres)}.`,
+    `No bag was found that keeps to weight and volume together; the nearest takes ${f.grams(grams)} and ${f.litres(litres)}.`,
   'nothing within mend': ({ overGrams, overLitres }: { overGrams: number; overLitres: number }, f) =>
     `Allow ${f.list([...(overGrams > 0 ? [f.grams(overGrams)] : []), ...(overLitres > 0 ? [f.litres(overLitres)] : [])])} more, or ask for one piece fewer.`,
   'nothing left': ({ wardrobe }: { wardrobe: number }, f) =>
@@ -82,7 +84,8 @@ export const capsule = {
     `The list has no place for ${f.list(names)}.`,
   'keep without place mend': ({ lacking }: { lacking: number }, f) =>
     `Allow ${f.plural(lacking, { one: '# piece', other: '# pieces' })} more, or keep fewer.`,
-  'too many looks': ({ most }: { most: number }, f) => `The wardrobe makes more than ${f.count(most)} layered looks.`,
+  'too many looks': ({ most }: { most: number }, f) =>
+    `This list lets in so much of the wardrobe that it makes more than ${f.count(most)} layered looks, too many to choose from.`,
   'too many looks mend': () => 'Give the mood a palette, or shorten the kinds on the list.',
   'fewer proposals': ({ found }: { found: number }, f) =>
     found === 1
@@ -115,8 +118,8 @@ export const capsule = {
     `unlike proposal 1: ${f.list(brings)}${leaves.length > 0 ? ` instead of ${f.list(leaves)}` : ''}`,
   bound: ({ looks, gap, bound, level }: { looks: number; gap: number; bound: number; level: string }, f) =>
     gap === 0
-      ? `${f.count(looks)} ${level} looks: proven the most that any bag makes which fills this list and dresses these occasions`
-      : `${f.count(looks)} ${level} looks: at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible, for no bag that fills this list and dresses these occasions makes more than ${f.count(bound)}`,
+      ? `${f.count(looks)} ${level} looks, the most possible: no bag that fills this list and dresses these occasions makes more`
+      : `${f.count(looks)} ${level} looks, at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible: no bag that fills this list and dresses these occasions makes more than ${f.count(bound)}`,
 
   'why tops': ({ days, washes, stretch }: { days: number; washes: number; stretch: number }, f) =>
     `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash day' : f.plural(washes, { one: '# wash day', other: '# wash days' })}: at most ${f.count(stretch)} days on what is clean.`,
@@ -127,7 +130,7 @@ export const capsule = {
       ? 'One for an evening.'
       : f.plural(formal, { one: 'One evening asks for it.', other: '# evenings ask for it.' }),
   'why swimwear': ({ swims }: { swims: number }, f) =>
-    `The trip swims ${times(swims, f)}; two, so that one dries while the other is worn.`,
+    `There is swimming ${times(swims, f)} on this trip; two, so that one dries while the other is worn.`,
   'why layers': () => 'For indoors, the evening, and the journey.',
   'why outers': ({ lowC, known, rainPercent }: { lowC: number; known: number; rainPercent: number }, f) =>
     known === 0

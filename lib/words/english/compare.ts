@@ -11,14 +11,16 @@ export const compare = {
   'line lacks': ({ under }: { under: number }, f: Formats) => `${f.count(under)} missing`,
   'line over': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `beyond it ${f.list(pieces)}`,
   'line empty': () => 'nothing',
-  'pieces weigh': () => 'the pieces alone weigh',
+  'pieces weigh': () => 'weight of the pieces',
   grams: ({ grams, spread }: { grams: number; spread: number }, f: Formats) =>
     spread < 50
       ? f.kilograms(grams / 1000)
       : `${f.kilograms(grams / 1000)}, give or take ${f.kilograms(spread / 1000)}`,
   served: () => 'occasions dressed',
   'served of': ({ served, of, proven }: { served: number; of: number; proven: number }, f: Formats) =>
-    `${f.count(served)} of ${f.count(of)}${proven === 1 ? ', proven the most' : ''}`,
+    served === of
+      ? `all ${f.count(of)}`
+      : `${f.count(served)} of ${f.count(of)}${proven === 1 ? ', as many as these pieces can dress' : ''}`,
   changes: () => 'changes of clothes within a day',
   'looks worn': () => 'different looks worn',
   unworn: () => 'pieces the plan never wears',
@@ -33,9 +35,9 @@ export const compare = {
   'union is': (v: { first: number; second: number; shared: number; together: number }, f: Formats) =>
     `${f.count(v.first)} and ${f.count(v.second)} pieces, of which ${f.count(v.shared)} ${v.shared === 1 ? 'is' : 'are'} shared, make ${f.count(v.together)} pieces together.`,
   'union looks': ({ core, layered, complete }: { core: string; layered: string; complete: string }, f: Formats) =>
-    `Together: ${f.count(BigInt(core))} core, ${f.count(BigInt(layered))} layered and ${f.count(BigInt(complete))} complete looks.`,
+    `Together they make ${f.count(BigInt(core))} core, ${f.count(BigInt(layered))} layered and ${f.count(BigInt(complete))} complete looks.`,
   'cross looks': ({ core, layered, complete }: { core: string; layered: string; complete: string }, f: Formats) =>
-    `Of these, neither makes alone: ${f.count(BigInt(core))} core, ${f.count(BigInt(layered))} layered and ${f.count(BigInt(complete))} complete looks.`,
+    `Of these, ${f.count(BigInt(core))} core, ${f.count(BigInt(layered))} layered and ${f.count(BigInt(complete))} complete looks mix the two moods; neither makes them alone.`,
   'cross heading': () => 'Looks that take from both',
   'no cross': () => 'No look takes from both.',
 

@@ -40,7 +40,7 @@ export const improve = {
   weighs: ({ grams, estimated }: { grams: number; estimated: number }, f: Formats) =>
     estimated === 1 ? `About ${f.grams(grams)}, estimated.` : `${f.grams(grams)}.`,
   'tried so many': ({ things }: { things: number }, f: Formats) =>
-    `Every kind on the list was tried in each colour of the mood, its neutrals and the staples, plain and patterned, in several cuts: ${f.count(things)} pieces, each counted exactly.`,
+    `${f.plural(things, { one: '# piece was', other: '# pieces were' })} tried on this capsule: every kind on the list, in the colours of the mood and the usual neutrals, plain and patterned, in more than one cut.`,
   'shopping link': () => 'Shopping and swaps',
   'in place of': ({ out }: { out: string }) => `in place of ${out}`,
   'looks more': (v: Gain, f: Formats) => `${gained(v, f)} more`,
@@ -87,5 +87,5 @@ export const improve = {
   'looks counted': ({ looks: count, complete }: { looks: string; complete: number }, f: Formats) =>
     complete === 1 ? `${f.count(BigInt(count))} complete` : `${f.count(BigInt(count))} layered`,
   'costs mean': () =>
-    'Cost of a look: the price over the looks that contain the piece, layered looks for garments, complete looks for shoes and accessories. Cost of a wear: the price over its wears on this trip alone.',
+    'A look costs the price of the piece shared out over the looks with it: layered looks for clothes, complete looks for shoes and accessories. A wear costs the price shared out over the times it is worn on this trip alone.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

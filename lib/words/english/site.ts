@@ -203,7 +203,7 @@ export const site = {
   'brings means': () => 'Looks that contain it, so looks lost if it stays at home.',
   'moods heading': () => 'The moods side by side',
   'moods lede': (v: { shared: number; together: number }, f: Formats) =>
-    `${f.plural(v.shared, { one: '# piece is', other: '# pieces are' })} in every mood; packed together they are ${f.count(v.together)}.`,
+    `${f.plural(v.shared, { one: '# piece is', other: '# pieces are' })} in every mood; packed in one bag the moods come to ${f.count(v.together)}.`,
   'moods compared': () => 'Compared',
   'in every mood': () => 'In every mood',
   'only in this mood': () => 'Only here',

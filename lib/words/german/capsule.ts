@@ -9,15 +9,17 @@ const WHY: Readonly<Record<string, string>> = {
   'outside the mood': 'außerhalb der Stimmung',
   'still to buy': 'noch zu kaufen',
 };
-const times = (count: number, counted: string): string => (count === 1 ? 'einmal' : `${counted}-mal`);
+const times = (count: number, counted: string): string =>
+  count === 1 ? 'einmal' : count === 2 ? 'zweimal' : `${counted}-mal`;
 
 /** German sentences of the capsule room. */
 export const capsule = {
   'line under': (v, f) =>
-    `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; vorhanden: ${v.has === 0 ? 'keins' : f.count(v.has)}.`,
-  'line under mend': (v, f) => `Bei „${v.what}“ noch ${f.count(v.under)} dazunehmen.`,
-  'line over': (v, f) => `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; darüber hinaus: ${f.list(v.over)}.`,
-  'line over mend': () => 'Zu Hause lassen oder die Liste erweitern.',
+    `Die Liste verlangt bei „${v.what}“ ${f.plural(v.wanted, PIECES)}; vorhanden: ${v.has === 0 ? 'keins' : f.count(v.has)}.`,
+  'line under mend': (v, f) => `Bei „${v.what}“ noch ${f.plural(v.under, PIECES)} dazunehmen.`,
+  'line over': (v, f) =>
+    `Die Liste verlangt bei „${v.what}“ ${f.plural(v.wanted, PIECES)}; darüber hinaus: ${f.list(v.over)}.`,
+  'line over mend': () => 'Was über die Liste hinausgeht, zu Hause lassen oder die Liste erweitern.',
   unlisted: (v, f) => `Auf keiner Zeile der Liste: ${f.list(v.pieces)}.`,
   'silhouette repeats': (v, f) => `Gleiche Form: ${f.list(v.pieces)}.`,
   'silhouette repeats mend': () =>
@@ -49,7 +51,7 @@ export const capsule = {
   'add to wardrobe': (v, f) =>
     `${f.plural(v.lacking, PIECES)} zur Garderobe hinzufügen (${f.either(v.kinds)}) oder bei „${v.what}“ weniger verlangen.`,
   'line unfillable': (v, f) =>
-    `Die Liste verlangt bei „${v.what}“ ${f.count(v.wanted)}; davon fehlen ${f.count(v.lacking)}.`,
+    `Die Liste verlangt bei „${v.what}“ ${f.plural(v.wanted, PIECES)}; davon ${v.lacking === 1 ? 'fehlt' : 'fehlen'} ${f.count(v.lacking)}.`,
   'list too long': (v, f) =>
     `Die Liste verlangt ${f.plural(v.listed, PIECES)}, eingepackt werden dürfen höchstens ${f.count(v.most)}.`,
   'list too long mend': (v, f) => `${f.count(v.over)} von der Liste nehmen oder ${f.count(v.over)} mehr zulassen.`,
@@ -74,7 +76,8 @@ export const capsule = {
   'keep and leave': (v) => `„${v.piece}“ soll bleiben und zugleich wegfallen.`,
   'keep without place': (v, f) => `Die Liste hat keinen Platz für ${f.list(v.pieces)}.`,
   'keep without place mend': (v, f) => `${f.plural(v.lacking, PIECES)} mehr zulassen oder weniger behalten.`,
-  'too many looks': (v, f) => `Die Garderobe ergibt mehr als ${f.count(v.most)} Looks mit Schichten.`,
+  'too many looks': (v, f) =>
+    `Diese Liste lässt so viel von der Garderobe zu, dass sie mehr als ${f.count(v.most)} Looks mit Schichten ergibt: zu viele für eine Auswahl.`,
   'too many looks mend': () => 'Der Stimmung eine Palette geben oder die Arten auf der Liste kürzen.',
   'fewer proposals': (v, f) =>
     v.found === 1
@@ -111,8 +114,8 @@ export const capsule = {
   bound: (v, f) => {
     const looks = `${f.count(v.looks)} ${v.level === 'core' ? 'Grundlooks' : 'Looks mit Schichten'}`;
     return v.gap === 0
-      ? `${looks}: bewiesen, dass kein Gepäck mehr ergibt, das diese Liste füllt und für diese Anlässe kleidet`
-      : `${looks}: höchstens ${f.percent(Math.ceil(v.gap * 100) / 100)} vom Bestmöglichen entfernt, denn kein Gepäck, das diese Liste füllt und für diese Anlässe kleidet, ergibt mehr als ${f.count(v.bound)}`;
+      ? `${looks}, mehr geht nicht: Kein Gepäck, das diese Liste füllt und für diese Anlässe kleidet, ergibt mehr`
+      : `${looks}, höchstens ${f.percent(Math.ceil(v.gap * 100) / 100)} vom Bestmöglichen entfernt: Kein Gepäck, das diese Liste füllt und für diese Anlässe kleidet, ergibt mehr als ${f.count(v.bound)}`;
   },
 
   'why tops': (v, f) =>

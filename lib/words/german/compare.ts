@@ -16,7 +16,9 @@ export const compare = {
       : `${f.kilograms(v.grams / 1000)} ± ${f.kilograms(v.spread / 1000)}`,
   served: () => 'Anlässe mit Look',
   'served of': (v, f) =>
-    `${f.count(v.served)} von ${f.count(v.of)}${v.proven === 1 ? ', mehr geht nachweislich nicht' : ''}`,
+    v.served === v.of
+      ? `alle ${f.count(v.of)}`
+      : `${f.count(v.served)} von ${f.count(v.of)}${v.proven === 1 ? ', mehr geht mit diesen Teilen nicht' : ''}`,
   changes: () => 'Umziehen innerhalb eines Tages',
   'looks worn': () => 'verschiedene getragene Looks',
   unworn: () => 'Teile, die der Plan nie trägt',
@@ -31,9 +33,9 @@ export const compare = {
   'union is': (v, f) =>
     `${f.count(v.first)} und ${f.count(v.second)} Teile, davon ${f.count(v.shared)} gemeinsam, sind zusammen ${f.plural(v.together, PIECES)}.`,
   'union looks': (v, f) =>
-    `Zusammen: ${f.count(BigInt(v.core))} Grundlooks, ${f.count(BigInt(v.layered))} Looks mit Schichten und ${f.count(BigInt(v.complete))} ganze Looks.`,
+    `Zusammen ergeben sie ${f.count(BigInt(v.core))} Grundlooks, ${f.count(BigInt(v.layered))} Looks mit Schichten und ${f.count(BigInt(v.complete))} ganze Looks.`,
   'cross looks': (v, f) =>
-    `Davon ergibt keine allein: ${f.count(BigInt(v.core))} Grundlooks, ${f.count(BigInt(v.layered))} Looks mit Schichten und ${f.count(BigInt(v.complete))} ganze Looks.`,
+    `Davon mischen ${f.count(BigInt(v.core))} Grundlooks, ${f.count(BigInt(v.layered))} Looks mit Schichten und ${f.count(BigInt(v.complete))} ganze Looks die beiden Stimmungen; keine ergibt sie allein.`,
   'cross heading': () => 'Looks mit Teilen aus beiden',
   'no cross': () => 'Kein Look hat Teile aus beiden.',
 

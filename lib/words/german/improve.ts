@@ -45,7 +45,7 @@ export const improve = {
   'worn for nothing': () => 'Für keinen Anlass dieser Reise geeignet.',
   weighs: (v, f) => (v.estimated === 1 ? `Etwa ${f.grams(v.grams)}, geschätzt.` : `${f.grams(v.grams)}.`),
   'tried so many': (v, f) =>
-    `Jede Art der Liste wurde in jeder Farbe der Stimmung, ihren Neutralen und den Grundfarben versucht, einfarbig und gemustert, in mehreren Schnitten: ${f.plural(v.things, PIECES)}, jedes genau gezählt.`,
+    `${f.plural(v.things, { one: '# Teil wurde', other: '# Teile wurden' })} an dieser Capsule versucht: jede Art der Liste, in den Farben der Stimmung und den üblichen neutralen, einfarbig und gemustert, in mehr als einem Schnitt.`,
   'shopping link': () => 'Kaufen und Tauschen',
   'in place of': (v) => `statt ${v.out}`,
   'looks more': (v, f) => `${gained(v, f)} mehr`,
