@@ -2,6 +2,7 @@ import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { build, transform } from 'esbuild';
+import sharp from 'sharp';
 import { LANGUAGES } from '../words/index.ts';
 
 const HOME = path.join(import.meta.dirname, '..', '..');
@@ -66,6 +67,21 @@ const fontFace = (font: FontFile): string =>
 
 const ICON = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><rect width="32" height="32" rx="6" fill="#f5efe4"/><path d="M5 24h5l6-13 6 13h5" fill="none" stroke="#97482a" stroke-width="2.4" stroke-linejoin="round" stroke-linecap="round"/><path d="M5 6h22" stroke="#352e27" stroke-width="2" stroke-dasharray="4 3" stroke-linecap="round"/></svg>`;
 
+/** For home screens that take no SVG: to the edge, since they round the corners themselves. Pixels a side. */
+const ICON_SIZES = [180, 512] as const;
+const ICON_UNITS = 32;
+const DENSITY_OF_SVG = 72;
+
+const writeIcons = async (assets: string): Promise<void> => {
+  await writeFile(path.join(assets, 'icon.svg'), ICON);
+  const square = Buffer.from(ICON.replace(' rx="6"', ''));
+  for (const size of ICON_SIZES)
+    await sharp(square, { density: (DENSITY_OF_SVG * size) / ICON_UNITS })
+      .resize(size, size)
+      .png()
+      .toFile(path.join(assets, `icon-${size}.png`));
+};
+
 /** One script for every page, and one a language for the page on which pieces are tried. */
 const SCRIPTS = ['site', ...Object.keys(LANGUAGES).map((language) => `try-${language}`)];
 
@@ -85,7 +101,7 @@ export const writeAssets = async (out: string): Promise<void> => {
   );
   const { code } = await transform([...FONTS.map(fontFace), ...parts].join('\n'), { loader: 'css', minify: true });
   await writeFile(path.join(assets, 'site.css'), code);
-  await writeFile(path.join(assets, 'icon.svg'), ICON);
+  await writeIcons(assets);
   await build({
     entryPoints: SCRIPTS.map((name) => path.join(import.meta.dirname, 'browser', `${name}.ts`)),
     outdir: assets,

@@ -68,8 +68,9 @@ export interface SiteModel {
   readonly accents: readonly { readonly permalink: string; readonly light: string; readonly dark: string }[];
 }
 
-const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): string =>
-  JSON.stringify({
+const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): string => {
+  const assets = `${'../'.repeat(id.split('/').length)}assets/`;
+  return JSON.stringify({
     name: `${capsule.title} · ${brief.title}`,
     short_name: capsule.title,
     lang: language,
@@ -79,14 +80,11 @@ const manifestOf = ({ id, capsule, brief }: Guide, { language }: SiteVoice): str
     background_color: PAPER_LIGHT,
     theme_color: PAPER_LIGHT,
     icons: [
-      {
-        src: `${'../'.repeat(id.split('/').length)}assets/icon.svg`,
-        sizes: 'any',
-        type: 'image/svg+xml',
-        purpose: 'any',
-      },
+      { src: `${assets}icon.svg`, sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+      { src: `${assets}icon-512.png`, sizes: '512x512', type: 'image/png', purpose: 'any maskable' },
     ],
   });
+};
 
 const hasFrame = (view: unknown): view is { readonly frame: Frame } =>
   typeof view === 'object' && view !== null && 'frame' in view;

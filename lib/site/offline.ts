@@ -30,12 +30,13 @@ const addressFrom = (folder: string, file: string): string =>
 /** Pictures of the trip's other guides that this guide's pages show: the looks of who travels along, the cloth of a mood. */
 const borrowed = async (folder: string, pages: readonly string[]): Promise<readonly string[]> => {
   const asked = new Set<string>();
+  const there = new Set(await filesBelow(path.dirname(folder)));
   for (const page of pages) {
     const html = await readFile(page, 'utf8');
     for (const [, sources = ''] of html.matchAll(/\s(?:src|srcset)="([^"]+)"/g)) {
       for (const source of sources.split(',')) {
         const file = path.join(path.dirname(page), source.trim().split(' ')[0] ?? '');
-        if (!file.startsWith(folder + path.sep)) asked.add(file);
+        if (there.has(file) && !file.startsWith(folder + path.sep)) asked.add(file);
       }
     }
   }

@@ -124,6 +124,43 @@ describe('narrow and wide', () => {
   });
 });
 
+describe('on a desk', () => {
+  it('a page in two columns fills both: neither is much shorter than the other', async () => {
+    const hollow = await everyPage(
+      visit,
+      pages.filter((each) =>
+        /^(october-by-rail\/chestnut|wedding-in-the-alentejo\/linen).*\/(looks|pieces)\/.+\//.test(each),
+      ),
+      { viewport: DESK },
+      (page) =>
+        page.evaluate(() => {
+          const ends = [...document.querySelectorAll<HTMLElement>('.laid, .facts')].map((column) =>
+            Math.max(...[...column.children].map((child) => child.getBoundingClientRect().bottom)),
+          );
+          const [shorter = 0, longer = 0] = ends.toSorted((a, b) => a - b);
+          // Hardly more than half of what is seen at once stands empty: our own measure.
+          return ends.length === 2 && longer - shorter < innerHeight * 0.55
+            ? []
+            : [`${Math.round(longer - shorter)} px`];
+        }),
+    );
+    expect(hollow).toEqual([]);
+  });
+});
+
+describe('at night', () => {
+  it('no picture is made brighter than it is: white cloth keeps its folds', async () => {
+    const bleached = await everyPage(visit, ['', ...kinds.values()], { colorScheme: 'dark' }, (page) =>
+      page.evaluate(() =>
+        [...document.querySelectorAll('img')]
+          .map((image) => getComputedStyle(image).filter)
+          .filter((filter) => Number(/brightness\(([\d.]+)\)/.exec(filter)?.[1] ?? 1) > 1),
+      ),
+    );
+    expect(bleached).toEqual([]);
+  });
+});
+
 describe('without JavaScript', () => {
   it('every page says the same, and shows no control that does nothing', async () => {
     const plain = await visit.open('', { viewport: PHONE, javaScriptEnabled: false });

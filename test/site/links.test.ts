@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { LinkChecker, LinkState } from 'linkinator';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type StaticServer, serveFolder } from '../browser/server.ts';
 import { builtSite, pagesOf } from './built.ts';
@@ -37,6 +38,22 @@ describe('links', () => {
     const reached = new Set(links.map(({ url }) => url.replace(/#.*/, '')));
     const unreached = pages.map(([page]) => page).filter((page) => !reached.has(server.address + page));
     expect(unreached, 'pages no link leads to').toEqual([]);
+  });
+
+  it('of a manifest lead to icons of the sizes it says', async () => {
+    const files = (await readdir(site, { recursive: true })).filter((file) => file.endsWith('.webmanifest'));
+    expect(files.length).toBeGreaterThanOrEqual(4);
+    for (const file of files) {
+      const { icons, lang, start_url, scope } = JSON.parse(await readFile(path.join(site, file), 'utf8'));
+      expect([lang, start_url, scope]).toEqual(['en-GB', './', './']);
+      const sizes: string[] = icons.map((icon: { sizes: string }) => icon.sizes);
+      // What browsers ask for to install a page: an icon of 512 pixels, or one of any size. MDN, "Making PWAs installable", from memory.
+      expect(sizes).toEqual(expect.arrayContaining(['any', '512x512']));
+      for (const { src, sizes: said } of icons) {
+        const { width, height } = await sharp(path.join(site, path.dirname(file), src)).metadata();
+        if (said !== 'any') expect(`${width}x${height}`, src).toBe(said);
+      }
+    }
   });
 
   it('no file names another site', async () => {

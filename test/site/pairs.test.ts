@@ -32,6 +32,17 @@ describe('the grid of pairs', () => {
     expect(english.site['short reason']({ rule: 'no such rule' })).toBe('no such rule');
   });
 
+  it('has a heading over every column, that of the tops too, and beside every row', async () => {
+    const page = await visit.open(PAIRS);
+    expect(await page.locator('.pairs thead td').count()).toBe(0);
+    const heads = await page.locator('.pairs thead th[scope=col]').count();
+    for (const row of await page.locator('.pairs tbody tr').all()) {
+      expect(await row.locator('th[scope=row]').count()).toBe(1);
+      expect(await row.locator('th, td').count()).toBe(heads);
+    }
+    await page.context().close();
+  });
+
   it('gives the few words on a phone, the whole reason on a desk and on paper', async () => {
     const page = await visit.open(PAIRS, { viewport: PHONE });
     const brief = page.locator('.no .brief').first();

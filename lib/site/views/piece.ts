@@ -16,6 +16,8 @@ export interface PieceView {
   readonly frame: Frame;
   readonly kick: string;
   readonly name: string;
+  /** On a wide page: true where the facts stand beside the picture, since below it they would make its column the longer. */
+  readonly factsBeside: boolean;
   readonly image: ImageView | undefined;
   readonly note: string;
   readonly facts: readonly Fact[];
@@ -34,6 +36,19 @@ const WARMTHS = [
   [0.15, 'medium'],
   [0.03, 'light'],
 ] as const;
+
+/** Of a wide page, in its pixels: the picture's column and most height, and what about stands beside it. */
+const WIDE = { column: 520, picture: 560, head: 400, noteLine: 32, partner: 32 } as const;
+/** Letters in a line of the note there. */
+const NOTE_LETTERS = 46;
+
+const pictureHeight = (image: ImageView | undefined): number =>
+  image === undefined ? 0 : Math.min(WIDE.picture, (WIDE.column / image.width) * image.height);
+
+const besideHeight = (note: string, partners: number): number =>
+  WIDE.head +
+  Math.ceil(note.length / NOTE_LETTERS) * WIDE.noteLine +
+  (partners === 0 ? 0 : (partners + 2) * WIDE.partner);
 
 const factsOf = (piece: Piece, { word, formats }: SiteVoice): readonly Fact[] => {
   const measured = ({ basis }: Measure, text: string): string => (basis === 'estimated' ? `${text} ≈` : text);
@@ -97,6 +112,7 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
   const partners = guide.pairs
     .filter(({ goes, top, bottom }) => goes && (top === piece.id || bottom === piece.id))
     .map(({ top, bottom }) => (top === piece.id ? bottom : top));
+  const image = pieceImage(piece.id, pictures, piece.name, true);
   return {
     frame: frameOf({
       guide,
@@ -108,7 +124,8 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
     }),
     kick: guide.capsule.title,
     name: piece.name,
-    image: pieceImage(piece.id, pictures, piece.name, true),
+    factsBeside: pictureHeight(image) > besideHeight(piece.note, partners.length),
+    image,
     note: voice.markdown(piece.note),
     facts: factsOf(piece, voice),
     earns: earnsOf(guide, piece, voice),

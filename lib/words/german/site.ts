@@ -75,7 +75,7 @@ export const site = {
   'on this trip': () => 'Auf dieser Reise',
   'one piece away': () => 'Ein Teil getauscht',
   'one piece swaps': () =>
-    'Auch diese Tausche passen und haben keine eigene Seite. Jeder führt dorthin, wo man ihn ausprobiert.',
+    'Auch das passt und hat keine eigene Seite. Jede Zeile führt dorthin, wo man es ausprobiert.',
   swap: (v) => `${v.in} statt ${v.out}`,
   'note heading': () => 'Zum Styling',
   'card to keep': () => 'Die Karte zum Behalten',
