@@ -79,6 +79,6 @@ export interface Plan {
   readonly proven: boolean;
   readonly unserved: readonly UnservedOccasion[];
   readonly weakPoints: readonly WeakPoint[];
-  /** Times each piece is worn, by piece id. */
+  /** Days on which each piece is worn or taken along, by piece id. */
   readonly wears: Readonly<Record<string, number>>;
 }

@@ -74,19 +74,26 @@ export const daysPanel = (job: Job): Block => {
       if (washes.includes(date)) sign(surface, 'wash', { x: middle - 1.9, y: y + 10, size: 3.8, colour: inks.water });
     });
     surface.line(x + width, y, x + width, y + 11.5, { colour: inks.faint, width: 0.5 });
-    for (const { place, from, to } of stays(job, days)) {
+    let free = x;
+    const found = stays(job, days);
+    for (const stay of found) {
+      const { place, from, to } = stay;
       if (place === '') continue;
       const [left, right] = [x + from * step, x + (to + 1) * step];
       surface.line(left + 0.8, y + 15.2, right - 0.8, y + 15.2, { colour: inks.hair, width: 0.4 });
       const type = inked({ ...types.kind, points: 7.6 }, inks.ink);
       const whole = setter.line([{ text: place, type }]);
-      const shown =
-        whole.width <= right - left + step * 0.3
-          ? whole
-          : setter.line([
-              { text: `${[...place].slice(0, Math.max(1, Math.floor((right - left) / 1.6))).join('')}.`, type },
-            ]);
-      surface.text(shown.runs, (left + right) / 2 - shown.width / 2, y + 18.6);
+      // the last may begin before its own days, where the one before leaves room
+      const isLast = stay === found.at(-1);
+      const fits = whole.width <= right - left + step * 0.3 || (isLast && right - whole.width >= free + 1);
+      const shown = fits
+        ? whole
+        : setter.line([
+            { text: `${[...place].slice(0, Math.max(1, Math.floor((right - left) / 1.6))).join('')}.`, type },
+          ]);
+      const at = Math.min((left + right) / 2 - shown.width / 2, x + width - shown.width);
+      surface.text(shown.runs, at, y + 18.6);
+      free = at + shown.width;
     }
   });
   const buttonWords = job.say('button key', { word: journeyWord(job) });

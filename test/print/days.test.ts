@@ -189,6 +189,9 @@ describe('the wear table', () => {
     const alts = elements(pages[0]?.structure).flatMap(({ role, alt }) => (role === 'Figure' ? [alt] : []));
     expect(alts).toContain('worn by day');
     expect(alts).toContain('evening only');
+    const text = pages[0]?.text ?? '';
+    for (const sign of ['worn by day', 'evening only', 'taken along, not worn'])
+      expect(text, 'in the key').toContain(sign);
   });
 
   it('holds fifty pieces on one page, and goes on to another with two hundred', async () => {

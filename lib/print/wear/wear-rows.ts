@@ -1,5 +1,7 @@
 import type { IsoDate } from '../../model/index.ts';
+import type { Wearing } from '../../plan/index.ts';
 import { stays } from '../days-strip.ts';
+import type { Inks } from '../ink.ts';
 import type { Job } from '../job.ts';
 import { nums } from '../pdf/numbers.ts';
 import type { Surface } from '../pdf/surface.ts';
@@ -8,7 +10,7 @@ import { button } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
-import type { WearLine, Worn } from './wearings.ts';
+import type { WearLine } from './wearings.ts';
 
 /** How the table is divided at a width; millimetres. */
 export interface WearColumns {
@@ -56,29 +58,34 @@ export const wearColumns = (
 export const daysFrom = ({ art, name }: WearColumns): number => art + name + 2 * GAP;
 
 /** A ring with its right half filled: evening only. */
-export const halfDot = (surface: Surface, x: number, y: number, radius: number, ink: string): void => {
+const halfDot = (surface: Surface, x: number, y: number, radius: number, ink: string): void => {
   surface.circle(x, y, radius, { stroke: { colour: ink, width: 0.6 } });
   const q = radius * 0.5523;
   const right = `${nums(x + q, y - radius, x + radius, y - q, x + radius, y)} c ${nums(x + radius, y + q, x + q, y + radius, x, y + radius)} c`;
   surface.shape(`${nums(x, y - radius)} m ${right} h`, { fill: ink });
 };
 
-const dot = (surface: Surface, x: number, y: number, worn: Worn, radius: number, ink: string, hair: string): void => {
+/** The sign of a wearing: full by day, half in the evening only, a ring for what is taken along, a speck for none. */
+export const wearDot = (
+  surface: Surface,
+  { x, y, radius }: { readonly x: number; readonly y: number; readonly radius: number },
+  worn: Wearing,
+  { ink, hair }: Pick<Inks, 'ink' | 'hair'>,
+): void => {
   if (worn === 'not') surface.circle(x, y, 0.22, { fill: hair });
   else if (worn === 'day') surface.circle(x, y, radius, { fill: ink });
-  else halfDot(surface, x, y, radius, ink);
+  else if (worn === 'evening') halfDot(surface, x, y, radius, ink);
+  else surface.circle(x, y, radius * 0.86, { stroke: { colour: ink, width: 0.6 } });
 };
 
-const dayCell = (job: Job, worn: Worn, columns: WearColumns): Block => {
+export const WEAR_WORDS = { day: 'worn all day', evening: 'worn evening', carried: 'worn carried' } as const;
+
+const dayCell = (job: Job, worn: Wearing, columns: WearColumns): Block => {
   const radius = Math.min(1.75, columns.day * 0.3, columns.row * 0.28);
-  const paint = (surface: Surface, x: number, y: number): void =>
-    dot(surface, x, y, worn, radius, job.inks.ink, job.inks.hair);
+  const paint = (surface: Surface, x: number, y: number): void => wearDot(surface, { x, y, radius }, worn, job.inks);
   const cell = drawn(radius * 2, (surface, { x, y, width }) => {
     if (worn === 'not') surface.artifact(() => paint(surface, x + width / 2, y + radius));
-    else
-      surface.tag('Figure', { alt: job.say(worn === 'day' ? 'worn all day' : 'worn evening') }, () =>
-        paint(surface, x + width / 2, y + radius),
-      );
+    else surface.tag('Figure', { alt: job.say(WEAR_WORDS[worn]) }, () => paint(surface, x + width / 2, y + radius));
   });
   return tagged('TD', cell);
 };
@@ -176,14 +183,19 @@ export const wearHead = (
   const { types, inks, formats } = job;
   const places = drawn(PLACES_HEIGHT, (surface, { x, y }) => {
     const left = x + daysFrom(columns);
-    for (const { place, from, to } of stays(job, days)) {
+    const found = stays(job, days);
+    for (const stay of found) {
+      const { place, from, to } = stay;
       if (place === '') continue;
       const [start, end] = [left + from * columns.day + 0.8, left + (to + 1) * columns.day - 0.8];
       const type = inked(resized(types.kind, 9), inks.ink);
-      const lines = setter.wrap([{ text: place, type }], Math.max(10, end - start), false);
-      const first = lines[0];
-      if (first !== undefined)
+      const whole = setter.line([{ text: place, type }]);
+      // the last may run on over the figures
+      if (whole.width > end - start && stay === found.at(-1)) surface.text(whole.runs, start, y + 3.4);
+      else {
+        const first = setter.wrap([{ text: place, type }], Math.max(10, end - start), false)[0] ?? whole;
         surface.text(first.runs, (start + end) / 2 - Math.min(first.width, end - start + 6) / 2, y + 3.4);
+      }
       surface.line(start, y + 5, end, y + 5, { colour: inks.ink, width: 0.4 });
     }
   });

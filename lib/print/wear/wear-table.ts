@@ -12,7 +12,16 @@ import { button, stitch } from '../set/ornament.ts';
 import { sign } from '../set/signs.ts';
 import { text, widthOf } from '../set/text.ts';
 import { bodyArea, runningHead, sheetFurniture, sheetHead } from '../sheet-head.ts';
-import { daysFrom, halfDot, type WearColumns, wearColumns, wearGroupHead, wearHead, wearRow } from './wear-rows.ts';
+import {
+  daysFrom,
+  WEAR_WORDS,
+  type WearColumns,
+  wearColumns,
+  wearDot,
+  wearGroupHead,
+  wearHead,
+  wearRow,
+} from './wear-rows.ts';
 import { type WearGroup, wearGroups } from './wearings.ts';
 
 const HEAD_GAP = 3;
@@ -62,8 +71,11 @@ const keyRow = (job: Job): Block => {
     block: keyOf(paint, text(setter, words, type)),
   });
   const cells: Cell[] = [
-    item(job.say('worn all day'), (surface, x, y) => surface.circle(x + 1.3, y + 1.2, 1.3, { fill: inks.ink })),
-    item(job.say('worn evening'), (surface, x, y) => halfDot(surface, x + 1.3, y + 1.2, 1.3, inks.ink)),
+    ...(['day', 'evening', 'carried'] as const).map((how) =>
+      item(job.say(WEAR_WORDS[how]), (surface, x, y) =>
+        wearDot(surface, { x: x + 1.3, y: y + 1.2, radius: 1.3 }, how, inks),
+      ),
+    ),
     ...(journeyDates(job.guide).length === 0
       ? []
       : [

@@ -1,15 +1,13 @@
-import type { Guide } from '../../guide/record.ts';
 import type { IsoDate, Piece } from '../../model/index.ts';
+import { type Wearing, wearingOf } from '../../plan/index.ts';
 import { KINDS, type KindGroup } from '../../vocabulary/index.ts';
 import type { Job, SayPrint } from '../job.ts';
-
-export type Worn = 'day' | 'evening' | 'not';
 
 export interface WearLine {
   readonly piece: Piece;
   /** By date. */
-  readonly worn: ReadonlyMap<IsoDate, Worn>;
-  /** Days on which it is worn. */
+  readonly worn: ReadonlyMap<IsoDate, Wearing>;
+  /** Days on which it is worn or taken along. */
   readonly days: number;
   /** Times the plan wears it. */
   readonly times: number;
@@ -38,20 +36,6 @@ const TITLES = {
   finishing: 'group finishing',
 } as const satisfies Record<Part, Parameters<SayPrint>[0]>;
 
-/** What a piece does on each day: worn by day, in the evening only, or not. */
-const wornDays = ({ plan, brief }: Guide, id: string): ReadonlyMap<IsoDate, Worn> => {
-  const parts = new Map(brief.occasions.map((occasion) => [occasion.id, occasion.part]));
-  return new Map(
-    plan.days.map((day): [IsoDate, Worn] => {
-      const found = day.occasions
-        .filter(({ look }) => look?.worn.some(({ piece }) => piece === id) === true)
-        .map(({ occasion }) => parts.get(occasion));
-      if (found.length === 0) return [day.date, 'not'];
-      return [day.date, found.every((part) => part === 'evening' || part === 'night') ? 'evening' : 'day'];
-    }),
-  );
-};
-
 /** Every piece with its days, most used first within each part of the body. */
 export const wearGroups = (job: Job): readonly WearGroup[] => {
   const { guide } = job;
@@ -59,7 +43,7 @@ export const wearGroups = (job: Job): readonly WearGroup[] => {
     const lines = guide.pieces
       .filter(({ kind }) => PARTS[part].includes(KINDS[kind].group))
       .map((piece): WearLine => {
-        const worn = wornDays(guide, piece.id);
+        const worn = wearingOf(guide.plan, guide.brief, piece.id);
         const days = [...worn.values()].filter((how) => how !== 'not').length;
         return { piece, worn, days, times: guide.plan.wears[piece.id] ?? days };
       })

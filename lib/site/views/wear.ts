@@ -1,4 +1,6 @@
 import type { Guide } from '../../guide/index.ts';
+import { type Wearing, wearingOf } from '../../plan/index.ts';
+import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
@@ -6,7 +8,7 @@ import { pieceHref } from './pieces.ts';
 
 export interface WearCell {
   /** Looks of the day the piece is in, as the table shows and as it is read out. */
-  readonly mark: 'worn' | 'carried' | 'none';
+  readonly mark: Wearing;
   readonly wash: boolean;
   readonly said: string;
 }
@@ -24,31 +26,24 @@ export interface WearView {
     readonly cells: readonly WearCell[];
     readonly total: string;
   }[];
-  readonly words: Readonly<Record<'piece' | 'times' | 'worn' | 'carried' | 'washed', string>>;
+  readonly words: Readonly<Record<'piece' | 'times' | 'day' | 'evening' | 'carried' | 'washed', string>>;
 }
 
 /** Which piece is worn, carried or washed on which day. */
 export const wearView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): WearView => {
-  const { word, formats } = voice;
+  const { word, say, formats } = voice;
   const words = {
     piece: word('column piece'),
     times: word('column times'),
-    worn: word('worn'),
-    carried: word('carried'),
+    day: say(phrase('print', 'worn all day', {})),
+    evening: say(phrase('print', 'worn evening', {})),
+    carried: say(phrase('print', 'worn carried', {})),
     washed: word('washed'),
   };
-  const cell = (id: string, day: Guide['plan']['days'][number]): WearCell => {
-    const carried = day.occasions.some(({ layersCarried }) => layersCarried.includes(id));
-    const worn = day.occasions.some(
-      ({ look, layersCarried }) => look?.worn.some(({ piece }) => piece === id) === true && !layersCarried.includes(id),
-    );
+  const cell = (id: string, day: Guide['plan']['days'][number], mark: Wearing): WearCell => {
     const wash = day.wash.some(({ piece }) => piece === id);
-    const said = [worn ? words.worn : carried ? words.carried : '', wash ? words.washed : ''];
-    return {
-      mark: worn ? 'worn' : carried ? 'carried' : 'none',
-      wash,
-      said: said.filter((text) => text !== '').join(', '),
-    };
+    const said = [mark === 'not' ? '' : words[mark], wash ? words.washed : ''];
+    return { mark, wash, said: said.filter((text) => text !== '').join(', ') };
   };
   return {
     frame: frameOf({
@@ -67,13 +62,16 @@ export const wearView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
       weekday: formats.weekday(date).slice(0, 2),
       date: formats.date(date),
     })),
-    rows: guide.pieces.map(({ id, name }) => ({
-      name,
-      href: pieceHref(id),
-      cloth: pictures.cloth[id]?.address,
-      cells: guide.plan.days.map((day) => cell(id, day)),
-      total: formats.count(guide.plan.wears[id] ?? 0),
-    })),
+    rows: guide.pieces.map(({ id, name }) => {
+      const wearing = wearingOf(guide.plan, guide.brief, id);
+      return {
+        name,
+        href: pieceHref(id),
+        cloth: pictures.cloth[id]?.address,
+        cells: guide.plan.days.map((day) => cell(id, day, wearing.get(day.date) ?? 'not')),
+        total: formats.count(guide.plan.wears[id] ?? 0),
+      };
+    }),
     words,
   };
 };

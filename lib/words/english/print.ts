@@ -146,12 +146,13 @@ export const print = {
   // Wear table
   wearings: ({ count }: { count: number }, f: Formats) => f.plural(count, { one: '# wearing', other: '# wearings' }),
   'head piece': () => 'piece',
-  'head times worn': () => 'times worn',
-  'head grams per wear': () => 'grams per wear',
-  'head ounces per wear': () => 'oz per wear',
+  'head times worn': () => 'days in use',
+  'head grams per wear': () => 'grams per day',
+  'head ounces per wear': () => 'oz per day',
   'sorted by use': () => 'sorted by use within each kind',
   'worn all day': () => 'worn by day',
   'worn evening': () => 'evening only',
+  'worn carried': () => 'taken along, not worn',
   'pieces used': () => 'pieces used that day',
   'wash line key': () => 'wash that night',
 

@@ -131,12 +131,13 @@ export const print = {
   // Wear table
   wearings: (v, f) => f.plural(v.count, { one: '# Mal getragen', other: '# Mal getragen' }),
   'head piece': () => 'Teil',
-  'head times worn': () => 'wie oft',
-  'head grams per wear': () => 'Gramm je Mal',
-  'head ounces per wear': () => 'oz je Mal',
+  'head times worn': () => 'Tage im Einsatz',
+  'head grams per wear': () => 'Gramm je Tag',
+  'head ounces per wear': () => 'oz je Tag',
   'sorted by use': () => 'in jeder Gruppe nach Häufigkeit',
   'worn all day': () => 'tagsüber getragen',
   'worn evening': () => 'nur abends',
+  'worn carried': () => 'mitgenommen, nicht getragen',
   'pieces used': () => 'Teile an diesem Tag',
   'wash line key': () => 'am Abend waschen',
 
