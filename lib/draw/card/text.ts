@@ -29,19 +29,22 @@ const NARROW_TITLE_STEPS = [
 
 const longest = (texts: readonly string[]): number => Math.max(0, ...texts.map((text) => [...text].length));
 
-/** Size of the names beside the swatches. */
+/** More pieces than this take two columns on a landscape card. */
+const TWO_COLUMNS = 7;
+
+/** Size of the names beside the swatches: 19 is as large as three columns of usual names bear. */
 const nameSize = (input: CardInput): number => {
   const letters = longest(input.pieces.map(({ name }) => name));
-  const usual = input.format === 'portrait' ? 16.5 : 14;
+  const usual = input.format === 'portrait' ? 19 : input.pieces.length > TWO_COLUMNS ? 14 : 15.5;
   return letters <= 90 ? usual : letters <= 160 ? 13 : 11.5;
 };
 
 /** A name and room for its swatch; the swatch itself is cut from the cloth after the layout. */
 const legendLine = (input: CardInput, index: number, size: number, colours: CardColours, text: TextSetter): Node => {
   const name = input.pieces[index]?.name ?? '';
-  const [width, height] = input.format === 'portrait' ? [30, 22] : [25, 18];
-  return box({ alignItems: 'flex-start', marginBottom: size * 0.74, paddingRight: 16 }, [
-    box({ width, height, marginTop: 1, marginRight: 13, flexShrink: 0 }, [], `swatch ${index}`),
+  const [width, height] = input.format === 'portrait' ? [32, 24] : [25, 18];
+  return box({ alignItems: 'flex-start', marginBottom: size * 0.6, paddingRight: 12 }, [
+    box({ width, height, marginTop: 1, marginRight: 12, flexShrink: 0 }, [], `swatch ${index}`),
     text.set(name, 'text', {
       fontSize: size,
       lineHeight: 1.3,
@@ -75,13 +78,13 @@ const legend = (input: CardInput, columns: number, colours: CardColours, text: T
 const footer = (input: CardInput, colours: CardColours, text: TextSetter): Node =>
   box({ justifyContent: 'space-between', alignItems: 'baseline' }, [
     text.set(input.studio, 'serif italic', {
-      fontSize: input.format === 'portrait' ? 15 : 13.5,
+      fontSize: input.format === 'portrait' ? 17 : 13.5,
       lineHeight: 1.25,
       color: colours.soft,
       maxWidth: '66%',
     }),
     text.set(input.footer, 'text', {
-      fontSize: 12.5,
+      fontSize: input.format === 'portrait' ? 14.5 : 12.5,
       lineHeight: 1.25,
       letterSpacing: 0.6,
       color: colours.soft,
@@ -91,7 +94,12 @@ const footer = (input: CardInput, colours: CardColours, text: TextSetter): Node 
   ]);
 
 const note = (input: CardInput, colours: CardColours, text: TextSetter): Node | undefined =>
-  text.set(input.note, 'text', { fontSize: 11.5, lineHeight: 1.3, color: colours.soft, marginBottom: 2 });
+  text.set(input.note, 'text', {
+    fontSize: input.format === 'portrait' ? 13.5 : 11.5,
+    lineHeight: 1.3,
+    color: colours.soft,
+    marginBottom: 2,
+  });
 
 const number = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>
   text.set(input.number, 'title italic', {
@@ -147,7 +155,7 @@ export const portraitTree = (input: CardInput, colours: CardColours, text: TextS
       paddingBottom: 24,
     },
     [
-      eyebrow(input, 14, colours, text),
+      eyebrow(input, 16, colours, text),
       box({ marginTop: 4, justifyContent: 'space-between', alignItems: 'flex-start' }, [
         text.set(input.title, 'title', {
           fontSize: size,
@@ -161,7 +169,7 @@ export const portraitTree = (input: CardInput, colours: CardColours, text: TextS
         }),
         number(input, 50, colours, text),
       ]),
-      wear(input, 20, colours, text),
+      wear(input, 22, colours, text),
       box({ height: 34, flexShrink: 0 }, [], 'stitch'),
       box({ flexGrow: 1, flexShrink: 1, flexBasis: 0, marginTop: 6, marginBottom: 8 }, [], 'art'),
       box({ height: 36, flexShrink: 0 }, [], 'rule'),
@@ -175,7 +183,7 @@ export const portraitTree = (input: CardInput, colours: CardColours, text: TextS
 /** The landscape card: words on the left, clothes on the right. */
 export const landscapeTree = (input: CardInput, colours: CardColours, text: TextSetter): Node => {
   const size = stepDown(input.title, 320, NARROW_TITLE_STEPS);
-  const columns = input.pieces.length > 7 ? 2 : 1;
+  const columns = input.pieces.length > TWO_COLUMNS ? 2 : 1;
   const column = box(
     { flexDirection: 'column', width: 410, paddingTop: 38, paddingBottom: 22, justifyContent: 'space-between' },
     [

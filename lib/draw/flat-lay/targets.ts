@@ -39,6 +39,8 @@ const TO_THE_LEGS: Partial<Readonly<Record<Slot, { readonly few: number; readonl
   belt: { few: 0.7, many: 0.5 },
   legwear: { few: 0.7, many: 0.4 },
 };
+/** Share of the height that shoes beside a short outfit, a swimsuit, still come down to. */
+const SHOES_LOW = 0.86;
 /** What is worn about the neck and is longer than this is a shawl. */
 const SHAWL = 56;
 /** How far the handle of a bag reaches up over a hem. */
@@ -84,7 +86,8 @@ export const targetOf = (body: Body, ground: Ground): Point => {
   if (layers === undefined || roomBeside) {
     const amount = extras < ENOUGH_FOR_A_COLUMN ? 'few' : 'many';
     const x = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY[amount]) + column[0];
-    const y = slot === 'shoes' ? worn.bottom - h : column[1] * height;
+    const lowest = Math.max(worn.bottom, layers?.bottom ?? 0, SHOES_LOW * height);
+    const y = slot === 'shoes' ? lowest - h : column[1] * height;
     const byTheLegs = ground.wornRight(y - h, y + h) + BESIDE_THE_LEGS + w;
     const follow = TO_THE_LEGS[slot]?.[amount] ?? 0;
     return inside(x + (byTheLegs - x) * follow, y);

@@ -115,6 +115,16 @@ describe('card', () => {
     }
   });
 
+  it('sets usual names large enough to be read on a phone', async () => {
+    const names = ['Oatmeal crew-neck jumper', 'Chestnut corduroy overshirt', 'Printed silk neckerchief'];
+    const pieces = cardOf().pieces.map((piece, index) => ({ ...piece, name: names[index % names.length] ?? '' }));
+    const { words } = await drawCard(cardOf({ pieces }), fonts);
+    const sizes = names.flatMap((name) => words.filter(({ text }) => name.split(' ').includes(text)));
+    expect(sizes.length).toBeGreaterThanOrEqual(pieces.length);
+    // common practice, no source
+    for (const { size } of sizes) expect((size * 390) / 1080).toBeGreaterThan(6.8);
+  });
+
   it('sets letters where satori would draw them', async () => {
     const { svg, words } = await drawCard(cardOf({ pieces: [], eyebrow: '', wear: '', studio: '', footer: '' }), fonts);
     const word = words.find(({ text }) => text === 'library');

@@ -3,7 +3,7 @@ import type { Drawing } from '../../../lib/draw/drawing.ts';
 import { itemMarkup, layFlat, VISIBLE_AT_LEAST } from '../../../lib/draw/flat-lay/index.ts';
 import { drawPiece } from '../../../lib/draw/garment.ts';
 import { random } from '../../../lib/draw/kit/index.ts';
-import { KIND_IDS, KINDS, type Slot } from '../../../lib/vocabulary/index.ts';
+import { KIND_IDS, KINDS, type KindId, type Slot } from '../../../lib/vocabulary/index.ts';
 import { samplePiece } from '../../specimen/sample.ts';
 import { randomLook } from './paper-dolls.ts';
 
@@ -47,5 +47,20 @@ describe('flat lay of drawn pieces', () => {
       }
     }
     expect(drawn.size).toBeGreaterThan(120);
+  });
+
+  it('lays shoes low beside a swimsuit too, with or without a cover-up', () => {
+    const frame = { x: 72, y: 180, width: 936, height: 880 };
+    const wornOf = (kind: KindId, slot: Slot) => ({ id: kind, slot, picture: drawPiece(samplePiece(kind), 'small') });
+    const swim = [wornOf('swimsuit', 'swim'), wornOf('sandals', 'shoes')];
+    const extras = [wornOf('basket bag', 'bag'), wornOf('sun hat', 'headwear')];
+    for (const look of [swim, [...swim, ...extras], [...swim, ...extras, wornOf('kaftan', 'cover-up')]]) {
+      const { placed } = layFlat(look, frame);
+      const bottoms = placed.map(({ extent }) => extent.y + extent.height);
+      const shoes = placed.findIndex(({ item }) => item.slot === 'shoes');
+      const top = Math.min(...placed.map(({ extent }) => extent.y));
+      const lowest = Math.max(...bottoms);
+      expect(((bottoms[shoes] ?? 0) - top) / (lowest - top)).toBeGreaterThan(0.85);
+    }
   });
 });
