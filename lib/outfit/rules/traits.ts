@@ -9,30 +9,18 @@ import type { Worn } from '../worn.ts';
 const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
 
 export const SHORTS = kinds('shorts', 'tailored shorts', 'playsuit');
-export const LAPELLED = kinds(
+const TAILORED = [
   'blazer',
   'double-breasted blazer',
   'suit jacket',
   'dinner jacket',
   'linen jacket',
   'waistcoat',
-  'wool coat',
-  'trench coat',
-);
+] as const satisfies readonly KindId[];
+export const LAPELLED = kinds(...TAILORED, 'wool coat', 'trench coat');
 export const TAKES_TIE = kinds('shirt', 'dress shirt', 'short-sleeved shirt', 'flannel shirt');
 /** Middle layers that a tie is worn under: a jacket, a waistcoat, a knit that leaves the collar and the knot to be seen. */
-export const OVER_TIE = kinds(
-  'blazer',
-  'double-breasted blazer',
-  'suit jacket',
-  'dinner jacket',
-  'linen jacket',
-  'waistcoat',
-  'knitted jacket',
-  'cardigan',
-  'slipover',
-  'v-neck jumper',
-);
+export const OVER_TIE = kinds(...TAILORED, 'knitted jacket', 'cardigan', 'slipover', 'v-neck jumper');
 export const NECK_BOWS = kinds('bow blouse');
 export const WITHOUT_BELT = kinds('joggers', 'leggings', 'dungarees', 'slip dress', 'evening gown', 'sheath dress');
 export const BOOTS = kinds(

@@ -5,7 +5,7 @@ import { CLO_UNITS, type Ground } from '../ground.ts';
 import type { Restriction } from '../restriction.ts';
 import { type Candidates, candidatesFor, type SeatDemand } from './candidates.ts';
 import { popcount } from './popcount.ts';
-import { clearBit, type LookSpace, NOTHING, type SpaceClo, type SpaceDemand, setBit, WORD } from './space.ts';
+import { clearBit, type LookSpace, NO_NODE, NOTHING, type SpaceClo, type SpaceDemand, setBit, WORD } from './space.ts';
 
 interface Layout {
   readonly words: number;
@@ -27,7 +27,7 @@ const layOut = ({ slots, seats, mayBeEmpty }: Candidates): Layout => {
     wordOf[depth + 1] = (wordOf[depth] ?? 0) + Math.ceil(list.length / WORD);
   });
   const words = wordOf[slots.length] ?? 0;
-  const seatOf = new Int32Array(words * WORD).fill(-2);
+  const seatOf = new Int32Array(words * WORD).fill(NO_NODE);
   const nodes = bySlot.map((list, depth) =>
     list.map((seat, index) => {
       const node = (wordOf[depth] ?? 0) * WORD + index;

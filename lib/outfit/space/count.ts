@@ -1,7 +1,7 @@
 import { Descent } from './descent.ts';
 import { Endings } from './endings.ts';
 import { Memo } from './memo.ts';
-import type { LookSpace } from './space.ts';
+import { type LookSpace, nodesOf } from './space.ts';
 
 /** Entries of the table of known counts, as powers of two; more did not pay when measured. */
 const LEAST_MEMO_BITS = 8;
@@ -10,14 +10,10 @@ const MOST_MEMO_BITS = 17;
 const MOST_LARGE = 50_000;
 
 /** Most looks that can lie below each depth: the product of the sizes of the slots from there on. */
-const capacities = ({ wordOf, seatOf, counted }: LookSpace): Float64Array => {
-  const below = new Float64Array(counted + 1).fill(1);
-  for (let depth = counted - 1; depth >= 0; depth -= 1) {
-    let nodes = 0;
-    for (let node = (wordOf[depth] ?? 0) * 32; node < (wordOf[depth + 1] ?? 0) * 32; node += 1) {
-      if ((seatOf[node] ?? -2) !== -2) nodes += 1;
-    }
-    below[depth] = (below[depth + 1] ?? 1) * nodes;
+const capacities = (space: LookSpace): Float64Array => {
+  const below = new Float64Array(space.counted + 1).fill(1);
+  for (let depth = space.counted - 1; depth >= 0; depth -= 1) {
+    below[depth] = (below[depth + 1] ?? 1) * nodesOf(space, depth).length;
   }
   return below;
 };

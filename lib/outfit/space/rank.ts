@@ -1,7 +1,7 @@
 import type { Ground } from '../ground.ts';
 import { Descent } from './descent.ts';
 import { popcount } from './popcount.ts';
-import { type LookSpace, NOTHING } from './space.ts';
+import { type LookSpace, nodesOf } from './space.ts';
 
 /** A look as seats in slot order, empty slots left out, with its points. */
 export interface Scored {
@@ -30,20 +30,14 @@ export const rankSpace = (ground: Ground, space: LookSpace, k: number, bonus?: I
   const size = words * 32;
   const n = ground.seats.length;
 
-  const nodesOf = slots.map((_, at) => {
-    const nodes: number[] = [];
-    for (let node = (wordOf[at] as number) * 32; node < (wordOf[at + 1] as number) * 32; node += 1) {
-      if ((seatOf[node] as number) >= NOTHING) nodes.push(node);
-    }
-    return nodes;
-  });
+  const bySlot = slots.map((_, slot) => nodesOf(space, slot));
   const pair = new Int32Array(size * size);
   const own = new Int32Array(size);
-  nodesOf.forEach((nodes, at) => {
+  bySlot.forEach((nodes, at) => {
     for (const a of nodes) {
       const one = seatOf[a] as number;
       if (one >= 0) own[a] = (ground.own[one] as number) + (bonus?.[one] ?? 0);
-      nodesOf.forEach((others, other) => {
+      bySlot.forEach((others, other) => {
         if (other === at) return;
         const empty = ground.empty.get(slots[other] as (typeof slots)[number])?.points;
         for (const b of others) {
@@ -59,11 +53,11 @@ export const rankSpace = (ground: Ground, space: LookSpace, k: number, bonus?: I
   /** At most what a node can earn with nodes of later slots. */
   const ahead = new Int32Array(size);
   for (let at = 0; at < depth; at += 1) {
-    for (const a of nodesOf[at] as readonly number[]) {
+    for (const a of bySlot[at] as readonly number[]) {
       let most = 0;
       for (let other = at + 1; other < depth; other += 1) {
         let best = Number.NEGATIVE_INFINITY;
-        for (const b of nodesOf[other] as readonly number[]) {
+        for (const b of bySlot[other] as readonly number[]) {
           const fits = ((space.adjacency[a * words + (b >> 5)] as number) & (1 << (b & 31))) !== 0;
           if (fits) best = Math.max(best, pair[a * size + b] as number);
         }

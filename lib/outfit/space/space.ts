@@ -1,5 +1,5 @@
 import type { Slot } from '../../vocabulary/places.ts';
-import type { CoreForm, Level } from '../grammar/forms.ts';
+import type { CoreForm } from '../grammar/forms.ts';
 
 /** Stands for "nothing" in an optional slot. */
 export const NOTHING = -1;
@@ -55,11 +55,6 @@ export interface SpaceClo {
   readonly leastOff: Float64Array;
 }
 
-export interface Question {
-  readonly form: CoreForm;
-  readonly level: Level;
-}
-
 /** Nodes of a slot in order. */
 export const nodesOf = ({ wordOf, seatOf }: Pick<LookSpace, 'wordOf' | 'seatOf'>, slot: number): readonly number[] => {
   const nodes: number[] = [];
@@ -79,5 +74,3 @@ export const clearBit = (rows: Int32Array, node: number, offset = 0): void => {
   const word = offset + (node >> 5);
   rows[word] = (rows[word] ?? 0) & ~(1 << (node & 31));
 };
-
-export const hasBit = (row: Int32Array, node: number): boolean => ((row[node >> 5] ?? 0) & (1 << (node & 31))) !== 0;
