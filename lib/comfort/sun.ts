@@ -31,9 +31,9 @@ export const uvBand = (index: number): UvBand => {
 export const sunElevation = (instant: Date, latitude: number, longitude: number): number =>
   getPosition(instant, latitude, longitude).altitude;
 
-/** Minutes by which a time zone is ahead of UTC at an instant. */
-const zoneMinutes = (instant: Date, timeZone: string): number => {
-  const parts = new Intl.DateTimeFormat('en-GB', {
+/** Tells by how many minutes a time zone is ahead of UTC at an instant. */
+const zoneMinutesIn = (timeZone: string): ((instant: Date) => number) => {
+  const format = new Intl.DateTimeFormat('en-GB', {
     timeZone,
     year: 'numeric',
     month: 'numeric',
@@ -41,24 +41,22 @@ const zoneMinutes = (instant: Date, timeZone: string): number => {
     hour: 'numeric',
     minute: 'numeric',
     hourCycle: 'h23',
-  }).formatToParts(instant);
-  const part = (type: string): number => Number(parts.find((p) => p.type === type)?.value ?? 0);
-  const local = Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'));
-  return Math.round((local - instant.getTime()) / 60_000);
+  });
+  return (instant) => {
+    const parts = format.formatToParts(instant);
+    const part = (type: string): number => Number(parts.find((p) => p.type === type)?.value ?? 0);
+    const local = Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'));
+    return Math.round((local - instant.getTime()) / 60_000);
+  };
 };
 
-/** The instant of a local clock hour; without a time zone the sun's own time at the longitude stands in. */
-const instantOf = (
-  date: IsoDate,
-  hour: number,
-  place: { readonly longitude: number; readonly timeZone?: string },
-): Date => {
-  const asIfUtc = Date.parse(`${date}T00:00:00Z`) + hour * 3_600_000;
-  const minutes =
-    place.timeZone === undefined
-      ? Math.round(place.longitude / 15) * 60
-      : zoneMinutes(new Date(asIfUtc), place.timeZone);
-  return new Date(asIfUtc - minutes * 60_000);
+/** Gives the instant of a local clock hour; without a time zone the sun's own time at the longitude stands in. */
+const instantIn = (date: IsoDate, longitude: number, timeZone?: string): ((hour: number) => Date) => {
+  const minutesAt = timeZone === undefined ? (): number => Math.round(longitude / 15) * 60 : zoneMinutesIn(timeZone);
+  return (hour) => {
+    const asIfUtc = Date.parse(`${date}T00:00:00Z`) + hour * 3_600_000;
+    return new Date(asIfUtc - minutesAt(new Date(asIfUtc)) * 60_000);
+  };
 };
 
 /** How high the sun climbs during an occasion, degrees; undefined when the brief does not place it on the map. */
@@ -68,11 +66,11 @@ export const sunDuring = (
 ): number | undefined => {
   if (place?.at === undefined) return undefined;
   const { latitude, longitude } = place.at;
-  const zone = place.timeZone === undefined ? { longitude } : { longitude, timeZone: place.timeZone };
+  const instantAt = instantIn(occasion.on, longitude, place.timeZone);
   const [from, to] = hoursOf(occasion);
   let highest = -90;
   for (let hour = from; hour <= to; hour += 0.5) {
-    highest = Math.max(highest, sunElevation(instantOf(occasion.on, hour, zone), latitude, longitude));
+    highest = Math.max(highest, sunElevation(instantAt(hour), latitude, longitude));
   }
   return highest;
 };

@@ -55,10 +55,10 @@ const changed = (occasion: Occasion, change: Opening): Occasion => {
 };
 
 /** What the occasion would ask for if it were another. */
-const askedBy = (brief: Brief, { place, air }: Moment, occasion: Occasion): LookRestriction =>
+const askedBy = (brief: Brief, { sunElevation, air }: Moment, occasion: Occasion): LookRestriction =>
   restrictionOf(
     occasion,
-    air === undefined ? undefined : requiredAt(occasion, place, air, occasion.degreesOff),
+    air === undefined ? undefined : requiredAt(occasion, sunElevation, air, occasion.degreesOff),
     brief.avoid.heelCmOver,
   );
 

@@ -27,6 +27,8 @@ export interface Moment {
   /** Undefined when the brief has no weather for it: then comfort asks for nothing. */
   readonly air?: Air;
   readonly required?: RequiredClo;
+  /** How high the sun climbs during it, degrees; undefined indoors or off the map. Reckoned once, since it is slow. */
+  readonly sunElevation?: number;
   /** Clear-sky index at its highest outdoors; undefined indoors or off the map. */
   readonly uvIndex?: number;
   readonly swims: boolean;
@@ -62,9 +64,8 @@ export const restrictionOf = (
 });
 
 /** What the air of an occasion asks for; `offC` moves the cold end up and the warm end down by that many degrees. */
-export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air: Air, offC = 0): RequiredClo => {
-  const sunElevation = sunDuring(occasion, place);
-  return requiredClo({
+export const requiredAt = (occasion: Occasion, sunElevation: number | undefined, air: Air, offC = 0): RequiredClo =>
+  requiredClo({
     setting: occasion.setting,
     activity: occasion.activity,
     air: { ...air, lowC: air.lowC + offC, highC: air.highC - offC },
@@ -72,15 +73,14 @@ export const requiredAt = (occasion: Occasion, place: TripPlace | undefined, air
     swims: occasion.needs.includes('swim'),
     ...(sunElevation === undefined ? {} : { sunElevation }),
   });
-};
 
 const momentOf = (brief: Brief, occasion: Occasion): Moment => {
   const place = placeOf(brief, occasion);
   const weather = weatherOn(place, occasion.on);
   const air = airOf(occasion, place);
-  const required = air === undefined ? undefined : requiredAt(occasion, place, air, occasion.degreesOff);
+  const sunElevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
+  const required = air === undefined ? undefined : requiredAt(occasion, sunElevation, air, occasion.degreesOff);
   const day = daysBetween(brief.from, occasion.on);
-  const elevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
   return {
     occasion,
     day,
@@ -90,7 +90,7 @@ const momentOf = (brief: Brief, occasion: Occasion): Moment => {
     ...(weather === undefined ? {} : { weather }),
     ...(air === undefined ? {} : { air }),
     ...(required === undefined ? {} : { required }),
-    ...(elevation === undefined ? {} : { uvIndex: uvIndex(elevation) }),
+    ...(sunElevation === undefined ? {} : { sunElevation, uvIndex: uvIndex(sunElevation) }),
     swims: occasion.needs.includes('swim'),
     beyondClothes: isBeyondTravelClothes(occasion.setting, air),
     restriction: restrictionOf(occasion, required, brief.avoid.heelCmOver),
