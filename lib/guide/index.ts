@@ -15,3 +15,4 @@ export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
 export { piecesNotWorn, refusalFindings } from './refused.ts';
 export { dayOf, isForWater } from './wear-it.ts';
+export { type Wearing, wearingOf } from './wearing.ts';

@@ -14,4 +14,3 @@ export { type Moment, momentsOf } from './moments.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';
 export { stillWet } from './washing.ts';
-export { type Wearing, wearingOf } from './wearing.ts';

@@ -135,7 +135,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
     for (const { guide, artwork } of easelWork) {
       const guideFolder = path.join(folder, guide.id);
       await artwork.paint(guideFolder);
-      const { downloads, findings } = await printSheets(guide, guideFolder, artwork.index, {
+      const { downloads, findings } = await printSheets(guide, guideFolder, {
         ...easel,
         language,
         onSheet: (what) => progress.step(`printing ${guide.id}/${what}`),

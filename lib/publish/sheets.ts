@@ -1,6 +1,5 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import sharp from 'sharp';
 import { drawPiece, drawSundry } from '../draw/index.ts';
 import type { Guide } from '../guide/index.ts';
 import type { Finding } from '../model/index.ts';
@@ -14,7 +13,7 @@ import {
   packingListPdf,
   wearTablePdf,
 } from '../print/index.ts';
-import type { Download, PictureIndex } from '../site/pictures.ts';
+import type { Download } from '../site/pictures.ts';
 import type { Fonts } from '../type/index.ts';
 import type { Language } from '../words/index.ts';
 import { type Cache, keyOf } from './cache.ts';
@@ -35,29 +34,7 @@ interface SheetJob {
 }
 
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
-/** A card on a sheet of four is about 9 cm wide and prints at 300 dots an inch; at this quality no block or ring is seen, and two dozen stay under 3 MB. */
-const CARD_JPEG = { quality: 80, mozjpeg: true } as const;
-
-const cardPictures = async (
-  guide: Guide,
-  folder: string,
-  pictures: PictureIndex,
-): Promise<ReadonlyMap<number, Uint8Array>> => {
-  const found = new Map<number, Uint8Array>();
-  for (const { number, slug } of guide.looks) {
-    const card = pictures.cards[slug];
-    if (card === undefined) continue;
-    const png = await readFile(path.join(folder, card.portrait.address));
-    found.set(number, await sharp(png).jpeg(CARD_JPEG).toBuffer());
-  }
-  return found;
-};
-
-const jobsOf = (
-  guide: Guide,
-  sources: PrintSources,
-  cards: () => Promise<ReadonlyMap<number, Uint8Array>>,
-): readonly SheetJob[] => [
+const jobsOf = (guide: Guide, sources: PrintSources): readonly SheetJob[] => [
   ...PAPERS.flatMap((paper): SheetJob[] => {
     const end = `${paper.toLowerCase()}.pdf`;
     return [
@@ -82,7 +59,7 @@ const jobsOf = (
     kind: 'card sheet',
     paper: guide.studio.paper,
     file: `card-sheet-${guide.studio.paper.toLowerCase()}.pdf`,
-    print: async () => cardSheetPdf(guide, sources, await cards()),
+    print: () => cardSheetPdf(guide, sources),
   },
 ];
 
@@ -90,7 +67,6 @@ const jobsOf = (
 export const printSheets = async (
   guide: Guide,
   folder: string,
-  pictures: PictureIndex,
   shop: PrintShop,
 ): Promise<{ readonly downloads: readonly Download[]; readonly findings: readonly Finding[] }> => {
   const sources: PrintSources = { fonts: shop.fonts, language: shop.language, drawPiece, drawSundry };
@@ -98,7 +74,7 @@ export const printSheets = async (
   const findings = new Map<string, Finding>();
   const { findings: _, ...content } = guide;
   await mkdir(path.join(folder, 'print'), { recursive: true });
-  for (const job of jobsOf(guide, sources, () => cardPictures(guide, folder, pictures))) {
+  for (const job of jobsOf(guide, sources)) {
     shop.onSheet(job.file);
     const packed = await shop.cache.get(keyOf(shop.codeHash, 'sheet', job.file, content), async () =>
       pack(await job.print()),

@@ -11,7 +11,6 @@ import {
   wearTablePdf,
 } from '../../lib/print/index.ts';
 import { inksFor, legibleOnWhite } from '../../lib/print/ink.ts';
-import { cardPicture } from './cards.ts';
 import { makeGuide } from './guide.ts';
 import { bytesOf, elements, readPdf, type Tagged } from './reader.ts';
 import { SOURCES } from './sources.ts';
@@ -24,18 +23,7 @@ const DOCUMENTS: readonly (readonly [name: string, make: () => Promise<Printed>]
   ['wear table', () => wearTablePdf(guide, SOURCES)],
   ['booklet', () => bookletPdf(guide, SOURCES)],
   ['imposed booklet', () => bookletPdf(guide, SOURCES, { imposed: true, bleed: true })],
-  [
-    'card sheets',
-    async () =>
-      cardSheetPdf(
-        guide,
-        SOURCES,
-        new Map([
-          [1, await cardPicture(1)],
-          [2, await cardPicture(2)],
-        ]),
-      ),
-  ],
+  ['card sheets', () => cardSheetPdf(guide, SOURCES)],
 ];
 
 const HEADINGS = ['H1', 'H2', 'H3', 'H4', 'H5', 'H6'];

@@ -4,7 +4,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import * as print from '../../lib/print/index.ts';
-import { cardPicture } from './cards.ts';
 import { makeGuide } from './guide.ts';
 import { bytesOf, comparePicture, paintPage } from './reader.ts';
 import { SOURCES } from './sources.ts';
@@ -50,10 +49,7 @@ describe('pictures of the sheets', () => {
 });
 
 describe('the whole set', () => {
-  it('of a guide of 20 pieces and 24 looks is under 5 MB, cards of photographs included', async () => {
-    const cards = new Map(
-      await Promise.all(guide.looks.map(async ({ number }) => [number, await noisyCard(number)] as const)),
-    );
+  it('of a guide of 20 pieces and 24 looks is under 5 MB', async () => {
     const sizes = await Promise.all(
       [
         ...PAPERS.flatMap((paper) => [
@@ -63,7 +59,7 @@ describe('the whole set', () => {
         ]),
         bookletPdf(guide, SOURCES),
         bookletPdf(guide, SOURCES, { imposed: true }),
-        cardSheetPdf(guide, SOURCES, cards, { aPage: 6 }),
+        cardSheetPdf(guide, SOURCES),
       ].map(async (made) => bytesOf(await made).length),
     );
     expect(guide.looks).toHaveLength(24);
@@ -71,23 +67,6 @@ describe('the whole set', () => {
     expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(5_000_000);
   });
 });
-
-/** A card as heavy as a painted one: flat paper with a soft grain. */
-const noisyCard = async (number: number): Promise<Uint8Array> => {
-  const { default: sharp } = await import('sharp');
-  const plain = await cardPicture(number, 'png');
-  const grain = Buffer.alloc(1080 * 1350 * 4);
-  let seed = number;
-  for (let at = 0; at < grain.length; at += 4) {
-    seed = (seed * 1103515245 + 12345) % 2147483648;
-    grain[at] = grain[at + 1] = grain[at + 2] = 128;
-    grain[at + 3] = seed % 14;
-  }
-  return sharp(plain)
-    .composite([{ input: grain, raw: { width: 1080, height: 1350, channels: 4 } }])
-    .jpeg({ quality: 82 })
-    .toBuffer();
-};
 
 const installed = (command: string): boolean => {
   try {

@@ -1,6 +1,7 @@
 import { piecesToName } from '../../guide/piece-names.ts';
 import type { NamedColour } from '../../model/index.ts';
 import type { Job } from '../job.ts';
+import { layPicture } from '../lay-picture.ts';
 import type { Area, Size } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
 import { type Block, drawn, grid, space, stack, tagged } from '../set/block.ts';
@@ -10,7 +11,6 @@ import { stitch } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { paintThumbnail } from '../thumbnail.ts';
 import { inked, resized } from '../types.ts';
-import { layPicture } from './look-block.ts';
 import { type BookPage, bookArea, flowingPart, roomiest } from './pages.ts';
 
 import { proseTypes } from './prose-types.ts';

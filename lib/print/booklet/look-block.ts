@@ -1,38 +1,13 @@
-import { layFlat } from '../../draw/flat-lay/index.ts';
 import type { GuideLook } from '../../guide/record.ts';
 import type { Job } from '../job.ts';
+import { layPicture } from '../lay-picture.ts';
 import type { Size } from '../paper.ts';
-import type { DrawnForm } from '../pdf/drawings.ts';
-import { type Block, drawn, row, space, stack, tagged } from '../set/block.ts';
+import { type Block, row, space, stack, tagged } from '../set/block.ts';
 import { spans, text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
 
-/** Enough for a form to be resolved at the size of a booklet; millimetres a centimetre. */
-const BOOKLET_SCALE = 0.6;
-
-/** A look laid flat in a frame, as a hand lays clothes on a bed. */
-export const layPicture = (job: Job, look: GuideLook, frame: Size): Block => {
-  const pieces = look.look.worn.map(({ piece, slot }) => ({ piece: job.piece(piece), slot }));
-  const alt = job.say('look described', { pieces: pieces.map(({ piece }) => piece.name) });
-  return tagged(
-    'Figure',
-    drawn(frame.height, (surface, { x, y, width }) => {
-      const forms = new Map<string, DrawnForm>();
-      const items = pieces.map(({ piece, slot }) => {
-        forms.set(piece.id, job.art(piece, 'full', BOOKLET_SCALE));
-        return { id: piece.id, slot, picture: job.drawing(piece, 'full') };
-      });
-      if (items.length === 0) return;
-      for (const { item, transform } of layFlat(items, { x, y, width, height: frame.height }).placed) {
-        const form = forms.get(item.id);
-        if (form !== undefined) surface.laid(form, transform);
-      }
-    }),
-    { alt },
-  );
-};
-
-const outdoors = (job: Job, look: GuideLook): string =>
+/** How warm it is good for outdoors. */
+export const outdoors = (job: Job, look: GuideLook): string =>
   job.say('good between', { low: look.outdoors.lowC, high: look.outdoors.highC });
 
 /** What a look is, under its picture. */

@@ -1,11 +1,11 @@
 import type { Guide } from '../../guide/record.ts';
-import { phrase } from '../../words/index.ts';
 import { finishJob, type PaperChoice, type Printed, type PrintSources, startJob } from '../job.ts';
 import { type Area, PAPERS, type Size, turn } from '../paper.ts';
-import { fitIn, type Picture } from '../pdf/pictures.ts';
-import { drawn, tagged } from '../set/block.ts';
+import { fitIn } from '../pdf/pictures.ts';
+import { tagged } from '../set/block.ts';
 import { cropMarks } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
+import { paintCard } from './card.ts';
 
 export interface CardSheetChoice extends PaperChoice {
   readonly aPage?: 4 | 6;
@@ -38,44 +38,19 @@ const cardAreas = (size: Size, aPage: 4 | 6): readonly Area[] => {
   }));
 };
 
-/** Cards to cut out, four or six to a sheet. `cards` are pictures by look number, as JPEG or PNG. */
+/** Cards to cut out, four or six to a sheet: drawn and set here, so that their words stay legible at the size they are cut to. */
 export const cardSheetPdf = async (
   guide: Guide,
   sources: PrintSources,
-  cards: ReadonlyMap<number, Uint8Array>,
   choice: CardSheetChoice = {},
 ): Promise<Printed> => {
   const job = await startJob(guide, sources, 'cards title');
   const size = turn(PAPERS[choice.paper ?? guide.studio.paper], choice.orientation ?? 'portrait');
   const aPage = choice.aPage ?? 4;
   const areas = cardAreas(size, aPage);
-  const [first] = areas;
-  const ready: { readonly number: number; readonly title: string; readonly alt: string; readonly picture: Picture }[] =
-    [];
-  for (const { number, title, look, slug } of guide.looks) {
-    const bytes = cards.get(number);
-    const picture =
-      bytes === undefined || first === undefined ? undefined : await job.press.pictures.load(bytes, first);
-    if (picture === undefined) {
-      job.findings.push({
-        level: 'warning',
-        rule: 'print-card',
-        message: phrase('print', 'card missing', { number }),
-        mend: phrase('print', 'card missing mend', {}),
-        about: [slug],
-      });
-      continue;
-    }
-    const said = job.sayPhrase(title);
-    const alt = job.say('card described', {
-      number,
-      title: said,
-      pieces: job.names(look.worn.map(({ piece }) => piece)),
-    });
-    ready.push({ number, title: said, alt, picture });
-  }
+  const { looks } = guide;
   const heading = job.say('cards title', { traveller: guide.capsule.traveller });
-  const sheets = Math.max(1, Math.ceil(ready.length / aPage));
+  const sheets = Math.max(1, Math.ceil(looks.length / aPage));
   for (let sheet = 0; sheet < sheets; sheet++) {
     const surface = job.press.addPage(size);
     job.press.bookmark(sheets > 1 ? job.say('page of', { page: sheet + 1, pages: sheets }) : heading, 1, surface, 0);
@@ -84,16 +59,12 @@ export const cardSheetPdf = async (
     const footArea = { x: EDGE, y: size.height - EDGE, width: size.width - 2 * EDGE, height: 3 };
     if (sheet === 0) tagged('H1', text(job.press.setter, foot, job.types.key)).paint(surface, footArea);
     else surface.artifact(() => text(job.press.setter, foot, job.types.key).paint(surface, footArea));
-    if (ready.length === 0)
+    if (looks.length === 0)
       tagged('P', text(job.press.setter, job.say('no looks'), job.types.fact)).paint(surface, { ...footArea, y: EDGE });
-    ready.slice(sheet * aPage, (sheet + 1) * aPage).forEach(({ picture, alt }, index) => {
+    looks.slice(sheet * aPage, (sheet + 1) * aPage).forEach((look, index) => {
       const area = areas[index];
       if (area === undefined) return;
-      tagged(
-        'Figure',
-        drawn(area.height, (on, at) => on.picture(picture.ref, at)),
-        { alt },
-      ).paint(surface, area);
+      paintCard(job, look, area).paint(surface, area);
       cropMarks(surface, area, { ...MARK, colour: job.inks.soft });
     });
   }

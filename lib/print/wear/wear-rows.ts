@@ -1,5 +1,5 @@
+import type { Wearing } from '../../guide/wearing.ts';
 import type { IsoDate } from '../../model/index.ts';
-import type { Wearing } from '../../plan/index.ts';
 import { stays } from '../days-strip.ts';
 import type { Inks } from '../ink.ts';
 import type { Job } from '../job.ts';

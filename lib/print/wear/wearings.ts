@@ -1,5 +1,5 @@
+import { type Wearing, wearingOf } from '../../guide/wearing.ts';
 import type { IsoDate, Piece } from '../../model/index.ts';
-import { type Wearing, wearingOf } from '../../plan/index.ts';
 import { KINDS, type KindGroup } from '../../vocabulary/index.ts';
 import type { Job, SayPrint } from '../job.ts';
 

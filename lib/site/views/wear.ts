@@ -1,5 +1,5 @@
-import type { Guide } from '../../guide/index.ts';
-import { type Wearing, wearingOf } from '../../plan/index.ts';
+import { type Guide, type Wearing, wearingOf } from '../../guide/index.ts';
+
 import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';

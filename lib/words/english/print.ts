@@ -173,10 +173,6 @@ export const print = {
   'colours of piece': ({ colours }: { colours: readonly string[] }, f: Formats) => f.list(colours),
   'piece drawing': ({ name, colour }: { name: string; colour: string }) => `Drawing of ${name}, ${colour}.`,
   'piece photo': ({ name }: { name: string }) => `Photograph of ${name}.`,
-  'card described': (
-    { number, title, pieces }: { number: number; title: string; pieces: readonly string[] },
-    f: Formats,
-  ) => `Card of look ${f.count(number)}, ${title}: ${f.list(pieces)}.`,
   'own notes': () => 'Worn, and how it felt',
   'no pieces': () => 'The capsule has no pieces yet.',
   'no looks': () => 'There are no looks to show yet.',
@@ -202,9 +198,6 @@ export const print = {
     orientation === 'landscape'
       ? 'Print it upright, where more lines fit, or on both sides.'
       : 'Print it on both sides.',
-  'card missing': ({ number }: { number: number }, f: Formats) =>
-    `There is no card picture for look ${f.count(number)}`,
-  'card missing mend': () => 'Draw the cards first; the sheet leaves this one out.',
   'picture unreadable': ({ what }: { what: string }) =>
     `The picture of ${what} is neither a JPEG nor a PNG that can be read`,
   'picture unreadable mend': () => 'Save it again as JPEG. The drawing is printed meanwhile.',

@@ -157,7 +157,6 @@ export const print = {
   'colours of piece': (v, f) => f.list(colourWords(v.colours)),
   'piece drawing': (v) => `Zeichnung: ${v.name}, ${v.colour}.`,
   'piece photo': (v) => `Foto: ${v.name}.`,
-  'card described': (v, f) => `Karte zu Look ${f.count(v.number)}, ${v.title}: ${f.list(v.pieces)}.`,
   'own notes': () => 'Getragen, und wie es war',
   'no pieces': () => 'Die Capsule hat noch keine Teile.',
   'no looks': () => 'Noch gibt es keine Looks zu zeigen.',
@@ -182,8 +181,6 @@ export const print = {
     v.orientation === 'landscape'
       ? 'Im Hochformat drucken, wo mehr Zeilen Platz haben, oder beidseitig.'
       : 'Beidseitig drucken.',
-  'card missing': (v, f) => `Für Look ${f.count(v.number)} gibt es kein Kartenbild`,
-  'card missing mend': () => 'Zuerst die Karten zeichnen; auf dem Bogen bleibt dieser Look aus.',
   'picture unreadable': (v) => `Dieses Bild ist weder ein lesbares JPEG noch ein lesbares PNG: ${v.what}`,
   'picture unreadable mend': () => 'Noch einmal als JPEG speichern. Bis dahin wird die Zeichnung gedruckt.',
 } satisfies Translation<typeof english.print>;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { wearingOf } from '../../lib/guide/wearing.ts';
 import type { PlannedOccasion } from '../../lib/model/index.ts';
-import { wearingOf } from '../../lib/plan/index.ts';
-import { brief, occasion } from './trip.ts';
+import { brief, occasion } from '../plan/trip.ts';
 
 const market = occasion('2027-10-02', 'Market', { at: '11:00' });
 const concert = occasion('2027-10-02', 'Concert', { at: '20:00', part: 'evening' });
