@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { lookComfort } from '../../lib/comfort/index.ts';
+import type { GuideLook } from '../../lib/guide/index.ts';
+import type { Look, PlannedOccasion } from '../../lib/model/index.ts';
 import { warmthPlot, worthPlot } from '../../lib/site/svg/plots.ts';
+import { looksOfDay } from '../../lib/site/views/numbers.ts';
+import { brief, occasion, piece } from '../plan/trip.ts';
 
 /** Letters of a plot on a phone, in units of its view box, as templates/styles/more.css sets them. */
 const LETTERS = 20;
@@ -38,5 +43,58 @@ describe('labels of the plots', () => {
     expect(nearest(plot.looks)).toBeGreaterThan(LETTERS);
     expect(plot.looks.length).toBeGreaterThan(2);
     expect(plot.looks.at(-1)?.label).toBe('0');
+  });
+});
+
+describe('the looks of a day in the weather', () => {
+  const pieces = [
+    piece('shirt', 'shirt'),
+    piece('jeans', 'jeans'),
+    piece('boots', 'hiking boots'),
+    piece('swimsuit', 'swimsuit'),
+  ];
+  const byId = new Map(pieces.map((one) => [one.id, one]));
+  const look: Look = {
+    id: 'clothes',
+    worn: [
+      { piece: 'shirt', slot: 'top' },
+      { piece: 'jeans', slot: 'bottom' },
+      { piece: 'boots', slot: 'shoes' },
+    ],
+  };
+  const swim: Look = { id: 'swim', worn: [{ piece: 'swimsuit', slot: 'swim' }] };
+  const shown = [look, swim].map(
+    (one, index) =>
+      ({ look: one, number: index + 1, outdoors: lookComfort(one, byId, 'strolling', 'outdoors') }) as GuideLook,
+  );
+  const hill = occasion('2027-10-03', 'Hill', {
+    setting: { where: 'outdoors', sun: 'shade' },
+    activity: 'brisk walking',
+  });
+  const supper = occasion('2027-10-03', 'Supper', { activity: 'sitting' });
+  const baths = occasion('2027-10-03', 'Baths', { needs: ['swim'] });
+  const worn = ({ id }: { id: string }, at: Look): PlannedOccasion => ({
+    occasion: id,
+    look: at,
+    layersOn: [],
+    layersCarried: [],
+    change: 'first',
+    reasons: [],
+    cautions: [],
+  });
+  const guide = { brief: brief({ occasions: [hill, supper, baths] }), looks: shown, pieces };
+
+  it('are told at what is done outdoors, and strolling where the occasion is in a room', () => {
+    const { lowC, highC } = lookComfort(look, byId, 'brisk walking', 'outdoors');
+    const { outdoors } = shown[0] as GuideLook;
+    expect(lowC).toBeLessThan(outdoors.lowC);
+    expect(looksOfDay(guide, [worn(supper, look), worn(hill, look)])).toEqual([{ number: 1, lowC, highC }]);
+    expect(looksOfDay(guide, [worn(supper, look)])).toEqual([
+      { number: 1, lowC: outdoors.lowC, highC: outdoors.highC },
+    ]);
+  });
+
+  it('leave swimwear out', () => {
+    expect(looksOfDay(guide, [worn(baths, swim)])).toEqual([]);
   });
 });

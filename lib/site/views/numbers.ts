@@ -1,4 +1,6 @@
+import { lookComfort } from '../../comfort/index.ts';
 import { type Guide, isForWater } from '../../guide/index.ts';
+import type { PlannedOccasion } from '../../model/index.ts';
 import { phrase } from '../../words/index.ts';
 import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -53,26 +55,35 @@ export interface NumbersView {
 interface ToldDay extends WarmthDay {
   readonly date: string;
   readonly homeward: boolean;
-  /** Numbers of its looks, swimwear apart, of which degrees say nothing. */
-  readonly said: readonly number[];
+  /** Its looks, swimwear apart, of which degrees say nothing. */
+  readonly looks: readonly { readonly number: number; readonly lowC: number; readonly highC: number }[];
 }
 
-const daysOf = (guide: Guide): readonly ToldDay[] =>
-  guide.plan.days.map(({ date, weather, homeward, occasions }) => {
-    const numbers = new Set(
-      occasions
-        .flatMap(({ look }) => guide.looks.find((shown) => shown.look.id === look?.id) ?? [])
-        .flatMap(({ look, number }) => (isForWater(look) ? [] : [number])),
-    );
-    return {
-      date,
-      homeward: homeward === true,
-      label: String(Number(date.slice(8))),
-      ...(weather === undefined ? {} : { weather }),
-      looks: [...numbers].flatMap((number) => guide.looks[number - 1]?.outdoors ?? []),
-      said: [...numbers],
-    };
+/** Where the looks of a day are comfortable outdoors at what is planned; a look for a room strolling, as on the way. */
+export const looksOfDay = (
+  { brief, looks, pieces }: Pick<Guide, 'brief' | 'looks' | 'pieces'>,
+  occasions: readonly PlannedOccasion[],
+): ToldDay['looks'] => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  const told = looks.filter(({ look }) => !isForWater(look) && occasions.some((one) => one.look?.id === look.id));
+  return told.map(({ look, number, outdoors }) => {
+    const outside = occasions
+      .filter((planned) => planned.look?.id === look.id)
+      .flatMap((planned) => brief.occasions.find(({ id }) => id === planned.occasion) ?? [])
+      .find(({ setting }) => setting.where === 'outdoors');
+    const { lowC, highC } = outside === undefined ? outdoors : lookComfort(look, byId, outside.activity, 'outdoors');
+    return { number, lowC, highC };
   });
+};
+
+const daysOf = (guide: Guide): readonly ToldDay[] =>
+  guide.plan.days.map(({ date, weather, homeward, occasions }) => ({
+    date,
+    homeward: homeward === true,
+    label: String(Number(date.slice(8))),
+    ...(weather === undefined ? {} : { weather }),
+    looks: looksOfDay(guide, occasions),
+  }));
 
 /** Plots of the guide, each with its numbers in a table. */
 export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
@@ -98,19 +109,14 @@ export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
     heading: word('numbers heading'),
     lede: word('numbers lede'),
     warmth: warmthPlot(days, (celsius) => formats.celsius(celsius)),
-    warmthRows: days.map(({ date, weather, homeward, said }) => ({
+    warmthRows: days.map(({ date, weather, homeward, looks }) => ({
       date: formats.date(date),
       weather: homeward
         ? voice.say(phrase('plan', 'homeward', {}))
         : weather === undefined
           ? word('no weather')
           : formats.celsiusRange(weather.lowC, weather.highC),
-      looks: said.flatMap((number) => {
-        const outdoors = guide.looks[number - 1]?.outdoors;
-        return outdoors === undefined
-          ? []
-          : [word('look at degrees', { number, low: outdoors.lowC, high: outdoors.highC })];
-      }),
+      looks: looks.map(({ number, lowC, highC }) => word('look at degrees', { number, low: lowC, high: highC })),
     })),
     worth: worthPlot(
       earned.map(({ piece, looks }) => ({

@@ -188,7 +188,7 @@ export const site = {
   'numbers lede': () => 'What each piece brings, and how the looks sit in the weather.',
   'warmth heading': () => 'Looks in the weather',
   'warmth means': () =>
-    'Grey is the weather of the day, lowest to highest. Each stitch is a look of that day, from every layer on to every layer off.',
+    'Grey is the weather of the day, lowest to highest. Each stitch is where a look of that day is comfortable outdoors at what is planned, from every layer on to every layer off; a look for a room is shown strolling, as on the way.',
   'warmth said': () => 'Weather of each day with the comfortable span of its looks; the table below says the same.',
   'as a table': () => 'The same as a table',
   'look at degrees': (v: { number: number; low: number; high: number }, f: Formats) =>

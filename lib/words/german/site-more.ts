@@ -85,7 +85,7 @@ export const siteMore = {
   'numbers lede': () => 'Was jedes Teil bringt und wie die Looks zum Wetter passen.',
   'warmth heading': () => 'Looks und Wetter',
   'warmth means': () =>
-    'Grau ist das Wetter des Tages, vom niedrigsten zum höchsten Wert. Jeder Stich ist ein Look des Tages, von allen Schichten bis zu keiner.',
+    'Grau ist das Wetter des Tages, vom niedrigsten zum höchsten Wert. Jeder Stich zeigt, wo ein Look des Tages draußen bei dem angenehm ist, was ansteht, von allen Schichten bis zu keiner; ein Look für drinnen beim Bummeln, wie auf dem Weg.',
   'warmth said': () =>
     'Das Wetter jedes Tages mit dem angenehmen Bereich seiner Looks; die Tabelle darunter sagt dasselbe.',
   'as a table': () => 'Dasselbe als Tabelle',
