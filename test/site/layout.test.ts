@@ -30,7 +30,7 @@ afterAll(async () => {
 
 /** Sheets of paper that a kind of page may take, where that is not two at most. */
 const SHEETS = new Map([
-  ...['cover', 'pieces', 'pairs', 'one of looks', 'try', 'wear'].map((kind) => [kind, 1] as const),
+  ...['cover', 'pieces', 'pairs', 'one of looks', 'packing', 'try', 'wear'].map((kind) => [kind, 1] as const),
   ...['bag', 'palette', 'moods', 'shopping'].map((kind) => [kind, 3] as const),
 ]);
 
