@@ -56,6 +56,8 @@ export const chooseCapsule = async (question: ChooseQuestion): Promise<Choice> =
   const drafts: Draft[] = [];
   for (const { filled } of found) drafts.push(await draftOf(room, piecesAt(filled.at, eligible), bound));
   const looksOf = ({ counts }: Draft): number => Number(counts[question.most ?? 'layered']);
-  drafts.sort((a, b) => b.serves.length - a.serves.length || looksOf(b) - looksOf(a));
+  drafts.sort(
+    (a, b) => b.serves.length - a.serves.length || looksOf(b) - looksOf(a) || a.findings.length - b.findings.length,
+  );
   return { possible: true, proposals: tellApart(drafts), eligible: eligible.length, notes: notesOf(room, drafts) };
 };

@@ -1,4 +1,5 @@
-import type { Piece } from '../model/index.ts';
+import { moodColourOf } from '../colour/index.ts';
+import type { NamedColour, Piece } from '../model/index.ts';
 import { isGarment, mayShare } from './difference.ts';
 import { fits, seatPieces } from './fill.ts';
 import { overLimits } from './limits.ts';
@@ -16,17 +17,33 @@ const ENDS = 4;
 /** What a piece of an earlier proposal costs beside its place when occasions are dressed. */
 const USED_BEFORE = 0.8;
 
-/** What a piece brings to variety: a shape and a colour, or the place that it finishes. */
-const traitsOf = (piece: Piece): readonly string[] => {
+/** What a piece brings to variety: a shape and a colour, a colour of the mood, or the place that it finishes. */
+const traitsOf = (piece: Piece, mood: readonly NamedColour[]): readonly string[] => {
   const { places, kind, colours, length, dress } = piece;
   const silhouette = silhouetteOf(piece);
   // a bag and a scarf rather than three pairs of earrings, and shoes of two sorts
   if (silhouette === undefined) return [places.includes('shoes') ? `shoes ${dress.high}` : (places[0] ?? kind)];
+  const [ground] = colours;
+  const ofMood = ground === undefined ? undefined : moodColourOf(ground, mood);
+  const outer = isLong(length) ? 'long' : 'short';
   return [
     silhouette,
-    ...(colours[0] ? [colours[0].name] : []),
-    ...(places[0] === 'outer layer' ? [`outer ${isLong(length) ? 'long' : 'short'}`] : []),
+    ...(ground === undefined ? [] : [ground.name]),
+    ...(ofMood === undefined ? [] : [`mood ${ofMood.name}`]),
+    // a short and a long coat matter more than one more colour
+    ...(places[0] === 'outer layer' ? [`outer ${outer}`, `coat ${outer}`] : []),
   ];
+};
+
+/** What nearness to a colour of the mood, and each step of dress that a piece reaches over, is worth. Own choice. */
+const OF_MOOD = 10;
+const DRESS_STEP = 3;
+
+/** How near a piece is to the mood, and how far a garment goes: what is casual alone serves fewer evenings. */
+const meritOf = (piece: Piece, mood: readonly NamedColour[]): number => {
+  const { colours, dress } = piece;
+  const nearness = colours[0] === undefined ? undefined : moodColourOf(colours[0], mood)?.nearness;
+  return OF_MOOD * (nearness ?? 0) + (isGarment(piece) ? DRESS_STEP * (dress.high - dress.low) : 0);
 };
 
 /** An earlier proposal, and how many of its garments a new one may share. */
@@ -69,7 +86,8 @@ export const searchProblem = (
         sum + Math.max(0, chosen.filter((piece) => garments.has(piece)).length - most),
       overLimits(piecesAt(chosen, eligible), limits) * 10,
     ),
-  traits: eligible.map(traitsOf),
+  traits: eligible.map((piece) => traitsOf(piece, question.mood.palette)),
+  merits: eligible.map((piece) => meritOf(piece, question.mood.palette)),
 });
 
 /** Refuses a change after which an occasion that was dressed is not. Only looks that lose a piece are asked for again. */

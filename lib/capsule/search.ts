@@ -12,8 +12,10 @@ export interface SearchProblem {
   readonly price: ReturnType<typeof createPricer>;
   /** Grams, litres and sets to differ from beyond what is allowed; 0 when all is well. */
   readonly excess: (chosen: readonly number[]) => number;
-  /** Silhouette and ground colour of each piece, for variety. */
+  /** Silhouette, colours and the like of each piece, for variety: each counts once however many pieces have it. */
   readonly traits: readonly (readonly string[])[];
+  /** How well each piece suits the mood and how far it goes, for each piece alone; a trait is worth `TRAIT` of these. */
+  readonly merits: readonly number[];
 }
 
 /** The piece in each position, −1 where it is empty, and what that is worth. */
@@ -29,6 +31,8 @@ export type Guard = (out: number, inn: number, after: readonly number[]) => bool
 
 const LOOK = 1_000;
 const MOST_STEPS = 200;
+/** What a silhouette or colour that no other piece has is worth beside the merits of pieces. Own choice. */
+const TRAIT = 8;
 
 const insideOf = (at: readonly number[], pieces: number): Uint8Array => {
   const inside = new Uint8Array(pieces);
@@ -36,15 +40,17 @@ const insideOf = (at: readonly number[], pieces: number): Uint8Array => {
   return inside;
 };
 
-/** Distinct silhouettes and colours, then lightness; never worth as much as one look. */
-const nicety = (at: readonly number[], { pieces, traits }: SearchProblem): number => {
+/** Distinct silhouettes and colours and merits, then lightness; never worth as much as one look. */
+const nicety = (at: readonly number[], { pieces, traits, merits }: SearchProblem): number => {
   const seen = new Set<string>();
   let grams = 0;
+  let merit = 0;
   for (const piece of at) {
     for (const trait of traits[piece] ?? []) seen.add(trait);
     grams += pieces[piece]?.grams.value ?? 0;
+    merit += merits[piece] ?? 0;
   }
-  return Math.min(LOOK - 2, 8 * seen.size) - grams / 1e6;
+  return Math.min(LOOK - 2, TRAIT * seen.size + merit) - grams / 1e6;
 };
 
 const worthOf = (looks: number, excess: number, nice: number): number => looks * LOOK + nice - excess * 1e9;

@@ -17,7 +17,7 @@ export { type ColourWishes, colourFindings, type LookToName, lookVisionFindings 
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
 export { type HouseNeutrals, underHouse } from './house-neutrals.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueAtAngle, hueFamily, wheelAngle } from './hue.ts';
-export { strayFromMood } from './mood.ts';
+export { moodColourOf, strayFromMood } from './mood.ts';
 export { nameOf, nearestCloth } from './name-of.ts';
 export { COLOUR_NAMES } from './names/index.ts';
 export {

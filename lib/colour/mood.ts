@@ -17,12 +17,25 @@ const PALE = 0.045;
 const HAS_HUE = 0.03;
 const NO_BRIGHTER = 0.03;
 
+/** The colour of the mood that another is taken for, and how near it is, 0 at the edge to 1; undefined for any other. */
+export const moodColourOf = (
+  colour: NamedColour,
+  mood: readonly NamedColour[],
+): { readonly name: string; readonly nearness: number } | undefined => {
+  let best: { readonly name: string; readonly nearness: number } | undefined;
+  for (const { name, hex } of mood) {
+    const nearness = 1 - differenceOf(hex, colour.hex) / NEAR;
+    if (nearness >= 0 && nearness > (best?.nearness ?? -1)) best = { name, nearness };
+  }
+  return best;
+};
+
 /** True for a colour that is one of the mood's, a quiet tint or shade of one, or one that goes with everything. */
 const isOfMood = (colour: NamedColour, mood: readonly NamedColour[]): boolean =>
   isNeutral(colour) ||
   isMetal(colour) ||
+  moodColourOf(colour, mood) !== undefined ||
   mood.some((other) => {
-    if (differenceOf(other.hex, colour.hex) <= NEAR) return true;
     if (other.oklch.c < HAS_HUE) return false;
     const apart = angleBetween(wheelAngle(other.oklch.h), wheelAngle(colour.oklch.h));
     const quiet = colour.oklch.c <= other.oklch.c + NO_BRIGHTER;
