@@ -38,7 +38,7 @@ describe('the page of two moods', () => {
     const html = await page(demo, `${RAIL}/chestnut-and-rain/moods`);
     const text = told(html);
     expect(text).toContain('19 and 19 pieces, of which 4 are shared, make 34 pieces together.');
-    expect(text).toMatch(/Together: \d+ core, [\d,]+ layered and [\d,]+ complete looks\./);
+    expect(text).toMatch(/Together they make \d+ core, [\d,]+ layered and [\d,]+ complete looks\./);
     const table = /<table class="lines">[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
     expect([...table.matchAll(/<th scope="row">/g)]).toHaveLength(8);
     expect(told(table)).toContain('Ink knitted dress');

@@ -111,6 +111,10 @@ describe('the page for trying says what the engine says', () => {
     expect(await agree(visit, guide, count)).toEqual(new Set(['goes', 'so far', 'not']));
   });
 
+  /** The page leaves the span of dress codes to the page of a look. */
+  const isOfDress = (line: string): boolean =>
+    /^(Dress codes?:|No (plainer|dressier) than )|no dress code in common/.test(line);
+
   it('and what the command line says', async () => {
     const { engine, ids } = await engineOf(RAIL);
     const sets = randomSets(engine, ids, 24).filter(({ length }) => length > 1);
@@ -125,8 +129,10 @@ describe('the page for trying says what the engine says', () => {
       const lines = out
         .split('\n')
         .slice(1)
-        .map((line) => line.replace(/^ {2}((no|but) +)?/, '').replace(/ \[[^\]]+\]$/, ''));
-      expect([...reasons, ...advice, ...missing], set.join(' ')).toEqual(lines);
+        .map((line) => line.replace(/^ {2}((no|but) +)?/, '').replace(/ \[[^\]]+\]$/, ''))
+        .filter((line) => !isOfDress(line));
+      const told = [...reasons, ...advice, ...missing].filter((line) => !isOfDress(line));
+      expect(told, set.join(' ')).toEqual(lines);
     }
     await page.context().close();
   });
