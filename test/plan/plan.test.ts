@@ -99,7 +99,7 @@ describe('a plan', () => {
   it('gives degrees, layers and the way there in words', async () => {
     const made = await plan(trip, BASICS);
     const all = made.days.flatMap((day) => day.occasions).flatMap(({ reasons }) => words(reasons));
-    expect(all.some((text) => /comfortable from -?\d+°C to \d+°C while strolling/.test(text))).toBe(true);
+    expect(all.some((text) => /^Comfortable outdoors at -?\d+–\d+°C while strolling/.test(text))).toBe(true);
   });
 
   it('lists what is worn how often, and every day of the trip', async () => {

@@ -130,7 +130,9 @@ export const plan = {
   'no belt mend': () => 'Add a belt or braces to the capsule, or leave it so where the trousers close without one.',
 
   'all served': (v: { of: number }, f: Formats) =>
-    f.plural(v.of, { one: 'The one occasion has its look.', other: 'All # occasions have their look.' }),
+    v.of === 0
+      ? 'There is no occasion to dress for.'
+      : f.plural(v.of, { one: 'The one occasion has its look.', other: 'All # occasions have their look.' }),
   'no look': () => 'No look serves this; what is lacking and what would mend it stand below.',
   'nothing in reserve': () => 'Where there is nothing in reserve:',
   'plan served': (v: { served: number; of: number }, f: Formats) =>

@@ -3,7 +3,11 @@ import type { Formats } from '../formats.ts';
 const looks = (count: number | string, f: Formats): string =>
   f.plural(Number(count), { one: '# look', other: '# looks' });
 
-const SKY = { dry: 'mostly dry', showers: 'showers possible', rain: 'rain likely' } as const;
+const SKY: Readonly<Record<string, string>> = {
+  dry: 'mostly dry',
+  showers: 'showers possible',
+  rain: 'rain likely',
+};
 
 /** What a house rule has against a top and a bottom, in so few words that they fit the cell of a grid on a phone. */
 const SHORT_REASONS: Readonly<Record<string, string>> = {
@@ -44,8 +48,8 @@ export const site = {
   'trip dates': (v: { from: string; to: string }, f: Formats) => f.dateRange(v.from, v.to),
   'cut for': (v: { traveller: string; studio: string }) =>
     `Cut for ${v.traveller} by ${v.studio}. Drawn to scale; the tape is in centimetres.`,
-  'weather of a day': (v: { low: number; high: number; sky: 'dry' | 'showers' | 'rain' }, f: Formats) =>
-    `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky]}`,
+  'weather of a day': (v: { low: number; high: number; sky: string }, f: Formats) =>
+    `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky] ?? v.sky}`,
   'no weather': () => 'No weather known',
   'the day': () => 'The whole day',
   'looks heading': () => 'Looks',

@@ -51,7 +51,7 @@ export const plan = {
   'too warm for it': (v, f) => `Bei ${f.celsius(v.high)} ist er beim ${doing(v.activity)} eher warm.`,
   'fixed look misses': (v, f) =>
     `Der für ${quoted(v.occasion)} am ${f.date(v.on)} festgelegte Look erfüllt nicht alles, was verlangt ist.`,
-  'fixed look misses why': (v) => v.misses.join(' '),
+  'fixed look misses why': (v) => `Im Einzelnen: ${v.misses.join(' ')}`,
   'fixed look misses mend': () =>
     'Ein Teil des Looks ergänzen oder tauschen, oder es dabei lassen: geplant wird er, wie er dasteht.',
   'too many pieces': (v, f) =>
@@ -100,14 +100,16 @@ export const plan = {
   'no belt mend': () => 'Gürtel oder Hosenträger in die Capsule nehmen, oder es dabei lassen, wenn die Hose ohne hält.',
 
   'all served': (v, f) =>
-    f.plural(v.of, { one: 'Der eine Anlass hat seinen Look.', other: 'Alle # Anlässe haben ihren Look.' }),
+    v.of === 0
+      ? 'Es gibt keinen Anlass, für den etwas anzuziehen ist.'
+      : f.plural(v.of, { one: 'Der eine Anlass hat seinen Look.', other: 'Alle # Anlässe haben ihren Look.' }),
   'no look': () => 'Dafür gibt es keinen Look; was fehlt und was hilft, steht unten.',
   'nothing in reserve': () => 'Wo nichts in Reserve ist:',
   'plan served': (v, f) =>
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
   'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',
   'plan not proven': () => 'Der beste gefundene Plan; ob ein anderer mehr Anlässe bedient, ist nicht bewiesen.',
-  'wash and dry': (v, f) => `${v.piece}, trocken bis ${f.dateShort(v.dryBy)}.`,
+  'wash and dry': (v, f) => sentence(`${v.piece}, trocken bis ${f.dateShort(v.dryBy)}`),
 
   'missing weather': (v) =>
     `Für ${quoted(v.occasion)}${v.place === '' ? '' : ` (${v.place})`} gibt es kein Wetter, die Wärme ist nicht geprüft.`,

@@ -3,7 +3,11 @@ import type { Translation } from '../translation.ts';
 import { dress } from './glossary.ts';
 import { LOOKS, PIECES } from './sentence.ts';
 
-const SKY = { dry: 'meist trocken', showers: 'Schauer möglich', rain: 'Regen wahrscheinlich' } as const;
+const SKY: Readonly<Record<string, string>> = {
+  dry: 'meist trocken',
+  showers: 'Schauer möglich',
+  rain: 'Regen wahrscheinlich',
+};
 
 /** German sentences of the site. */
 export const site = {
@@ -24,7 +28,7 @@ export const site = {
   'trip dates': (v, f) => f.dateRange(v.from, v.to),
   'cut for': (v) =>
     `Zugeschnitten für ${v.traveller} von ${v.studio}. Maßstäblich gezeichnet; das Maßband zeigt Zentimeter.`,
-  'weather of a day': (v, f) => `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky]}`,
+  'weather of a day': (v, f) => `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky] ?? v.sky}`,
   'no weather': () => 'Kein Wetter bekannt',
   'the day': () => 'Der ganze Tag',
   'looks heading': () => 'Looks',
