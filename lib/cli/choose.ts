@@ -1,48 +1,14 @@
-import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
-import { wardrobeOn, writeInstead } from '../content/index.ts';
+import { type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
+import { capsuleText } from './capsule-text.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
 import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
-
-/** The stylist's sets of pieces, as far as the proposal has them whole. */
-const setsText = (
-  field: 'never' | 'always',
-  sets: readonly (readonly string[])[],
-  { pieces }: Proposal,
-): readonly string[] => {
-  const whole = sets.filter((set) => set.every((id) => pieces.some((piece) => piece.id === id)));
-  return whole.length === 0 ? [] : [`${field}:`, ...whole.map((set) => `  - [${set.join(', ')}]`)];
-};
-
-const rulesText = ({ rules }: Capsule): readonly string[] => {
-  const set = Object.entries(rules).map(([rule, setting]) => `  ${rule}: ${JSON.stringify(setting)}`);
-  return set.length === 0 ? [] : ['rules:', ...set];
-};
-
-/** A capsule's file as the stylist would write it. JSON strings are YAML strings, so names need no care. */
-const capsuleText = (proposal: Proposal, like: Capsule, title: string): string =>
-  [
-    '---',
-    `title: ${JSON.stringify(title)}`,
-    `traveller: ${JSON.stringify(like.traveller)}`,
-    `wardrobe: ${like.wardrobe}`,
-    ...(like.list === '' ? [] : [`list: ${like.list}`]),
-    'mood:',
-    `  palette: [${like.mood.palette.map(({ name }) => name).join(', ')}]`,
-    `  words: [${like.mood.words.map((word) => JSON.stringify(word)).join(', ')}]`,
-    'pieces:',
-    ...proposal.pieces.map(({ id }) => `  - ${id}`),
-    ...setsText('never', like.never, proposal),
-    ...setsText('always', like.always, proposal),
-    ...rulesText(like),
-    '---',
-    '',
-  ].join('\n');
+import { writeNew } from './write-new.ts';
 
 /** What fills each line of the list, and what is packed beside it. */
 const piecesText = ({ pieces }: Proposal, list: PackingListPlan, voice: Voice): readonly string[] => {
@@ -89,14 +55,18 @@ const proposalLines = (
   ];
 };
 
-/** What a trip without a capsule is chosen by: its first traveller, the only list there is, every colour. */
-const anyMood = ({ id, title, travellers }: Brief, lists: readonly PackingListPlan[]): Capsule => ({
+/** What a traveller without a capsule is chosen by: the only list there is, every colour. */
+const anyMood = (
+  { id, title }: Brief,
+  traveller: Brief['travellers'][number] | undefined,
+  lists: readonly PackingListPlan[],
+): Capsule => ({
   id: 'new',
   file: `trips/${id}/brief.md`,
   trip: id,
   title,
-  traveller: travellers[0]?.name ?? '',
-  wardrobe: travellers[0]?.wardrobe ?? '',
+  traveller: traveller?.name ?? '',
+  wardrobe: traveller?.wardrobe ?? '',
   list: lists.length === 1 ? (lists[0]?.id ?? '') : '',
   mood: { palette: [], words: [] },
   pieces: [],
@@ -108,25 +78,50 @@ const anyMood = ({ id, title, travellers }: Brief, lists: readonly PackingListPl
   rationale: '',
 });
 
-/** Below the trip's folder and new: a name is one word of letters, digits and hyphens, and nothing is overwritten. */
-const writeNew = async (folder: string, trip: string, name: string, text: string): Promise<string> => {
-  if (!/^[a-z0-9][a-z0-9-]*$/.test(name))
-    throw new UsageError(`--write wants a name of small letters, digits and hyphens, not "${name}"`);
-  const file = path.join(folder, 'trips', trip, `${name}.md`);
-  try {
-    await writeFile(file, text, { flag: 'wx' });
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-    throw new UsageError(`${name}.md is there already; nothing was written. Choose another name`);
-  }
-  return file;
+/** The capsule a choice is made like: the one named, else the traveller's first, else none but the traveller. */
+const likeOf = (
+  { brief, capsules }: Trip,
+  lists: readonly PackingListPlan[],
+  mood: string | undefined,
+  named: string | undefined,
+): Capsule => {
+  const names = brief.travellers.map(({ name }) => name);
+  if (named !== undefined && !names.includes(named))
+    throw new UsageError(`nobody called "${named}" travels; ${writeInstead(named, names)}`);
+  const theirs = capsules.filter(({ traveller }) => named === undefined || traveller === named);
+  if (mood === undefined)
+    return (
+      theirs[0] ??
+      anyMood(
+        brief,
+        brief.travellers.find(({ name }) => name === (named ?? name)),
+        lists,
+      )
+    );
+  const found = theirs.find(({ id }) => id === mood);
+  if (found !== undefined) return found;
+  throw new UsageError(
+    `${named ?? 'the trip'} has no capsule "${mood}"; it has ${theirs.map(({ id }) => id).join(', ') || 'none yet'}`,
+  );
 };
+
+/** A limit given to an option; nothing fits into none, so 0 is refused. */
+const limitOf = (option: string | boolean | undefined, name: string): number | undefined => {
+  if (option === undefined) return undefined;
+  const limit = wholeNumber(option, name, 0);
+  if (limit === 0) throw new UsageError(`--${name} wants at least 1, not 0`);
+  return limit;
+};
+
+/** A title made of the name a new file is given: "lighter-linen" is "Lighter linen". */
+const titleOf = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' ');
 
 export const chooseVerb: Verb = {
   name: 'choose',
   words: '<trip>',
   summary: 'Propose the pieces for one bag out of a wardrobe, and print the capsule. Writes nothing unless asked.',
   options: {
+    traveller: { type: 'string', value: 'name', help: 'choose for this traveller (that of the capsule, or the first)' },
     mood: { type: 'string', value: 'capsule', help: 'take mood, list, rules and wardrobe of this capsule (the first)' },
     list: {
       type: 'string',
@@ -145,25 +140,20 @@ export const chooseVerb: Verb = {
   fewestWords: 1,
   mostWords: 1,
   async run([name = ''], options, world) {
-    const most = wholeNumber(options.pieces, 'pieces', 0);
-    const grams = wholeNumber(options.grams, 'grams', 0);
-    const litres = wholeNumber(options.litres, 'litres', 0);
+    const most = limitOf(options.pieces, 'pieces');
+    const grams = limitOf(options.grams, 'grams');
+    const litres = limitOf(options.litres, 'litres');
     const level = options.most ?? 'layered';
     if (level !== 'core' && level !== 'layered')
       throw new UsageError(`--most wants core or layered, not "${String(level)}"`);
     const wanted = wholeNumber(options.proposal, 'proposal', 1);
     const content = await contentFor(options.content, world, { withoutCapsules: true });
     if (content === undefined) return 1;
-    const { brief, capsules } = tripNamed(content, name);
-    const like =
-      options.mood === undefined
-        ? (capsules[0] ?? anyMood(brief, content.lists))
-        : capsules.find(({ id }) => id === options.mood);
-    if (like === undefined) {
-      throw new UsageError(
-        `the trip has no capsule "${String(options.mood)}"; it has ${capsules.map(({ id }) => id).join(', ') || 'none yet'}`,
-      );
-    }
+    const trip = tripNamed(content, name);
+    const { brief } = trip;
+    const text = (option: string | boolean | undefined): string | undefined =>
+      option === undefined ? undefined : String(option);
+    const like = likeOf(trip, content.lists, text(options.mood), text(options.traveller));
     const listId = options.list === undefined ? like.list : String(options.list);
     const written = content.lists.find(({ id }) => id === listId);
     if (options.list !== undefined && written === undefined) {
@@ -183,9 +173,9 @@ export const chooseVerb: Verb = {
       mood: like.mood,
       keep: like.choose?.keep ?? [],
       leaveOut: like.choose?.leaveOut ?? [],
-      ...(most === 0 ? {} : { piecesAtMost: most }),
-      ...(grams === 0 ? {} : { gramsAtMost: grams }),
-      ...(litres === 0 ? {} : { litresAtMost: litres }),
+      ...(most === undefined ? {} : { piecesAtMost: most }),
+      ...(grams === undefined ? {} : { gramsAtMost: grams }),
+      ...(litres === undefined ? {} : { litresAtMost: litres }),
       most: level,
       rules: { ...content.houseRules, ...like.rules },
       never: like.never,
@@ -193,27 +183,34 @@ export const chooseVerb: Verb = {
       solver: await loadSolver(),
     });
     const voice = voiceOf(content.studio);
+    const whose = { name: like.traveller, wardrobe: like.wardrobe };
     if (!choice.possible) {
       if (options.json === true) world.out(jsonText(choice, voice));
-      else for (const finding of choice.findings) world.err(findingText(finding, voice));
+      else {
+        world.err(voice.say(phrase('capsule', 'chosen for', whose)));
+        for (const finding of choice.findings) world.err(findingText(finding, voice));
+      }
       return 1;
     }
     const proposal = choice.proposals[wanted - 1];
     if (proposal === undefined)
       throw new UsageError(`there is no proposal ${wanted}; there are ${choice.proposals.length}`);
-    const text = capsuleText(proposal, { ...like, list: written?.id ?? '' }, `${like.title}, proposal ${wanted}`);
+    const title = options.write === undefined ? `${like.title}, proposal ${wanted}` : titleOf(String(options.write));
+    const file = capsuleText(proposal, { ...like, list: written?.id ?? '' }, title);
     if (options.json === true) world.out(jsonText(choice, voice));
     else {
+      world.out(voice.say(phrase('capsule', 'chosen for', whose)));
+      world.out('');
       choice.proposals.forEach((each, index) => {
         for (const line of proposalLines(each, index + 1, { brief, list, level }, voice)) world.out(line);
       });
       for (const note of choice.notes) world.out(voice.say(note));
-      world.out(text);
+      world.out(file);
     }
     if (options.write === undefined) return 0;
     const folder = path.resolve(world.folder, String(options.content ?? 'content'));
-    const file = await writeNew(folder, brief.id, String(options.write), text);
-    world.err(`written: ${path.relative(world.folder, file)}`);
+    const at = await writeNew(folder, path.join('trips', brief.id), String(options.write), file);
+    world.err(`written: ${path.relative(world.folder, at)}`);
     return 0;
   },
 };

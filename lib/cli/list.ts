@@ -1,3 +1,4 @@
+import path from 'node:path';
 import { checkList, findingsOfList, type ListCheck, listFromTraits, type ReasonedList } from '../capsule/index.ts';
 import type { Content } from '../content/index.ts';
 import { piecesOfCapsule } from '../guide/index.ts';
@@ -6,6 +7,7 @@ import { type Phrase, phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, type ExitCode, JSON_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
 import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
+import { writeNew } from './write-new.ts';
 
 /** A list's file as the stylist would write it, each line with its reason. JSON strings are YAML strings. */
 const listText = ({ list, reasons }: ReasonedList, { say }: Voice): string =>
@@ -56,11 +58,17 @@ export const listVerb: Verb = {
   name: 'list',
   words: '<trip>[/<capsule>]',
   summary:
-    'Make a packing list from what the trip is like, each line with its reason, and print its file. With a capsule: say which pieces fill its list.',
-  options: { json: JSON_OPTION, content: CONTENT_OPTION },
+    'Make a packing list from what the trip is like, each line with its reason, and print its file (write it when asked). With a capsule: say which pieces fill its list.',
+  options: {
+    write: { type: 'string', value: 'name', help: 'write the list made as a new file of lists; never overwrites' },
+    json: JSON_OPTION,
+    content: CONTENT_OPTION,
+  },
   fewestWords: 1,
   mostWords: 1,
   async run([name = ''], options, world) {
+    if (options.write !== undefined && name.includes('/'))
+      throw new UsageError('--write is for a list made from a trip; name the trip alone');
     const content = await contentFor(options.content, world, { withoutCapsules: true });
     if (content === undefined) return 1;
     if (name.includes('/')) return printCheck(name, content, options.json === true, world);
@@ -78,6 +86,10 @@ export const listVerb: Verb = {
           )
         : listText(made, voice),
     );
+    if (options.write === undefined) return 0;
+    const folder = path.resolve(world.folder, String(options.content ?? 'content'));
+    const file = await writeNew(folder, 'lists', String(options.write), listText(made, voice));
+    world.err(`written: ${path.relative(world.folder, file)}`);
     return 0;
   },
 };

@@ -59,12 +59,17 @@ describe('the choose verb', () => {
         for (const file of await readdir(path.join(fresh, 'content', at)))
           if (file !== 'brief.md') await rm(path.join(fresh, 'content', at, file));
       }
-      const list = await run(['list', 'october-by-rail'], fresh);
+      const list = await run(['list', 'october-by-rail', '--write', 'rail'], fresh);
       expect(list.code).toBe(0);
-      await writeFile(path.join(fresh, 'content', 'lists', 'rail.md'), list.out);
+      const file = path.join(fresh, 'content', 'lists', 'rail.md');
+      expect(await readFile(file, 'utf8')).toBe(list.out);
+      const again = await run(['list', 'october-by-rail', '--write', 'rail'], fresh);
+      expect(again.code).toBe(2);
+      expect(again.err).toContain('rail.md is there already; nothing was written');
       const { code, out, err } = await run(['choose', 'october-by-rail', '--list', 'rail'], fresh);
       expect(err).toBe('');
       expect(code).toBe(0);
+      expect(out).toMatch(/^For Nora, from the wardrobe "nora"\.\n/);
       expect(out).toContain('traveller: "Nora"\nwardrobe: nora\nlist: rail\n');
       expect((await run(['choose', 'october-by-rail', '--list', 'rial'], fresh)).code).toBe(2);
     },
@@ -102,6 +107,7 @@ describe('the choose verb', () => {
       const file = path.join(trip, 'lighter-linen.md');
       const text = await readFile(file, 'utf8');
       expect(wrote.out).toContain(text.trim());
+      expect(text).toContain('title: "Lighter linen"\n');
       expect((await run(['check', TRIP], folder)).code).toBe(0);
       await writeFile(file, `${text}Mine.\n`);
       const again = await run([...args, '--write', 'lighter-linen'], folder);
@@ -123,6 +129,10 @@ describe('the choose verb', () => {
     [['choose', TRIP, '--mood', 'teracotta'], 'it has'],
     [['choose', TRIP, '--most', 'complete'], 'core or layered'],
     [['choose', TRIP, '--pieces', 'few'], 'whole number'],
+    [['choose', TRIP, '--pieces', '0'], 'at least 1'],
+    [['choose', TRIP, '--traveller', 'Livya'], 'write "Livia"'],
+    [['choose', TRIP, '--traveller', 'Livia', '--mood', 'linen-and-ink'], 'Livia has no capsule "linen-and-ink"'],
+    [['list', `${TRIP}/linen-and-ink`, '--write', 'x'], 'name the trip alone'],
     [['choose'], 'wants <trip>'],
   ])('exits with 2 and says what would be right: %j', async (args, says) => {
     const { code, err, out } = await run(args as string[], folder);

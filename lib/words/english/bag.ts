@@ -24,7 +24,7 @@ interface LeavingOut {
 /** English sentences of the bag room. */
 export const bag = {
   'heaviest on': ({ bag: name, date, grams }: { bag: string; date: string; grams: number }, f: Formats) =>
-    `The ${name.toLowerCase()} is heaviest on ${f.date(date)}: ${f.kilograms(grams / 1000)}.`,
+    `${name}: heaviest on ${f.date(date)}, ${f.kilograms(grams / 1000)}.`,
   'ask the carrier': () => 'Ask your carrier for its sizes and weights: its own rule always holds, and rules change.',
   'guideline is': ({ bag: name, read }: { bag: string; read: string }, f: Formats) =>
     `${name}: where your carrier's rule was not written, the published guideline stands in, read in ${f.month(read)}. Ask the carrier: its own rule always holds.`,
@@ -70,7 +70,7 @@ export const bag = {
     { what, millilitres, limit, bag: name }: { what: string; millilitres: number; limit: number; bag: string },
     f: Formats,
   ) =>
-    `${what}: a container of ${f.number(millilitres, 0)} ml in the ${name.toLowerCase()}; the usual limit in the cabin is ${f.number(limit, 0)} ml`,
+    `${what}, in ${name}: a container of ${f.number(millilitres, 0)} ml; the usual limit in the cabin is ${f.number(limit, 0)} ml`,
   'container too large mend': () => 'Decant it, check it into the hold, or buy it there. Ask your carrier and airport.',
   'liquids too many': ({ millilitres, limit }: { millilitres: number; limit: number }, f: Formats) =>
     `Liquids in the cabin: ${f.number(millilitres, 0)} ml; the clear bag holds ${f.number(limit, 0)} ml`,

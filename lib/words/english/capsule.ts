@@ -114,6 +114,8 @@ export const capsule = {
     `${ahead === 1 ? 'more' : 'fewer'} prints: ${f.count(mine)}, the next ${f.count(theirs)}`,
   'versus findings': ({ mine, theirs, ahead }: Versus, f) =>
     `${ahead === 1 ? 'less' : 'more'} to mend: ${f.plural(mine, { one: '# thing', other: '# things' })}, the next ${f.count(theirs)}`,
+  'chosen for': ({ name, wardrobe }: { name: string; wardrobe: string }) =>
+    `For ${name}, from the wardrobe "${wardrobe}".`,
   'unlike first': ({ brings, leaves }: { brings: readonly string[]; leaves: readonly string[] }, f) =>
     `unlike proposal 1: ${f.list(brings)}${leaves.length > 0 ? ` instead of ${f.list(leaves)}` : ''}`,
   bound: ({ looks, gap, bound, level }: { looks: number; gap: number; bound: number; level: string }, f) =>

@@ -28,7 +28,7 @@ export const print = {
   'on you': () => 'On you',
   'worn out of the door': () => 'worn out of the door',
   'liquids bag': () => 'Liquids',
-  'liquids note': ({ bag }: { bag: string }) => `clear one-litre bag, in the ${bag.toLowerCase()}`,
+  'liquids note': ({ bag }: { bag: string }) => `clear one-litre bag (${bag})`,
   'nothing over': ({ limit }: { limit: number }, f: Formats) => `No container over ${f.number(limit, 0)} ml`,
   'with its own': ({ kind, own }: { kind: string; own: number }, f: Formats) =>
     own > 0 ? `${kind}, with its own ${f.kilograms(own / 1000)}` : kind,
@@ -75,7 +75,7 @@ export const print = {
     'In the cabin, liquids travel in containers of up to 100 ml, all in one clear one-litre bag. Rules differ and change: ask your carrier before you leave.',
   'battery caution': () =>
     'Spare batteries and power banks stay in the cabin bag, terminals covered. Ask your carrier for its limits.',
-  'weight of': ({ bag }: { bag: string }) => `Weight of the ${bag.toLowerCase()}`,
+  'weight of': ({ bag }: { bag: string }) => `Weight: ${bag}`,
   'weight range': ({ grams, spread }: { grams: number; spread: number }, f: Formats) =>
     spread < 50
       ? f.kilograms(grams / 1000)
@@ -97,7 +97,7 @@ export const print = {
     { bag, grams, low, high, kg }: { bag: string; grams: number; low: number; high: number; kg: number },
     f: Formats,
   ) =>
-    `Weight bar of the ${bag.toLowerCase()}: about ${f.kilograms(grams / 1000)}, between ${f.kilograms(low / 1000)} and ${f.kilograms(high / 1000)}${kg > 0 ? `, against a limit of ${f.kilograms(kg)}` : ''}.`,
+    `Weight bar, ${bag}: about ${f.kilograms(grams / 1000)}, between ${f.kilograms(low / 1000)} and ${f.kilograms(high / 1000)}${kg > 0 ? `, against a limit of ${f.kilograms(kg)}` : ''}.`,
   'days and washes': ({ days, washes }: { days: number; washes: number }, f: Formats) =>
     `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash' : f.plural(washes, { one: '# wash', other: '# washes' })}`,
   'days described': (

@@ -109,6 +109,7 @@ export const capsule = {
     `${v.ahead === 1 ? 'mehr' : 'weniger'} Muster: ${f.count(v.mine)}, der nächste ${f.count(v.theirs)}`,
   'versus findings': (v, f) =>
     `${v.ahead === 1 ? 'weniger' : 'mehr'} zu verbessern: ${f.count(v.mine)}, beim nächsten ${f.count(v.theirs)}`,
+  'chosen for': ({ name, wardrobe }) => `Für ${name}, aus dem Kleiderschrank „${wardrobe}“.`,
   'unlike first': (v, f) =>
     `anders als Vorschlag 1: ${f.list(v.brings)}${v.leaves.length > 0 ? ` statt ${f.list(v.leaves)}` : ''}`,
   bound: (v, f) => {
