@@ -1,6 +1,7 @@
 import type { KindId } from '../../vocabulary/index.ts';
 import type { Point } from '../drawing.ts';
 import {
+  curvePath,
   ellipsePath,
   type Garment,
   group,
@@ -109,6 +110,25 @@ export const stone = (at: Point, radius: number, colour: string): Painted => {
   ]);
 };
 
+/** Centimetres from which the links of a chain are seen in a small drawing. */
+const BROAD = 0.5;
+
+const wire = (nodes: readonly Node[], width: number, metal: string): Painted[] => [
+  line(nodes, width * 1.5, tone(metal, -0.22)),
+  line(nodes, width * 0.8, metal),
+];
+
+const broadLinks = (nodes: readonly Node[], width: number, metal: string): Painted[] => {
+  const path = curvePath(nodes, false);
+  const links = { path, dash: [width * 1.1, width * 1.5], round: true };
+  const dark = tone(metal, -0.26);
+  return [
+    line(path, width * 0.8, dark),
+    { ...links, stroke: dark, width: width * 1.7 },
+    { ...links, stroke: metal, width: width * 1.05 },
+  ];
+};
+
 /** A chain along a line: links that follow it, with their lights. */
 export const chain = (garment: Garment, nodes: readonly Node[], width: number, metal: string): void => {
   const run = resample(sampleCurve(nodes), 60);
@@ -118,7 +138,7 @@ export const chain = (garment: Garment, nodes: readonly Node[], width: number, m
       .map((p): Node => [p[0], p[1], 'corner']),
   );
   if (garment.small) {
-    garment.add(line(nodes, width * 1.5, tone(metal, -0.22)), line(nodes, width * 0.8, metal));
+    garment.add(...(width < BROAD ? wire(nodes, width, metal) : broadLinks(nodes, width, metal)));
     return;
   }
   const length = run

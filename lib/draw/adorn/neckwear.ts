@@ -147,7 +147,7 @@ export const bracelet = (piece: DrawnPiece, detail: Detail): Drawing => {
     garment.cover(
       [...offsetLine(run, 0.5), ...offsetLine(run, -0.5).reverse()].map((p): Node => [p[0], p[1], 'corner']),
     );
-  } else chain(garment, nodes, 0.56, metal);
+  } else chain(garment, nodes, garment.small ? 0.72 : 0.56, metal);
   const gem = garment.cloth.accents[0];
   garment.add(
     { path: ellipsePath([-6.9, -2.6], 0.9, 0.8), stroke: tone(metal, -0.3), width: 0.46 },
