@@ -88,8 +88,9 @@ export const targetOf = (body: Body, ground: Ground): Point => {
     const x = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY[amount]) + column[0];
     const lowest = Math.max(worn.bottom, layers?.bottom ?? 0, SHOES_LOW * height);
     const y = slot === 'shoes' ? lowest - h : column[1] * height;
-    const byTheLegs = ground.wornRight(y - h, y + h) + BESIDE_THE_LEGS + w;
-    const follow = TO_THE_LEGS[slot]?.[amount] ?? 0;
+    const legs = ground.wornRight(y - h, y + h);
+    const byTheLegs = legs + BESIDE_THE_LEGS + w;
+    const follow = legs > 0 ? (TO_THE_LEGS[slot]?.[amount] ?? 0) : 0;
     return inside(x + (byTheLegs - x) * follow, y);
   }
   if (slot === 'shoes' && extras < ENOUGH_FOR_A_COLUMN) {
