@@ -115,7 +115,7 @@ describe('the packing list', () => {
       (await readPdf(bytesOf(await packingListPdf(over(limitKg), SOURCES)))).pages[0]?.text ?? '';
     const grams = guide.packing.bags[0]?.grams;
     if (grams === undefined || grams.high - grams.low < 400) throw new Error('the case is not estimated');
-    expect(await said((grams.value - 100) / 1000)).toContain('Over the limit by 0.1 kg, as far as is known');
+    expect(await said((grams.value - 100) / 1000)).toContain('Over the limit by 100 g, as far as is known');
     expect(await said((grams.low - 500) / 1000)).toContain('something has to stay at home');
     expect(await said((grams.value + 100) / 1000)).toContain('At the heavy end');
   });
@@ -220,7 +220,7 @@ describe('the packing list', () => {
       return pages[0]?.text ?? '';
     };
     expect(await at(8000, 8500, 9000)).toContain('1 kg to spare');
-    expect(await at(9000, 9600, 10400)).toContain('0.4 kg over the limit: weigh the bag');
+    expect(await at(9000, 9600, 10400)).toContain('400 g over the limit: weigh the bag');
     expect(await at(11000, 12000, 13000)).toContain('Over the limit by 2 kg');
   });
 });

@@ -143,14 +143,13 @@ export const bag = {
   'fold flat': () => 'laid flat',
   'fold shoe bag': () => 'in a shoe bag',
   'fold pouch': () => 'in a pouch',
-  'weight spare': ({ grams }: { grams: number }, f: Formats) =>
-    `At the heavy end, ${f.kilograms(grams / 1000)} to spare.`,
+  'weight spare': ({ grams }: { grams: number }, f: Formats) => `At the heavy end, ${f.grams(grams)} to spare.`,
   'weight over': ({ grams }: { grams: number }, f: Formats) =>
-    `At the heavy end, ${f.kilograms(grams / 1000)} over the limit: weigh the bag before you leave.`,
+    `At the heavy end, ${f.grams(grams)} over the limit: weigh the bag before you leave.`,
   'weight likely over': ({ grams }: { grams: number }, f: Formats) =>
-    `Over the limit by ${f.kilograms(grams / 1000)}, as far as is known: weigh the bag, or leave something at home.`,
+    `Over the limit by ${f.grams(grams)}, as far as is known: weigh the bag, or leave something at home.`,
   'weight certainly over': ({ grams }: { grams: number }, f: Formats) =>
-    `Over the limit by ${f.kilograms(grams / 1000)}: something has to stay at home.`,
+    `Over the limit by ${f.grams(grams)}: something has to stay at home.`,
   'weight no limit': () => 'No limit is set for this bag.',
   'packing order': () => 'In the order of packing: the first goes in first, the last lies on top.',
   'bag title': () => 'The bag',
