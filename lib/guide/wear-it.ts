@@ -14,9 +14,9 @@ const wornFor = (occasions: readonly string[], title: string | undefined): reado
 /** True for a look of swimwear: degrees say nothing of it. */
 export const isForWater = ({ worn }: Look): boolean => worn.some(({ slot }) => slot === 'swim');
 
-/** The day an occasion falls on and the air it is dressed for. */
-export const dayOf = ({ on, setting }: Occasion, planned: PlannedOccasion | undefined): Phrase =>
-  planned?.airC === undefined
+/** The day an occasion falls on and the air it is dressed for; swimwear is dressed for none. */
+export const dayOf = ({ on, setting, needs }: Occasion, planned: PlannedOccasion | undefined): Phrase =>
+  planned?.airC === undefined || needs.includes('swim')
     ? phrase('guide', 'day without weather', { date: on })
     : phrase('guide', setting.where === 'indoors' ? 'day indoors' : 'day outdoors', { date: on, ...planned.airC });
 

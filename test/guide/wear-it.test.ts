@@ -22,9 +22,9 @@ const sentences = (look: Look): readonly string[] =>
 describe('when to wear a look', () => {
   it('says of each range of degrees where it holds', () => {
     expect(sentences(lookIn('one-piece'))).toEqual([
-      'Right from casual to smart casual.',
-      'Outdoors on foot: good for 3–26°C.',
-      'Sitting indoors: good for 17–26°C.',
+      'Casual to smart casual.',
+      'Outdoors on foot 3–26°C, layers on or off.',
+      'Sitting indoors 17–26°C.',
     ]);
   });
 
@@ -49,9 +49,7 @@ describe('the day of a look', () => {
       'Monday 4 October, 12–13°C expected outdoors',
     );
     const dinner = occasion('2027-10-04', 'Dinner', { setting: { where: 'indoors', airC: 21 } });
-    expect(said(dayOf(dinner, { ...planned, airC: { low: 21, high: 21 } }))).toBe(
-      'Monday 4 October, in a room of 21°C',
-    );
+    expect(said(dayOf(dinner, { ...planned, airC: { low: 21, high: 21 } }))).toBe('Monday 4 October, 21°C indoors');
   });
 
   it('names the day alone without weather or a plan', () => {

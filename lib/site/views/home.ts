@@ -1,7 +1,7 @@
 import type { Studio } from '../../model/index.ts';
 import type { SitePart } from '../model.ts';
 import type { SiteVoice } from '../voice.ts';
-import { type ImageView, lookImage, namedPieces } from './pictures.ts';
+import { type ImageView, lookImage } from './pictures.ts';
 
 export interface HomeView {
   readonly lang: string;
@@ -21,7 +21,6 @@ export interface HomeView {
       /** Prefix of the pictures' addresses. */
       readonly base: string;
       readonly image: ImageView | undefined;
-      readonly named: string;
     }[];
   }[];
 }
@@ -50,7 +49,6 @@ export const homeView = (parts: readonly SitePart[], studio: Studio, voice: Site
             href: `${guide.id}/`,
             base: `${guide.id}/`,
             image: look === undefined ? undefined : lookImage(guide, look, pictures, voice, 480),
-            named: look === undefined ? '' : namedPieces(guide, look, voice),
           };
         }),
     })),

@@ -1,25 +1,26 @@
 import type { Formats } from '../formats.ts';
 
 const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** English sentences of the guide itself: names of looks and when to wear them. */
 export const guide = {
   'as written': (v: { text: string }) => v.text,
-  'wear it for': (v: { occasions: string[] }, f: Formats) => `For ${f.list(v.occasions)}.`,
-  'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
+  'wear it for': (v: { occasions: string[] }, f: Formats) => `${f.list(v.occasions)}.`,
+  'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also: ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>
-    v.low === v.high ? `Right wherever the dress is ${v.low}.` : `Right from ${v.low} to ${v.high}.`,
+    upper(v.low === v.high ? `${v.low}.` : `${v.low} to ${v.high}.`),
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
-    `Outdoors on foot: good for ${f.celsiusRange(v.low, v.high)}.`,
+    `Outdoors on foot ${f.celsiusRange(v.low, v.high)}, layers on or off.`,
   'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
-    `Sitting indoors: good for ${f.celsiusRange(v.low, v.high)}.`,
+    `Sitting indoors ${f.celsiusRange(v.low, v.high)}.`,
   'wear it by water': () => 'For swimming and by the water.',
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
   /** The air an occasion was dressed for, so that nobody takes it for what the look is good for. */
   'day outdoors': (v: { date: string; low: number; high: number }, f: Formats) =>
     `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)} expected outdoors`,
   'day indoors': (v: { date: string; low: number; high: number }, f: Formats) =>
-    `${f.date(v.date)}, in a room of ${f.celsiusRange(v.low, v.high)}`,
+    `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)} indoors`,
   'day without weather': (v: { date: string }, f: Formats) => f.date(v.date),
   'any day': () => 'For any day it suits',
   'straight grain': () => 'straight grain',

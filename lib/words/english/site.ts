@@ -3,6 +3,8 @@ import type { Formats } from '../formats.ts';
 const looks = (count: number | string, f: Formats): string =>
   f.plural(Number(count), { one: '# look', other: '# looks' });
 
+const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
 const SKY: Readonly<Record<string, string>> = {
   dry: 'mostly dry',
   showers: 'showers possible',
@@ -81,7 +83,7 @@ export const site = {
   'in shown looks': (v: { count: number }, f: Formats) => (v.count === 0 ? 'in no look shown' : looks(v.count, f)),
   'looks with it': (v: { count: string }, f: Formats) => `${looks(v.count, f)} with layers`,
   'look number': (v: { number: number }) => `Look ${v.number}`,
-  'with pieces': (v: { pieces: string[] }, f: Formats) => `With ${f.list(v.pieces)}`,
+  'with pieces': (v: { pieces: string[] }, f: Formats) => `In words: ${f.list(v.pieces.map(lower))}`,
   'look picture': (v: { number: number; pieces: string[] }, f: Formats) => `Look ${v.number}: ${f.list(v.pieces)}.`,
   'look for': (v: { date: string; time: string }, f: Formats) =>
     `Look for ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,

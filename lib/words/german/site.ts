@@ -63,7 +63,7 @@ export const site = {
   'in shown looks': (v, f) => (v.count === 0 ? 'in keinem gezeigten Look' : f.plural(v.count, LOOKS)),
   'looks with it': (v, f) => `${f.plural(Number(v.count), LOOKS)} mit Schichten`,
   'look number': (v) => `Look ${v.number}`,
-  'with pieces': (v, f) => `Mit ${f.list(v.pieces)}`,
+  'with pieces': (v, f) => `In Worten: ${f.list(v.pieces)}`,
   'look picture': (v, f) => `Look ${v.number}: ${f.list(v.pieces)}.`,
   'look for': (v, f) => `Look für ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
   'look of any day': () => 'Ein Look für jeden Tag, zu dem er passt',
