@@ -30,6 +30,8 @@ const pieces = [
   pieceOf('short-blazer', 'blazer', 'grey'),
   pieceOf('camisole', 'camisole', 'black', { dress: { low: 0, high: 3 } }),
   pieceOf('sweatshirt', 'sweatshirt', 'grey'),
+  pieceOf('v-neck', 'v-neck jumper', 'camel'),
+  pieceOf('crew-neck', 'crew-neck jumper', 'white'),
   pieceOf('shorts', 'shorts', 'black'),
   pieceOf('down-jacket', 'down jacket', 'black'),
   pieceOf('trainers', 'trainers', 'white'),
@@ -58,6 +60,10 @@ describe('explain', () => {
     [
       ['overshirt', 'jeans', 'pumps', 'long-cardigan'],
       'Overshirt is itself a layer: it goes over Long cardigan, not under it.',
+    ],
+    [
+      ['v-neck', 'jeans', 'pumps', 'crew-neck'],
+      'Crew neck is pulled over the head and needs something flat under it, not V neck.',
     ],
     [['long-cardigan', 'denim-jacket'], 'Long cardigan is longer than Denim jacket and hangs out below.'],
     [

@@ -1,4 +1,5 @@
 import type { Piece } from '../../model/piece.ts';
+import type { KindId } from '../../vocabulary/kinds.ts';
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { COMMON_PRACTICE, ORDINARY_POINTS, type PairRule } from './rule.ts';
@@ -14,6 +15,16 @@ const THICK_KNIT_CLO = 0.33;
 const KNITTED = new Set(['fine knit', 'rib knit', 'cable knit', 'fleece', 'jersey']);
 const isThickKnit = (piece: Piece): boolean => piece.clo.value >= THICK_KNIT_CLO && KNITTED.has(surfaceOf(piece));
 
+/** Pulled over the head; a cardigan buttoned up as the top of a look is as bulky below one. common practice, no source */
+const JUMPERS: ReadonlySet<KindId> = new Set([
+  'crew-neck jumper',
+  'v-neck jumper',
+  'roll-neck',
+  'sweatshirt',
+  'hoodie',
+]);
+const CARDIGANS: ReadonlySet<KindId> = new Set(['cardigan', 'long cardigan', 'cropped cardigan']);
+
 const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
   const found = pairIn(a, b, inSlot(...UNDER), inSlot(...OVER));
   return found !== undefined && found[0].slot === 'mid layer' && found[1].slot === 'mid layer' ? undefined : found;
@@ -22,7 +33,8 @@ const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
 /**
  * What is worn over must have room for what is under it: its volume may be at most `threshold` steps less, a layer that
  * hangs longer than the coat over it shows, only a coat goes over a tailored jacket
- * or over an overshirt worn as the shirt, and two thick knits do not go over each other.
+ * or over an overshirt worn as the shirt, a jumper goes over no jumper or buttoned cardigan, and two thick knits do not
+ * go over each other.
  */
 export const LAYER_OVER: PairRule = {
   id: 'layer-over',
@@ -53,6 +65,9 @@ export const LAYER_OVER: PairRule = {
     if (under.slot === 'mid layer' && isJacket(under.piece) && over.piece.places.includes('mid layer')) {
       return phrase('outfit', 'jacket on jacket', said);
     }
+    const jumperUnder = JUMPERS.has(under.piece.kind) || CARDIGANS.has(under.piece.kind);
+    if (under.slot === 'top' && jumperUnder && JUMPERS.has(over.piece.kind))
+      return phrase('outfit', 'jumper on jumper', said);
     if (isThickKnit(under.piece) && isThickKnit(over.piece)) return phrase('outfit', 'thick on thick', said);
     return undefined;
   },

@@ -67,6 +67,8 @@ export const outfit = {
     `${v.over} is a jacket itself: over ${v.under} wear a coat.`,
   'layer under layer': (v: { under: string; over: string }) =>
     `${v.under} is itself a layer: it goes over ${v.over}, not under it.`,
+  'jumper on jumper': (v: { under: string; over: string }) =>
+    `${v.over} is pulled over the head and needs something flat under it, not ${v.under}.`,
   'thick on thick': (v: { under: string; over: string }) =>
     `${v.under} and ${v.over} are two thick knits: one is enough.`,
   'two of a kind': (v: Two) => `${v.one} and ${v.two} are the same kind of piece, one over the other.`,

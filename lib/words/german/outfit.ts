@@ -70,6 +70,7 @@ export const outfit = {
   'hangs out under': (v) => `${v.under} ist länger und schaut unten heraus: ${v.over}.`,
   'jacket on jacket': (v) => `${v.over} ist selbst eine Jacke: Über ${v.under} gehört ein Mantel.`,
   'layer under layer': (v) => `${v.under} ist selbst eine Lage und gehört nicht unter ${v.over}.`,
+  'jumper on jumper': (v) => `${v.over} trägt man über etwas Flachem, nicht über ${v.under}.`,
   'thick on thick': (v) => `${v.under} und ${v.over} sind zwei dicke Stricke: einer genügt.`,
   'two of a kind': (v) => `${v.one} und ${v.two}: zweimal dieselbe Art, übereinander.`,
   'fine with rough': (v, f) => `${v.one} und ${v.two}: Die Stoffe vertragen sich nicht gut (${f.list(v.fabrics)}).`,
