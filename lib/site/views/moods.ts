@@ -60,7 +60,7 @@ type Member = { readonly guide: Guide; readonly pictures: PictureIndex };
 const BOLTS_SHOWN = 6;
 const CROSS_SHOWN = 6;
 /** Page pixels a centimetre of the drawings of one look beside one another. */
-const DRAWN_PX_PER_CM = 0.95;
+const DRAWN_PX_PER_CM = 0.85;
 
 /** From this guide's root to that of another guide of the trip. */
 export const prefixOf = (guide: Guide, other: Guide): string =>
