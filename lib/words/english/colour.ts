@@ -194,7 +194,8 @@ export const colour = {
     `${v.one} and ${v.two} look alike to people with ${f.either(v.visions.map((vision) => VISIONS[vision] ?? vision))}.`,
   'hard to tell in': (v: { looks: readonly string[] }, f: Formats) =>
     `They are worn together in ${v.looks.length === 1 ? 'look' : 'looks'} ${f.list(v.looks)}.`,
-  'hard to tell mend': () => 'Their names stand under every picture of it; name them too wherever else you show it.',
+  'hard to tell mend': () =>
+    'Their names stand with it among the looks, on its day and on its page; name them too wherever else you show it.',
 
   'role name': (v: { role: string }) => sentence(v.role),
   'relation name': (v: { relation: string }) => RELATIONS[v.relation] ?? v.relation,

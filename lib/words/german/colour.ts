@@ -181,7 +181,7 @@ export const colour = {
   'hard to tell in': (v, f) =>
     `Zusammen getragen in ${v.looks.length === 1 ? 'Look' : 'den Looks'} ${f.list(v.looks)}.`,
   'hard to tell mend': () =>
-    'Die Namen stehen unter jedem Bild davon; auch überall sonst nennen, wo der Look gezeigt wird.',
+    'Die Namen stehen bei den Looks, am Tag und auf der Seite des Looks; auch überall sonst nennen, wo der Look gezeigt wird.',
 
   'role name': (v) => colourRole(v.role),
   'relation name': (v) => colourRelation(v.relation),
