@@ -44,6 +44,16 @@ describe('labels of the plots', () => {
     expect(plot.looks.length).toBeGreaterThan(2);
     expect(plot.looks.at(-1)?.label).toBe('0');
   });
+
+  it.each([90, 330, 600, 1350, 2400])('keep apart when the heaviest piece has %i g', (grams) => {
+    const plot = worthPlot([{ grams, looks: 9, fill: '#888888', name: 'Coat' }], {
+      grams: (value) => `${value} g`,
+      count: String,
+    });
+    // "1.4 kg" is five letters wide, and the last stands at the left of its tick
+    expect(nearest(plot.grams)).toBeGreaterThan(5 * LETTERS);
+    expect(plot.grams.length).toBeGreaterThan(1);
+  });
 });
 
 describe('the looks of a day in the weather', () => {

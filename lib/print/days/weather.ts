@@ -1,3 +1,4 @@
+import { skyOf } from '../../comfort/index.ts';
 import type { Occasion, PlannedOccasion, Weather } from '../../model/index.ts';
 import type { Job } from '../job.ts';
 import { type Block, drawn, space, stack, tagged, unread } from '../set/block.ts';
@@ -40,8 +41,10 @@ export const weatherCell = (
     weather !== undefined && weather.rainPercent >= CLOUDY_FROM
       ? [line(job.say('rain chance', { percent: weather.rainPercent }))]
       : [];
+  // under a sky that hardly clears the caution says what the index could be at most
+  const clouded = weather !== undefined && skyOf(weather.rainPercent) === 'rain';
   const uv =
-    planned.uvIndex !== undefined && planned.uvIndex >= PROTECT_FROM_UV
+    !clouded && planned.uvIndex !== undefined && planned.uvIndex >= PROTECT_FROM_UV
       ? [line(job.say('uv index', { uv: planned.uvIndex }))]
       : [];
   const picture =

@@ -27,7 +27,7 @@ export interface WarmthDay {
 
 const PLOT = { width: 640, height: 288, left: 58, right: 12, top: 12, bottom: 42 } as const;
 /** Labels stand no closer than this, so that they keep apart where a phone shows the plot small and its letters large. */
-const LABELS_APART = { down: 25, across: 34 } as const;
+const LABELS_APART = { down: 25, across: 34, weights: 105 } as const;
 /** Steps of the scale of degrees, the finest that keeps its labels apart. */
 const DEGREE_STEPS = [5, 10, 20] as const;
 
@@ -100,6 +100,12 @@ export interface WorthPlot {
   readonly dots: readonly Dot[];
 }
 
+/** As many weights as keep apart, five at the best. */
+const weightTicks = (x: { readonly ticks: (count: number) => number[]; (value: number): number }): readonly number[] =>
+  [5, 4, 3, 2]
+    .map((count) => x.ticks(count))
+    .find(([first = 0, second = Number.POSITIVE_INFINITY]) => x(second) - x(first) >= LABELS_APART.weights) ?? [0];
+
 export const worthPlot = (
   pieces: readonly { readonly grams: number; readonly looks: number; readonly fill: string; readonly name: string }[],
   labels: { readonly grams: (value: number) => string; readonly count: (value: number) => string },
@@ -118,7 +124,7 @@ export const worthPlot = (
     height: PLOT.height,
     left: PLOT.left + 12,
     bottom,
-    grams: x.ticks(5).map((value) => ({ at: round(x(value)), label: labels.grams(value) })),
+    grams: weightTicks(x).map((value) => ({ at: round(x(value)), label: labels.grams(value) })),
     looks: keptApart(
       y
         .ticks(5)
