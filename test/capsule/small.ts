@@ -27,14 +27,15 @@ const LINES: readonly PackingListPlan['lines'][number][] = [
   { what: 'dresses', count: 1, kinds: ['shirt dress', 'slip dress'] },
   { what: 'swimwear', count: 1, kinds: ['swimsuit', 'bikini'] },
 ];
+const WALK_IN_RAIN = occasion('2027-10-03', 'Walk in rain', {
+  setting: { where: 'outdoors', sun: 'shade' },
+  activity: 'walking',
+  needs: ['rain'],
+});
 const OCCASIONS: readonly Occasion[] = [
   occasion('2027-10-02', 'Museum'),
   occasion('2027-10-03', 'Dinner', { dress: 'smart casual' }),
-  occasion('2027-10-03', 'Walk in rain', {
-    setting: { where: 'outdoors', sun: 'shade' },
-    activity: 'walking',
-    needs: ['rain'],
-  }),
+  WALK_IN_RAIN,
   occasion('2027-10-04', 'Concert', { dress: 'cocktail' }),
   occasion('2027-10-04', 'Swim', { needs: ['swim'] }),
   occasion('2027-10-05', 'Train', { transit: true }),
@@ -77,11 +78,7 @@ const DEMANDING: readonly Occasion[] = [
   occasion('2027-10-02', 'Museum', { needs: ['long walking'] }),
   occasion('2027-10-03', 'Dinner', { dress: 'smart casual' }),
   occasion('2027-10-03', 'Office', { dress: 'business' }),
-  occasion('2027-10-03', 'Walk in rain', {
-    setting: { where: 'outdoors', sun: 'shade' },
-    activity: 'walking',
-    needs: ['rain'],
-  }),
+  WALK_IN_RAIN,
   occasion('2027-10-04', 'Concert', { dress: 'cocktail' }),
   occasion('2027-10-04', 'Swim', { needs: ['swim'] }),
   occasion('2027-10-05', 'Hill', {
