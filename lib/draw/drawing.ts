@@ -67,7 +67,8 @@ export type Detail = 'full' | 'small';
 export type DrawnPiece = Pick<
   Piece,
   'id' | 'wardrobe' | 'name' | 'kind' | 'colours' | 'pattern' | 'cut' | 'length' | 'lengthCm' | 'heelCm' | 'fabric'
->;
+> &
+  Partial<Pick<Piece, 'covers'>>;
 
 /** Draws one kind of garment. Pure and seeded: the same piece always looks the same. */
 export type DrawKind = (piece: DrawnPiece, detail: Detail) => Drawing;

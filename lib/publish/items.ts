@@ -86,8 +86,8 @@ export const motifsOf = async (pieces: readonly Piece[], contentFolder: string):
 
 /** What the picture of a piece depends on. */
 export const motifKey = (piece: Piece): unknown => {
-  const { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, photo } = piece;
-  return { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, photo };
+  const { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, covers, photo } = piece;
+  return { id, wardrobe, kind, colours, pattern, cut, length, lengthCm, heelCm, fabric, covers, photo };
 };
 
 /** What the picture of a look depends on. */

@@ -32,13 +32,16 @@ export interface ButtonedDesign {
   readonly collar?: (garment: Garment, shape: UpperShape) => void;
 }
 
+/** Only a sleeve longer than this can be laid bent over the front, centimetres. */
+const ELBOW = 40;
+
 /** Everything that closes edge to edge in the middle of the front: shirts, overshirts, zipped jackets, cardigans. */
 export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: ButtonedDesign): Drawing => {
   const garment = new Garment(piece, detail);
   const shape = upperShape(piece, design.usual);
   const half = shape.neck / 2;
   const rise = design.backRise ?? 2.6;
-  const bent = design.mayBend === true && garment.random() > 0.45;
+  const bent = design.mayBend === true && (shape.sleeve?.length ?? 0) > ELBOW && garment.random() > 0.45;
   design.beneath?.(garment, shape);
   garment.inside(
     [

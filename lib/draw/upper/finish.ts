@@ -135,6 +135,7 @@ export const ribHem = (
 
 /** The narrow edge round an armhole without a sleeve. */
 export const armBinding = (garment: Garment, shape: UpperShape, scoop: number, width = 1.2): void => {
+  if (shape.sleeve !== undefined) return;
   for (const side of [-1, 1] as const) {
     const seam = armholeSeam(shape, side, scoop);
     garment.add(pen(seam, 0.3, garment.cloth.ink, 0.7, 0.5));

@@ -1,6 +1,7 @@
 import { type Cut, KINDS } from '../../vocabulary/index.ts';
 import type { DrawnPiece } from '../drawing.ts';
 import { clampLength, type DrawnLength, FROM_SHOULDER } from '../kit/index.ts';
+import { withItsSleeves } from './arms.ts';
 
 export interface SleeveShape {
   /** Shoulder to cuff along the outer edge. */
@@ -89,9 +90,10 @@ export const upperDrawnLength = (piece: DrawnPiece): DrawnLength | undefined =>
 
 /**
  * The shape of a piece from the usual shape of its kind: the cut moves widths away from the kind's usual cut, the
- * length moves the hem, which keeps the run of the side seam.
+ * length moves the hem, which keeps the run of the side seam; sleeves reach as far as what the piece covers.
  */
-export const upperShape = (piece: DrawnPiece, usual: UpperShape): UpperShape => {
+export const upperShape = (piece: DrawnPiece, ofKind: UpperShape): UpperShape => {
+  const usual = withItsSleeves(piece, ofKind);
   const to = EASE[piece.cut];
   const from = EASE[KINDS[piece.kind].cut];
   const more = (part: keyof Ease) => to[part] - from[part];

@@ -41,7 +41,9 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
   if (shape.sleeve === undefined) return;
   const f = sleeveFrame(shape, side, options.over);
   const cloth = options.cloth ?? garment.cloth;
-  const cuff = options.cuff ?? 'hem';
+  const long = options.cuff ?? 'hem';
+  // a buttoned cuff ends a long sleeve only
+  const cuff = shape.sleeve.length < 30 && (long === 'shirt' || long === 'barrel') ? 'hem' : long;
   const gathered = cuff === 'rib' || cuff === 'shirt' || cuff === 'barrel' || cuff === 'band' || cuff === 'elastic';
   const height = gathered || cuff === 'turned' ? (options.cuffHeight ?? 5) : 0;
   const bulge = (gathered ? 0.7 : 0) + (options.bishop ?? 0);

@@ -34,3 +34,25 @@ describe('proportions', () => {
     expect(dressLength({ length: 'midi', lengthCm: 121 })).toEqual({ cm: 121, clamped: false });
   });
 });
+
+describe('sleeves', () => {
+  const LONG = ['torso', 'shoulders', 'upper arms', 'forearms', 'thighs'] as const;
+  const SHORT = ['torso', 'shoulders', 'upper arms', 'thighs'] as const;
+  const BARE = ['torso', 'shoulders', 'thighs'] as const;
+  /** Breadth of the whole drawing, sleeves included, centimetres. */
+  const broad = (kind: Parameters<typeof pieceOf>[0], covers?: readonly (typeof LONG)[number][]): number =>
+    paintedSize(drawn(DRESS, pieceOf(kind, covers === undefined ? {} : { covers }))).width;
+
+  test('reach as far as what the piece covers, whatever its kind has', () => {
+    for (const kind of ['cocktail dress', 'sheath dress', 'slip dress', 'knitted dress', 'shirt dress'] as const) {
+      expect(broad(kind, LONG), kind).toBeGreaterThan(broad(kind, BARE) + 15);
+      expect(broad(kind, SHORT), kind).toBeGreaterThan(broad(kind, BARE) + 10);
+    }
+  });
+
+  test('stay as the kind has them where the piece covers what its kind does, or says nothing', () => {
+    expect(broad('cocktail dress', BARE)).toBe(broad('cocktail dress'));
+    expect(broad('knitted dress', LONG)).toBe(broad('knitted dress'));
+    expect(broad('dungarees', LONG)).toBe(broad('dungarees'));
+  });
+});
