@@ -91,6 +91,13 @@ const togetherLines = (together: Together, guides: readonly Guide[], voice: Voic
   const good = together.days.filter(({ goes }) => goes).length;
   return [
     say(phrase('compare', 'travellers lede', { good, of: together.days.length, travellers: together.travellers })),
+    say(
+      phrase('compare', 'travellers taken', {
+        of: guides.map(({ capsule }) =>
+          phrase('compare', 'capsule of', { capsule: capsule.title, traveller: capsule.traveller }),
+        ),
+      }),
+    ),
     ...dayLines(together, guides, voice),
     '',
     say(phrase('compare', 'lend heading', {})),
@@ -122,7 +129,8 @@ export const togetherVerb: Verb = {
     const voice = voiceOf(content.studio);
     if (options.json === true) {
       const lendable = together.lendable.map(({ piece, ...rest }) => ({ piece: piece.id, ...rest }));
-      world.out(jsonText({ ...together, lendable }, voice));
+      const taken = guides.map(({ capsule }) => capsule.id);
+      world.out(jsonText({ capsules: taken, ...together, lendable }, voice));
     } else for (const line of togetherLines(together, guides, voice)) world.out(line);
     return 0;
   },

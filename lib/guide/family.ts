@@ -18,12 +18,19 @@ export interface MoodPair {
   readonly combined: CombinedMoods;
 }
 
+/** Travellers of one trip side by side, each in one capsule. */
+export interface Party {
+  /** Capsule ids, one a traveller. */
+  readonly of: readonly string[];
+  readonly together: Together;
+}
+
 /** What the guides of one trip say about one another. */
 export interface Family {
   /** Every two capsules of one wardrobe, in the order of the guides. */
   readonly moods: readonly MoodPair[];
-  /** Absent when only one person travels. */
-  readonly together?: Together;
+  /** The party of every capsule, each once; empty when only one person travels. */
+  readonly parties: readonly Party[];
 }
 
 /** True when both are filled from the same wardrobe, and so for the same person. */
@@ -46,10 +53,18 @@ export const moodPair = (
   combined: combineMoods(a, b, houseRules),
 });
 
-/** The first guide of each traveller. */
-export const oneEach = (guides: readonly Guide[]): readonly Guide[] => {
+/** One guide a traveller, in their order: this guide, and the first of everybody else. */
+export const companionsOf = (guide: Guide, guides: readonly Guide[]): readonly Guide[] => {
   const seen = new Set<string>();
-  return guides.filter(({ capsule }) => !seen.has(capsule.traveller) && seen.add(capsule.traveller));
+  return guides
+    .filter(({ capsule }) => !seen.has(capsule.traveller) && seen.add(capsule.traveller))
+    .map((first) => (first.capsule.traveller === guide.capsule.traveller ? guide : first));
+};
+
+/** The party that a capsule's page shows; undefined where one travels alone. */
+export const partyOf = (guide: Guide, guides: readonly Guide[], { parties }: Family): Together | undefined => {
+  const ids = companionsOf(guide, guides).map(({ capsule }) => capsule.id);
+  return parties.find(({ of }) => of.join('/') === ids.join('/'))?.together;
 };
 
 /** The travellers of these guides, one guide each, on their common trip. */
@@ -76,7 +91,12 @@ export const familyOf = (
   lists: readonly PackingListPlan[],
   houseRules: HouseRuleSettings,
 ): Family => {
-  const together = guidesTogether(oneEach(guides), houseRules);
+  const parties = new Map(
+    guides.map((guide) => {
+      const party = companionsOf(guide, guides);
+      return [party.map(({ id }) => id).join(), party] as const;
+    }),
+  );
   return {
     moods: guides.flatMap((a, index) =>
       guides
@@ -84,6 +104,9 @@ export const familyOf = (
         .filter((b) => areMoods(a, b))
         .map((b) => moodPair(a, b, lists, houseRules)),
     ),
-    ...(together === undefined ? {} : { together }),
+    parties: [...parties.values()].flatMap((party): readonly Party[] => {
+      const together = guidesTogether(party, houseRules);
+      return together === undefined ? [] : [{ of: party.map(({ capsule }) => capsule.id), together }];
+    }),
   };
 };

@@ -9,7 +9,17 @@ export {
   planGuide,
   rulesFor,
 } from './build.ts';
-export { areMoods, type Family, familyOf, guidesTogether, type MoodPair, moodPair, oneEach } from './family.ts';
+export {
+  areMoods,
+  companionsOf,
+  type Family,
+  familyOf,
+  guidesTogether,
+  type MoodPair,
+  moodPair,
+  type Party,
+  partyOf,
+} from './family.ts';
 export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';

@@ -1,6 +1,6 @@
 import { PAPER_LIGHT } from '../colour/index.ts';
 import type { Content } from '../content/index.ts';
-import { type Beside, type Guide, oneEach } from '../guide/index.ts';
+import { type Beside, companionsOf, type Guide, partyOf } from '../guide/index.ts';
 import type { Download, PictureIndex } from './pictures.ts';
 import { type BagPageView, bagView } from './views/bag.ts';
 import { type CoverView, coverView } from './views/cover.ts';
@@ -107,11 +107,17 @@ const withPreviews = (model: SiteModel, parts: readonly SitePart[]): SiteModel =
 export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteModel => {
   const voice = siteVoice(content.studio);
   const familyOf = ({ brief }: Guide): readonly SitePart[] => parts.filter(({ guide }) => guide.brief.id === brief.id);
-  /** One guide of each traveller, as the looks were set side by side. */
-  const companionsOf = (guide: Guide): readonly SitePart[] => {
+  const togetherOf = (guide: Guide): TogetherView | undefined => {
     const family = familyOf(guide);
-    const each = new Set(oneEach(family.map((part) => part.guide)));
-    return family.filter((part) => each.has(part.guide));
+    const guides = family.map((part) => part.guide);
+    const ofTrip = beside.families.get(guide.brief.id);
+    const companions = companionsOf(guide, guides);
+    return togetherView(
+      guide,
+      companions.flatMap((each) => family.find((part) => part.guide === each) ?? []),
+      ofTrip === undefined ? undefined : partyOf(guide, guides, ofTrip),
+      voice,
+    );
   };
   const shopping = parts
     .filter(({ guide }) => hasShopping(guide, edition))
@@ -138,10 +144,7 @@ export const siteModel = ({ parts, content, edition, beside }: SiteInput): SiteM
     moods: parts.flatMap(
       ({ guide }) => moodsView(guide, familyOf(guide), beside.families.get(guide.brief.id)?.moods ?? [], voice) ?? [],
     ),
-    together: parts.flatMap(
-      ({ guide }) =>
-        togetherView(guide, companionsOf(guide), beside.families.get(guide.brief.id)?.together, voice) ?? [],
-    ),
+    together: parts.flatMap(({ guide }) => togetherOf(guide) ?? []),
     shopping: shopping.map(({ view }) => view),
     drawings: shopping.flatMap(({ guide, view }) =>
       view.helps.flatMap(({ entries }) =>

@@ -97,6 +97,7 @@ describe('wayfold together', () => {
     const { code, out } = await run(['together', WEDDING]);
     expect(code).toBe(0);
     expect(out).toMatch(/^Jonas and Livia: at \d of 8 occasions their looks sit well together\./);
+    expect(out).toContain('\nShown: “Linen and ink” for Jonas and “Terracotta and sage” for Livia.\n');
     expect(out).toMatch(/Saturday 12 June\n {2}Pool before the heat \(Jonas and Livia\): sits well/);
     expect(out).toContain('The bags together');
     expect(out).toMatch(/Together [\d.]+ kg of 16 kg: room for [\d.]+ kg more\./);

@@ -95,7 +95,7 @@ const linksOf = ({ guide, beside, edition }: CoverQuestion, { word, say }: SiteV
   ...(beside?.moods.some(({ of }) => of.includes(guide.capsule.id)) === true
     ? [{ text: word('moods heading'), href: 'moods/' }]
     : []),
-  ...(beside?.together === undefined
+  ...(beside === undefined || beside.parties.length === 0
     ? []
     : [{ text: say(phrase('compare', 'travellers heading', {})), href: 'together/' }]),
   ...(hasShopping(guide, edition)

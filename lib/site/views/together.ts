@@ -138,9 +138,16 @@ export const togetherView = (
   const { say, formats } = voice;
   const heading = say(phrase('compare', 'travellers heading', {}));
   const good = together.days.filter(({ goes }) => goes).length;
-  const lede = say(
+  const lede = [
     phrase('compare', 'travellers lede', { good, of: together.days.length, travellers: together.travellers }),
-  );
+    phrase('compare', 'travellers taken', {
+      of: family.map(({ guide: { capsule } }) =>
+        phrase('compare', 'capsule of', { capsule: capsule.title, traveller: capsule.traveller }),
+      ),
+    }),
+  ]
+    .map(say)
+    .join(' ');
   return {
     frame: frameOf({ guide, voice, page: 'cover', path: 'together/', title: heading, description: lede }),
     kick: guide.brief.title,

@@ -46,6 +46,8 @@ export const compare = {
     { good, of, travellers }: { good: number; of: number; travellers: readonly string[] },
     f: Formats,
   ) => `${f.list(travellers)}: at ${f.count(good)} of ${f.count(of)} occasions their looks sit well together.`,
+  'capsule of': ({ capsule, traveller }: { capsule: string; traveller: string }) => `“${capsule}” for ${traveller}`,
+  'travellers taken': ({ of }: { of: readonly string[] }, f: Formats) => `Shown: ${f.list(of)}.`,
   'sits well said': () => 'sits well',
   'sits badly said': () => 'better not in one picture',
   instead: ({ traveller, pieces }: { traveller: string; pieces: readonly string[] }, f: Formats) =>

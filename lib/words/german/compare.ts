@@ -42,6 +42,8 @@ export const compare = {
   'travellers heading': () => 'Nebeneinander',
   'travellers lede': (v, f) =>
     `${f.list(v.travellers)}: Bei ${f.count(v.good)} von ${f.count(v.of)} Anlässen passen die Looks gut zusammen.`,
+  'capsule of': (v) => `„${v.capsule}“ für ${v.traveller}`,
+  'travellers taken': (v, f) => `Gezeigt: ${f.list(v.of)}.`,
   'sits well said': () => 'passt zusammen',
   'sits badly said': () => 'besser nicht auf einem Bild',
   instead: (v, f) => `Besser für ${v.traveller}: ${f.list(v.pieces)}.`,
