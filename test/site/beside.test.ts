@@ -43,6 +43,11 @@ describe('the page of two moods', () => {
     expect([...table.matchAll(/<th scope="row">/g)]).toHaveLength(8);
     expect(told(table)).toContain('Ink knitted dress');
     expect([...html.matchAll(/<ol class="crossed">/g)]).toHaveLength(1);
+    const looks = [...html.matchAll(/<div class="drawn">([\s\S]*?)<\/div><ul class="plist">([\s\S]*?)<\/ul>/g)];
+    expect(looks.length).toBeGreaterThan(2);
+    // each piece is drawn and named
+    for (const [, drawn = '', named = ''] of looks)
+      expect([...drawn.matchAll(/<picture>/g)]).toHaveLength([...named.matchAll(/<li>/g)].length);
   });
 });
 
