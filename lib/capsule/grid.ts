@@ -7,6 +7,7 @@ import {
   KINDS,
   type KindGroup,
   type KindId,
+  keptOffSkin,
   type PatternType,
 } from '../vocabulary/index.ts';
 import { refusalOf } from './eligible.ts';
@@ -117,7 +118,8 @@ const thingsOf = (
 ): readonly (readonly Piece[])[] => {
   const limits = { brief: question.brief, palette: question.palette, keep: [], leaveOut: [] };
   return kinds
-    .map((kind) => made(kind).filter((piece) => refusalOf({ ...piece, status: 'owned' }, limits) === undefined))
+    .map((kind) => made(kind).map((piece) => keptOffSkin(piece, question.brief.avoid)))
+    .map((things) => things.filter((piece) => refusalOf({ ...piece, status: 'owned' }, limits) === undefined))
     .filter((things) => things.length > 0);
 };
 const ownerOf = ({ pieces }: GridQuestion): string => pieces[0]?.wardrobe ?? '';

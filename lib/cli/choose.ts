@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { checkList, chooseCapsule, listFromTraits, type Proposal } from '../capsule/index.ts';
-import { type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
+import { briefFor, type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { phrase } from '../words/index.ts';
@@ -150,10 +150,10 @@ export const chooseVerb: Verb = {
     const content = await contentFor(options.content, world, { withoutCapsules: true });
     if (content === undefined) return 1;
     const trip = tripNamed(content, name);
-    const { brief } = trip;
     const text = (option: string | boolean | undefined): string | undefined =>
       option === undefined ? undefined : String(option);
     const like = likeOf(trip, content.lists, text(options.mood), text(options.traveller));
+    const brief = briefFor(trip.brief, like.traveller);
     const listId = options.list === undefined ? like.list : String(options.list);
     const written = content.lists.find(({ id }) => id === listId);
     if (options.list !== undefined && written === undefined) {

@@ -1,5 +1,5 @@
 import type { LineCheck, Mood, MoodSide } from '../capsule/index.ts';
-import { type Content, type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
+import { briefFor, type Content, type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
 import { areMoods, type MoodPair, moodPair, planGuide } from '../guide/index.ts';
 import type { Capsule, LookCounts } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -130,7 +130,8 @@ const pairJson = ({ comparison, combined }: MoodPair) => ({
   },
 });
 
-const moodOf = async (capsule: Capsule, { brief }: Trip, { wardrobes, houseRules }: Content): Promise<Mood> => {
+const moodOf = async (capsule: Capsule, trip: Trip, { wardrobes, houseRules }: Content): Promise<Mood> => {
+  const brief = briefFor(trip.brief, capsule.traveller);
   const wardrobe = wardrobeOn(wardrobes, brief, capsule);
   const { pieces, engine, plan } = await planGuide({
     brief,

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type Content, type ReadOptions, readContent, type Trip, writeInstead } from '../content/index.ts';
+import { briefFor, type Content, type ReadOptions, readContent, type Trip, writeInstead } from '../content/index.ts';
 import type { Capsule, Problem } from '../model/index.ts';
 import { type Surroundings, UsageError } from './verb.ts';
 
@@ -28,9 +28,11 @@ export const contentFor = async (
   return content;
 };
 
-/** Finds `<trip>/<capsule>`, or the only capsule of `<trip>`; a wrong name is a `UsageError` with the nearest right one. */
+/** Finds `<trip>/<capsule>`, or the only capsule of `<trip>`, with the brief of its traveller; a wrong name is a `UsageError` with the nearest right one. */
 export const capsuleNamed = (content: Content, name: string): { trip: Trip; capsule: Capsule } => {
-  const all = content.trips.flatMap((trip) => trip.capsules.map((capsule) => ({ trip, capsule })));
+  const all = content.trips.flatMap(({ brief, capsules }) =>
+    capsules.map((capsule) => ({ trip: { brief: briefFor(brief, capsule.traveller), capsules }, capsule })),
+  );
   const nameOf = ({ trip, capsule }: { trip: Trip; capsule: Capsule }): string => `${trip.brief.id}/${capsule.id}`;
   const found = all.find((candidate) => nameOf(candidate) === name);
   if (found !== undefined) return found;

@@ -59,7 +59,7 @@ export const explainVerb: Verb = {
     }
     const found = engine.explain(ids);
     const together = pieces.filter(({ id }) => ids.includes(id));
-    const refused = refusalFindings(together, trip.brief);
+    const refused = refusalFindings(together, trip.brief, { ...content.houseRules, ...capsule.rules });
     const span = dressSpanOf(together);
     const spanSaid = dressSpanPhrases(span, nameOf);
     const verdict = { ...found, goes: found.goes && refused.length === 0 };

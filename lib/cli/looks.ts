@@ -54,7 +54,7 @@ export const looksVerb: Verb = {
     const pieces = piecesOfCapsule(capsule, wardrobeOn(content.wardrobes, trip.brief, capsule));
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
     const engine = engineFor(pieces, capsule, content.houseRules);
-    const refused = refusalFindings(pieces, trip.brief);
+    const refused = refusalFindings(pieces, trip.brief, { ...content.houseRules, ...capsule.rules });
     const restriction = { without: piecesNotWorn(pieces, trip.brief) };
     const counts = engine.count(restriction);
     const voice = voiceOf(content.studio);

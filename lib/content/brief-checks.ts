@@ -105,11 +105,15 @@ export const checkNeeds = ({ occasions }: WrittenBrief, say: Say): void => {
 };
 
 /** Cloths that nobody knows, so that they would refuse nothing. */
-export const checkCloths = ({ avoid }: WrittenBrief, say: Say): void => {
-  for (const field of ['fabrics', 'against skin'] as const) {
-    for (const [index, word] of (avoid[field] ?? []).entries()) {
-      if (!isFabricWord(word)) {
-        say(['avoid', field, index], `"${word}" names no fibre or cloth that Wayfold knows`, fabricInstead(word));
+export const checkCloths = ({ avoid, travellers }: WrittenBrief, say: Say): void => {
+  const everyone = { at: ['avoid'], avoid };
+  const each = travellers.map((traveller, index) => ({ at: ['travellers', index, 'avoid'], avoid: traveller.avoid }));
+  for (const { at, avoid: written } of [everyone, ...each]) {
+    for (const field of ['fabrics', 'against skin'] as const) {
+      for (const [index, word] of (written?.[field] ?? []).entries()) {
+        if (!isFabricWord(word)) {
+          say([...at, field, index], `"${word}" names no fibre or cloth that Wayfold knows`, fabricInstead(word));
+        }
       }
     }
   }

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
-import type { Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
+import type { Aversions, Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
 import {
   checkCloths,
   checkHours,
@@ -15,7 +15,7 @@ import { checkDates } from './brief-dates.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
-import { briefSchema, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
+import { briefSchema, type WrittenAvoid, type WrittenBrief, type WrittenWeather } from './schema/brief.ts';
 import { fieldsOf } from './schema/fields.ts';
 
 const PART_ORDER: Readonly<Record<DayPart, string>> = {
@@ -110,6 +110,13 @@ const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag =>
   };
 };
 
+const aversionsOf = (written: Partial<WrittenAvoid>): Aversions => ({
+  colours: written.colours ?? [],
+  fabrics: written.fabrics ?? [],
+  againstSkin: written['against skin'] ?? [],
+  ...(written['heel cm over'] === undefined ? {} : { heelCmOver: written['heel cm over'] }),
+});
+
 /** Reads a brief. Every date, place and person in it is checked against the trip. */
 export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   const parsed = v.safeParse(briefSchema, matter.data);
@@ -135,19 +142,18 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
       title: written.title,
       from: written.from,
       to: written.to,
-      travellers: written.travellers,
+      travellers: written.travellers.map(({ name, wardrobe, avoid }) => ({
+        name,
+        wardrobe,
+        ...(avoid === undefined ? {} : { avoid: aversionsOf(avoid) }),
+      })),
       places: written.places.map(placeOf),
       occasions: occasionsOf(written, matter.lineOf),
       bags: bags.map(bagOf),
       washDays: written['wash days'].toSorted(),
       ...(written['wash days'].length === 0 ? {} : { washDaysLine: matter.lineOf(['wash days']) }),
       ...(written['pieces at most'] === undefined ? {} : { piecesAtMost: written['pieces at most'] }),
-      avoid: {
-        colours: written.avoid.colours ?? [],
-        fabrics: written.avoid.fabrics ?? [],
-        againstSkin: written.avoid['against skin'] ?? [],
-        ...(written.avoid['heel cm over'] === undefined ? {} : { heelCmOver: written.avoid['heel cm over'] }),
-      },
+      avoid: aversionsOf(written.avoid),
       cautions: written.cautions,
       introduction: matter.body,
     },

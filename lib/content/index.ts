@@ -4,4 +4,4 @@ export { nearestWords, writeInstead } from './nearest.ts';
 export { type Content, type ContentResult, readContent } from './read.ts';
 export { occasionsNamed } from './references.ts';
 export type { ReadOptions, Trip } from './trips.ts';
-export { wardrobeOn } from './wardrobe.ts';
+export { briefFor, wardrobeOn } from './wardrobe.ts';

@@ -1,4 +1,4 @@
-import { type Content, wardrobeOn } from '../content/index.ts';
+import { briefFor, type Content, wardrobeOn } from '../content/index.ts';
 import type { Solver } from '../plan/index.ts';
 import { buildGuide, type GuideQuestion } from './build.ts';
 import type { Guide } from './record.ts';
@@ -16,7 +16,9 @@ export const buildGuides = async (
 ): Promise<readonly Guide[]> => {
   const wanted = content.trips
     .filter(({ brief }) => options.trip === undefined || brief.id === options.trip)
-    .flatMap(({ brief, capsules }) => capsules.map((capsule) => ({ brief, capsule })));
+    .flatMap(({ brief, capsules }) =>
+      capsules.map((capsule) => ({ brief: briefFor(brief, capsule.traveller), capsule })),
+    );
   const guides: Guide[] = [];
   for (const { brief, capsule } of wanted) {
     options.onGuide?.(guides.length + 1, wanted.length, `${brief.id}/${capsule.id}`);

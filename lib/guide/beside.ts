@@ -1,5 +1,5 @@
 import type { Improvements } from '../capsule/index.ts';
-import type { Content } from '../content/index.ts';
+import { type Content, wardrobeOn } from '../content/index.ts';
 import { improveGuide } from './better.ts';
 import { type Family, familyOf } from './family.ts';
 import type { Guide } from './record.ts';
@@ -42,9 +42,9 @@ export const besideGuides = async (
   }
   const improvements = new Map<string, Improvements>();
   for (const guide of options.improve ? guides : []) {
-    const { capsule } = guide;
+    const { brief, capsule } = guide;
     const list = lists.find(({ id }) => id === capsule.list);
-    const question = { wardrobe: wardrobes.get(capsule.wardrobe) ?? [], list, houseRules };
+    const question = { wardrobe: wardrobeOn(wardrobes, brief, capsule), list, houseRules };
     const compute = (): Improvements => improveGuide(guide, question);
     improvements.set(guide.id, await keep('improvements', sourcesOf(content, [guide]), compute));
   }

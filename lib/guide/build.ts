@@ -229,7 +229,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     ...(question.list === undefined ? {} : { listCheck: checkList(pieces, question.list) }),
     findings: [
       ...noLookFindings(engine, capsule),
-      ...refusalFindings(pieces, brief),
+      ...refusalFindings(pieces, brief, { ...question.houseRules, ...capsule.rules }),
       ...findingsOfBrief(brief),
       ...findingsOfPlan(plan, brief, pieces),
       ...findingsOfNumber(pieces, brief, capsule),

@@ -1,15 +1,19 @@
-import type { Brief, Finding, Piece } from '../model/index.ts';
-import { wornOffSkin } from '../outfit/index.ts';
+import type { Brief, Finding, HouseRuleSettings, Piece } from '../model/index.ts';
+import { keepsOffSkin, wornOffSkin } from '../outfit/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
 /** Pieces that the client wears in no look, by cloth or by heel; what may not touch the skin is kept off it by the house rules. */
 export const piecesNotWorn = (pieces: readonly Piece[], brief: Brief): readonly string[] => [
-  ...new Set(refusalFindings(pieces, brief).flatMap(({ level, about }) => (level === 'error' ? about : []))),
+  ...new Set(refusalFindings(pieces, brief, {}).flatMap(({ level, about }) => (level === 'error' ? about : []))),
 ];
 
-/** What `check` says of pieces that the client refuses by cloth or by heel. */
-export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): readonly Finding[] =>
+/** What `check` says of pieces that the client refuses by cloth or by heel; `rules` are the studio's with the capsule's own. */
+export const refusalFindings = (
+  pieces: readonly Piece[],
+  { avoid }: Brief,
+  rules: HouseRuleSettings,
+): readonly Finding[] =>
   pieces.flatMap((piece): Finding[] => {
     const { id, name, file, heelCm, fabricText } = piece;
     const refused = fabricRefused(piece, avoid.fabrics);
@@ -27,7 +31,7 @@ export const refusalFindings = (pieces: readonly Piece[], { avoid }: Brief): rea
               mend: phrase('check', 'fabric refused mend', {}),
             },
           ]),
-      ...(piece.offSkin !== true || wornOffSkin(piece)
+      ...(!keepsOffSkin(rules) || piece.offSkin !== true || wornOffSkin(piece)
         ? []
         : [
             {

@@ -76,13 +76,29 @@ export interface Bag {
   readonly sharedBy?: readonly string[];
 }
 
+/** Colours, cloths and heels that a client does not wear. */
+export interface Aversions {
+  readonly colours: readonly NamedColour[];
+  readonly fabrics: readonly string[];
+  readonly heelCmOver?: number;
+  /** Fibres and cloths that are worn only over something else. */
+  readonly againstSkin?: readonly string[];
+}
+
+export interface BriefTraveller {
+  readonly name: string;
+  readonly wardrobe: string;
+  /** What this traveller alone does not wear. */
+  readonly avoid?: Aversions;
+}
+
 export interface Brief extends SourceFile {
   /** Folder name of the trip. */
   readonly id: string;
   readonly title: string;
   readonly from: IsoDate;
   readonly to: IsoDate;
-  readonly travellers: readonly { readonly name: string; readonly wardrobe: string }[];
+  readonly travellers: readonly BriefTraveller[];
   readonly places: readonly TripPlace[];
   /** In order of date and time. */
   readonly occasions: readonly Occasion[];
@@ -91,13 +107,8 @@ export interface Brief extends SourceFile {
   /** Line of the wash days, when there are any. */
   readonly washDaysLine?: number;
   readonly piecesAtMost?: number;
-  readonly avoid: {
-    readonly colours: readonly NamedColour[];
-    readonly fabrics: readonly string[];
-    readonly heelCmOver?: number;
-    /** Fibres and cloths that are worn only over something else. */
-    readonly againstSkin?: readonly string[];
-  };
+  /** What nobody on the trip wears. */
+  readonly avoid: Aversions;
   /** Allergies and other cautions in the client's words; shown with the usual deferral to a doctor. */
   readonly cautions: readonly string[];
   /** Markdown, published. */

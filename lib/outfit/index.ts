@@ -19,4 +19,4 @@ export { HOUSE_RULES, type HouseRuleId, type RuleId } from './rules/index.ts';
 export type { HouseRule, Threshold } from './rules/rule.ts';
 export type { WardrobeRules } from './rules/rulebook.ts';
 export { checkPieceSets, checkRuleSettings, checkRuleThresholds } from './rules/settings.ts';
-export { wornOffSkin } from './rules/skin.ts';
+export { keepsOffSkin, wornOffSkin } from './rules/skin.ts';

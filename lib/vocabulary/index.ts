@@ -19,6 +19,6 @@ export { CONTRADICTORY_NEEDS, NEEDS, type Need } from './needs.ts';
 export { OTHER_WORDS } from './other-words.ts';
 export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
 export { JEWELLERY_SITES, type JewellerySite, PLACES, type Place, SLOTS, type Slot } from './places.ts';
-export { fabricRefused, isFabricWord } from './refused.ts';
+export { fabricRefused, isFabricWord, keptOffSkin } from './refused.ts';
 export { euShoeSize, sizeFactor } from './sizes.ts';
 export { SUNDRY_GROUPS, SUNDRY_PACES, SUNDRY_TRAITS, type SundryPace, type SundryTrait } from './sundry-traits.ts';

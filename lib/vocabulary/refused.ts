@@ -30,3 +30,7 @@ export const fabricRefused = (
       plain(piece.fabricText).includes(asked)
     );
   });
+
+/** The piece as its client wears it: marked where its cloth is to be kept off the skin. */
+export const keptOffSkin = (piece: Piece, { againstSkin = [] }: { readonly againstSkin?: readonly string[] }): Piece =>
+  fabricRefused(piece, againstSkin) === undefined ? piece : { ...piece, offSkin: true };

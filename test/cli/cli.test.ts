@@ -130,6 +130,11 @@ describe('the command line', () => {
     const skin = await looks('{against skin: [linen]}');
     expect(skin.counts.core).toBe('1');
     expect(skin.text).toContain('[against-skin]');
+    const rules = await readFile(capsule, 'utf8');
+    await writeFile(capsule, rules.replace(/^---\n/, '---\nrules: {off-the-skin: off}\n'));
+    const lifted = await looks('{against skin: [linen]}');
+    expect([lifted.counts.core, lifted.refused.length]).toEqual(['2', 0]);
+    await writeFile(capsule, rules);
     const none = await looks('{heel cm over: 0}');
     expect(none.counts.complete).toBe('0');
     expect(none.text).toContain('Every look of these pieces has one in it that the client does not wear.');

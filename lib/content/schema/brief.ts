@@ -119,28 +119,31 @@ const occasionSchema = v.strictObject({
   travellers: v.optional(v.array(nameText), []),
 });
 
+const avoidSchema = v.strictObject({
+  colours: v.optional(v.array(colour), []),
+  fabrics: v.optional(v.array(nameText), []),
+  'heel cm over': v.optional(numberBetween(0, 20)),
+  'against skin': v.optional(v.array(nameText), []),
+});
+
 /** The front matter of a brief. */
 export const briefSchema = v.strictObject({
   title: nameText,
   from: isoDate,
   to: isoDate,
-  travellers: v.pipe(v.array(v.strictObject({ name: nameText, wardrobe: nameText })), v.minLength(1)),
+  travellers: v.pipe(
+    v.array(v.strictObject({ name: nameText, wardrobe: nameText, avoid: v.optional(avoidSchema) })),
+    v.minLength(1),
+  ),
   places: v.pipe(v.array(placeSchema), v.minLength(1)),
   occasions: v.optional(v.array(occasionSchema), []),
   bag: v.optional(bagSchema),
   bags: v.optional(v.pipe(v.array(bagSchema), v.minLength(1))),
   'wash days': v.optional(v.array(isoDate), []),
   'pieces at most': v.optional(v.pipe(numberBetween(1, 500), v.integer())),
-  avoid: v.optional(
-    v.strictObject({
-      colours: v.optional(v.array(colour), []),
-      fabrics: v.optional(v.array(nameText), []),
-      'heel cm over': v.optional(numberBetween(0, 20)),
-      'against skin': v.optional(v.array(nameText), []),
-    }),
-    {},
-  ),
+  avoid: v.optional(avoidSchema, {}),
   cautions: v.optional(v.array(noteText), []),
 });
 export type WrittenBrief = v.InferOutput<typeof briefSchema>;
+export type WrittenAvoid = v.InferOutput<typeof avoidSchema>;
 export type WrittenWeather = v.InferOutput<typeof weatherSchema>;

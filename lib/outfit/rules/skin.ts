@@ -1,3 +1,4 @@
+import type { HouseRuleSettings } from '../../model/house-rules.ts';
 import { KINDS } from '../../vocabulary/kinds.ts';
 import type { Slot } from '../../vocabulary/places.ts';
 import { phrase } from '../../words/phrase.ts';
@@ -35,6 +36,10 @@ export const OFF_THE_SKIN: CapRule = {
   counts: (worn) => worn.piece.offSkin === true && touchesSkin(worn),
   tooMany: (pieces) => phrase('outfit', 'against the skin', { pieces: pieces.map(({ name }) => name) }),
 };
+
+/** True when the rule shuts such a piece out, and does not only lower the score. */
+export const keepsOffSkin = (rules: HouseRuleSettings): boolean =>
+  (rules[OFF_THE_SKIN.id]?.severity ?? OFF_THE_SKIN.severity) === 'rules out';
 
 /** Coats and tailored jackets are lined; an unlined layer touches what the piece beneath leaves bare. */
 const isLined = ({ kind }: Worn['piece']): boolean => KINDS[kind].group === 'coats' || LAPELLED.has(kind);
