@@ -1,4 +1,4 @@
-export { drawnLarger, SMALL_JEWELLERY_SCALE } from './adorn/index.ts';
+export { drawnLarger } from './adorn/index.ts';
 export type {
   Box,
   Detail,

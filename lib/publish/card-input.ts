@@ -1,5 +1,5 @@
 import type { CardFormat, CardInput } from '../draw/card/index.ts';
-import { drawnLarger, SMALL_JEWELLERY_SCALE } from '../draw/index.ts';
+import { drawnLarger } from '../draw/index.ts';
 import { dayOf, type Guide, type GuideLook } from '../guide/index.ts';
 import type { Fonts } from '../type/index.ts';
 import { type Formats, type Phrase, phrase } from '../words/index.ts';
@@ -34,8 +34,7 @@ export const cardInput = (
     wear: look.wearIt.slice(0, 2).map(say).join(' '),
     studio: studio.name,
     footer: brief.title,
-    note:
-      larger.length === 0 ? '' : say(phrase('draw', 'drawn larger', { pieces: larger, times: SMALL_JEWELLERY_SCALE })),
+    note: larger.length === 0 ? '' : say(phrase('draw', 'drawn larger', { pieces: larger })),
     pieces: motifs.itemsOf(look.look, 'full').map((item) => {
       const piece = byId.get(item.id);
       return { ...item, name: piece?.name ?? item.id, colour: piece?.colours[0]?.hex ?? '#888888' };

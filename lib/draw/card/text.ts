@@ -98,7 +98,7 @@ const note = (input: CardInput, colours: CardColours, text: TextSetter): Node | 
     fontSize: input.format === 'portrait' ? 13.5 : 11.5,
     lineHeight: 1.3,
     color: colours.soft,
-    marginBottom: 2,
+    marginBottom: input.format === 'portrait' ? 12 : 8,
   });
 
 const number = (input: CardInput, size: number, colours: CardColours, text: TextSetter): Node | undefined =>

@@ -1,4 +1,4 @@
-import { drawnLarger, SMALL_JEWELLERY_SCALE } from '../../draw/index.ts';
+import { drawnLarger } from '../../draw/index.ts';
 import { type Guide, rulesFor } from '../../guide/index.ts';
 import type { HouseRuleSettings, Piece } from '../../model/index.ts';
 import { packRules, slotsOfPiece } from '../../outfit/index.ts';
@@ -199,10 +199,7 @@ export const tryView = (
     groups: groupsOf(guide, pictures, voice),
     starts: startsOf(guide, pictures, voice),
     data: JSON.stringify(dataOf(guide, pictures, houseRules, frame.base, voice)),
-    notes:
-      larger.length === 0
-        ? []
-        : [say(phrase('draw', 'drawn larger', { pieces: larger, times: SMALL_JEWELLERY_SCALE }))],
+    notes: larger.length === 0 ? [] : [say(phrase('draw', 'drawn larger', { pieces: larger }))],
     words: {
       needs: word('try needs script'),
       clear: word('try clear'),

@@ -7,6 +7,5 @@ export const draw = {
   'heel held': (v: { name: string; asked: number; drawn: number }, f: Formats) =>
     `${v.name}: a heel of ${f.number(v.asked)} cm is drawn at ${f.number(v.drawn)} cm.`,
   'measure again': () => 'Measure it again and correct its file.',
-  'drawn larger': (v: { pieces: string[]; times: number }, f: Formats) =>
-    `All to one scale, save ${f.list(v.pieces)}: drawn ${f.number(v.times)} times as large, to be seen.`,
+  'drawn larger': (v: { pieces: string[] }, f: Formats) => `${f.list(v.pieces)} drawn larger.`,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

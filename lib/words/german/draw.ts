@@ -8,6 +8,5 @@ export const draw = {
   'heel held': (v, f) =>
     `${v.name}: ein Absatz von ${f.number(v.asked)} cm ist mit ${f.number(v.drawn)} cm gezeichnet.`,
   'measure again': () => 'Bitte nachmessen und in der Datei berichtigen.',
-  'drawn larger': (v, f) =>
-    `Alles in einem Maßstab, nur ${f.list(v.pieces)}: ${f.number(v.times)}-mal so groß gezeichnet, damit man es sieht.`,
+  'drawn larger': (v, f) => `${f.list(v.pieces)} größer gezeichnet.`,
 } satisfies Translation<typeof english.draw>;

@@ -53,6 +53,14 @@ const check = (card: Card): void => {
 };
 
 describe('card', () => {
+  it('leaves air between its small print and the line of the studio', async () => {
+    const card = await drawCard(cardOf({ note: 'Gold hoops drawn larger.' }), fonts);
+    const word = (text: string): LaidWord => card.words.find(({ text: set }) => set.startsWith(text)) as LaidWord;
+    const [note, studio] = [word('larger'), word('studio')];
+    // capitals reach 0.72 em above the baseline of the studio, tails of the note 0.25 em below its own; from the fonts
+    expect(studio.y - studio.size * 0.72 - (note.y + note.size * 0.25)).toBeGreaterThanOrEqual(12);
+  });
+
   it.each(['portrait', 'landscape'] as const)('keeps text and art apart on 30 random %s cards', async (format) => {
     for (let seed = 0; seed < 30; seed++) check(await drawCard(cardOf({ format }, seed), fonts));
   });
