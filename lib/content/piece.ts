@@ -20,7 +20,7 @@ import { toProblems } from './problems.ts';
 import type { Read } from './result.ts';
 import { fieldsOf } from './schema/fields.ts';
 import type { WrittenColour } from './schema/parts.ts';
-import { pieceSchema, type WrittenPiece } from './schema/piece.ts';
+import { type AddedOrNot, pieceSchema, type WrittenPiece } from './schema/piece.ts';
 
 /** Shares as written; what is left over goes to the colours without one, the ground taking the larger part. */
 const shareOut = (colours: readonly WrittenColour[]): readonly PieceColour[] => {
@@ -58,11 +58,23 @@ const GUESSED = [
   'places',
 ] as const;
 
+const NOT = 'not ';
+
 const dressOf = (written: WrittenPiece, kind: Kind, fabric: FabricId): Piece['dress'] => {
   if (written.dress !== undefined) return written.dress;
   const [low, high] = [dressIndex(kind.dress[0]), dressIndex(kind.dress[1])];
   if (written.fabric === undefined) return { low, high };
   return { low, high: Math.max(low, Math.min(high, FABRICS[fabric].dressHigh)) };
+};
+
+/** What the kind has, and what is written besides it; `not rain` takes rain away. */
+const besides = <Word extends string>(
+  usual: readonly Word[],
+  written: readonly AddedOrNot<Word>[] = [],
+): readonly Word[] => {
+  const taken = written.filter((word) => word.startsWith(NOT)).map((word) => word.slice(NOT.length));
+  const added = written.filter((word): word is Word => !word.startsWith(NOT));
+  return [...new Set([...usual, ...added])].filter((word) => !taken.includes(word));
 };
 
 const measure = (value: number | undefined, estimated: () => Measure): Measure =>
@@ -92,8 +104,8 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     litres: measure(written.litres, () => estimateLitres(kind, fabric, written.size)),
     clo: measure(written.clo, () => estimateClo(kind, fabric)),
     dress: dressOf(written, kind, fabric),
-    covers: written.covers ?? kind.covers,
-    suits: written.suits ?? kind.suits,
+    covers: besides(kind.covers, written.covers),
+    suits: besides(kind.suits, written.suits),
     care: {
       wash: written.care?.wash ?? machine,
       dryHours: measure(dryHours, () => estimateDryHours(kind, fabric)),

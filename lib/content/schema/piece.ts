@@ -50,6 +50,13 @@ const wash = read<number | 'hand' | 'dry clean' | 'wipe'>((input) => {
   };
 });
 
+/** A word adds to what the kind is good for; `not` before it takes it away. */
+export type AddedOrNot<Word extends string> = Word | `not ${Word}`;
+const addedOrNot = <const Word extends string>(words: readonly Word[]): AddedOrNot<Word>[] => [
+  ...words,
+  ...words.map((word) => `not ${word}` as const),
+];
+
 /** The front matter of a piece. Three fields are needed; the rest come from the kind. */
 export const pieceSchema = v.strictObject({
   name: nameText,
@@ -67,8 +74,8 @@ export const pieceSchema = v.strictObject({
   litres: v.optional(numberBetween(0.005, 60)),
   clo: v.optional(numberBetween(0, 4)),
   dress: v.optional(dressInterval),
-  covers: v.optional(v.array(v.picklist(COVERAGE))),
-  suits: v.optional(v.array(v.picklist(NEEDS))),
+  covers: v.optional(v.array(v.picklist(addedOrNot(COVERAGE)))),
+  suits: v.optional(v.array(v.picklist(addedOrNot(NEEDS)))),
   care: v.optional(v.strictObject({ wash: v.optional(wash), 'dry hours': v.optional(numberBetween(0, 240)) })),
   wears: v.optional(v.pipe(numberBetween(1, 1000), v.integer())),
   statement: v.optional(v.boolean()),
