@@ -38,8 +38,15 @@ const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: stri
   const name = field(path);
   const last = String(path.at(-1) ?? '');
   if (isStranger(issue)) {
+    const text = textWithCommas(issue, fields);
+    const inGroup = path.length > 1 ? ` in ${field(path.slice(0, -1))}` : '';
+    if (text !== undefined)
+      return {
+        wrong: `there is no field ${shown(last)}${inGroup}; a comma ends a text`,
+        mend: `put the text in quotes: ${text.field}: "${text.whole}"`,
+      };
     return {
-      wrong: `there is no field ${shown(last)}${path.length > 1 ? ` in ${field(path.slice(0, -1))}` : ''}`,
+      wrong: `there is no field ${shown(last)}${inGroup}`,
       mend: writeInstead(last, fields(path.slice(0, -1))),
     };
   }
@@ -81,6 +88,46 @@ const describe = (issue: Issue, fields: FieldNames): { wrong: string; mend: stri
 };
 
 const isStranger = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
+
+/** What is written in the group a stranger stands in. */
+const besideOf = (issue: Issue): readonly (readonly [string, unknown])[] => {
+  const group = issue.path?.at(-1)?.input;
+  return typeof group === 'object' && group !== null ? Object.entries(group) : [];
+};
+
+/** `{what: head, neck and hands}`: YAML reads what follows the comma as a field with nothing behind it. */
+const textWithCommas = (issue: Issue, fields: FieldNames): { field: string; whole: string } | undefined => {
+  const path = pathOf(issue);
+  const known = fields(path.slice(0, -1));
+  const key = String(path.at(-1));
+  const beside = besideOf(issue);
+  const at = beside.findIndex(([name]) => name === key);
+  if (beside[at]?.[1] !== null || nearestWords(key, known, 1).length > 0) return undefined;
+  const isRest = ([name, value]: readonly [string, unknown]): boolean => value === null && !known.includes(name);
+  const start = beside.findLastIndex((entry, index) => index < at && !isRest(entry));
+  const [name, value] = beside[start] ?? [];
+  if (name === undefined || typeof value !== 'string') return undefined;
+  const end = beside.findIndex((entry, index) => index > at && !isRest(entry));
+  const rest = beside.slice(start + 1, end === -1 ? undefined : end).map(([word]) => word);
+  return { field: name, whole: [value, ...rest].join(', ') };
+};
+
+/** The schema names only the first field that it does not know in a group; one text with commas is one problem. */
+const everyStranger = (issue: Issue, fields: FieldNames): readonly Issue[] => {
+  const last = issue.path?.at(-1);
+  if (!isStranger(issue) || issue.path === undefined || last === undefined) return [issue];
+  const [first, ...further] = issue.path;
+  const known = fields(pathOf(issue).slice(0, -1));
+  const issues = besideOf(issue)
+    .filter(([key]) => !known.includes(key))
+    .map(([key, value]): Issue => {
+      const named = { ...last, key, value } as typeof last;
+      return { ...issue, path: further.length === 0 ? [named] : [first, ...further.slice(0, -1), named] };
+    });
+  const texts = issues.map((each) => textWithCommas(each, fields)?.whole);
+  return issues.filter((_, index) => texts[index] === undefined || texts.indexOf(texts[index]) === index);
+};
+
 const isMissing = (issue: Issue): boolean => issue.received === 'undefined' && !isStranger(issue);
 
 /** True for a field that is missing only because its name is misspelt beside it: one slip is one problem. */
@@ -102,7 +149,9 @@ export const toProblems = (
   matter: Pick<FrontMatter, 'file' | 'lineOf'>,
   issues: readonly Issue[],
   fields: FieldNames,
-): readonly Problem[] =>
-  issues
-    .filter((issue) => !(isMissing(issue) && isMisspeltBeside(issue, issues, fields)))
+): readonly Problem[] => {
+  const all = issues.flatMap((issue) => everyStranger(issue, fields));
+  return all
+    .filter((issue) => !(isMissing(issue) && isMisspeltBeside(issue, all, fields)))
     .map((issue) => ({ file: matter.file, line: matter.lineOf(pathOf(issue)), ...describe(issue, fields) }));
+};
