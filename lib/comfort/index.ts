@@ -26,6 +26,7 @@ export {
   type Air,
   type CloMethod,
   type ComfortQuestion,
+  cloAt,
   DEGREES_OFF_AT_MOST,
   hoursAtAStretch,
   type RequiredClo,

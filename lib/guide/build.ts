@@ -31,6 +31,7 @@ import { noLookFindings } from './no-looks.ts';
 import { inGroupOrder } from './order.ts';
 import type { Guide, GuidePair, GuidePiece } from './record.ts';
 import { piecesNotWorn, refusalFindings } from './refused.ts';
+import { createSuitsTrip, tripAirOf } from './trip-air.ts';
 
 /** What a guide is computed from; all of it plain data but the solver. */
 export interface GuideQuestion {
@@ -84,7 +85,7 @@ const once = (looks: readonly ShownLook[]): readonly ShownLook[] => {
 
 /**
  * The looks of the lookbook: the stylist's, then the plan's, then the most varied others up to the number shown, these
- * with socks in their laced shoes.
+ * with socks in their laced shoes. Looks for weather that the trip has not are shown only for want of others.
  */
 const chooseLooks = (
   capsule: Capsule,
@@ -92,13 +93,14 @@ const chooseLooks = (
   engine: WardrobeEngine,
   shown: number,
   wearable: readonly Piece[],
+  byId: ReadonlyMap<string, Piece>,
 ): readonly ShownLook[] => {
   const fixed = once([...stylistsLooks(capsule, engine), ...plannedLooks(plan)]);
   const keep: Look[] = fixed.map(({ look }) => look);
   const kept = new Set(keep.map(({ id }) => id));
   const isWearable = new Set(wearable.map(({ id }) => id));
   const varied = engine
-    .varied(Math.max(shown, keep.length), { keep })
+    .varied(Math.max(shown, keep.length), { keep, suits: createSuitsTrip(tripAirOf(plan), byId) })
     .filter(({ look }) => look.worn.every(({ piece }) => isWearable.has(piece)));
   const source = lookSourceOf(engine);
   const dressed = varied.map(({ look }) => (kept.has(look.id) ? look : withSocks(source, look, wearable)));
@@ -179,6 +181,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       engine,
       studio.looksShown,
       pieces.filter(({ id }) => !refused.has(id)),
+      byId,
     ),
     capsule,
     brief,

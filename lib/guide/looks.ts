@@ -6,6 +6,7 @@ import { phrase } from '../words/index.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
 import { createNamer } from './titles.ts';
+import { tripAirOf } from './trip-air.ts';
 import { wearIt } from './wear-it.ts';
 
 /** A look that will be shown, and what is known of it before it is numbered. */
@@ -51,7 +52,7 @@ export const describeLooks = (
   const planned = plannedFor(plan);
   const neighbours = neighboursOf(shown.map(({ look }) => look));
   const titleOf = new Map(brief.occasions.map(({ id, what }) => [id, what]));
-  const nameOf = createNamer(byId);
+  const nameOf = createNamer(byId, tripAirOf(plan));
   const digits = String(shown.length).length;
   return shown.map(({ look, title, note, favourite }, index): GuideLook => {
     const occasions = planned.get(look.id) ?? [];

@@ -1,6 +1,7 @@
 import type { DressInterval, Look, LookComfort, Piece, WornPiece } from '../model/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import type { TripAir } from './trip-air.ts';
 
 /** What of a look its title is made from. */
 export interface TitledLook {
@@ -9,7 +10,7 @@ export interface TitledLook {
   readonly outdoors: LookComfort;
 }
 
-type Weather = 'wet' | 'changeable' | 'hot' | 'warm' | 'mild' | 'cool' | 'cold';
+type Weather = 'none' | 'wet' | 'changeable' | 'hot' | 'warm' | 'mild' | 'cool' | 'cold';
 
 const CORE_SLOTS = new Set(['one-piece', 'top', 'bottom', 'swim']);
 const LAYER_SLOTS = new Set(['mid layer', 'outer layer', 'cover-up']);
@@ -21,6 +22,8 @@ const COCKTAIL = DRESS_CODES.indexOf('cocktail');
 
 /** Degrees between every layer on and every layer off from which a look is for days that change. */
 const CHANGEABLE_C = 14;
+/** The same of a trip: degrees of its own weather for which a look is right with layers on or off. */
+const CHANGEABLE_ON_TRIP_C = 9;
 
 /** The coldest that suits a look, °C, and what a day of it is called: words of daily life, no source. */
 const DAYS: readonly (readonly [number, Weather])[] = [
@@ -30,9 +33,14 @@ const DAYS: readonly (readonly [number, Weather])[] = [
   [1, 'cool'],
 ];
 
-const weatherOf = ({ lowC, highC }: LookComfort, coats: readonly Piece[]): Weather => {
-  if (coats.some(({ suits }) => suits.includes('rain'))) return 'wet';
-  if (highC - lowC >= CHANGEABLE_C) return 'changeable';
+/** The weather a look is for, among the weather that the trip has; `none` when it has none of it. */
+const weatherOf = (look: LookComfort, coats: readonly Piece[], trip: TripAir | undefined): Weather => {
+  const lowC = Math.max(look.lowC, trip?.lowC ?? look.lowC);
+  const highC = Math.min(look.highC, trip?.highC ?? look.highC);
+  if (lowC > highC) return 'none';
+  if (trip?.wet !== false && coats.some(({ suits }) => suits.includes('rain'))) return 'wet';
+  const isWide = look.highC - look.lowC >= CHANGEABLE_C;
+  if (isWide && (trip === undefined || highC - lowC >= CHANGEABLE_ON_TRIP_C)) return 'changeable';
   return DAYS.find(([from]) => lowC >= from)?.[1] ?? 'cold';
 };
 
@@ -58,10 +66,14 @@ const placeOf = ({ slot }: WornPiece): number => {
 };
 
 /**
- * Titles a look could have, the plainest first: its core's colours (a dress has those of its layer too), those of one
- * piece more, at last every piece by name.
+ * Titles a look could have, the plainest first: its core's colours (a dress has those of its layer too), then with one
+ * piece named that sets it apart, at last every piece by name.
  */
-const titlesOf = ({ look, dress, outdoors }: TitledLook, byId: ReadonlyMap<string, Piece>): readonly Phrase[] => {
+const titlesOf = (
+  { look, dress, outdoors }: TitledLook,
+  byId: ReadonlyMap<string, Piece>,
+  trip: TripAir | undefined,
+): readonly Phrase[] => {
   const found = (worn: readonly WornPiece[]): readonly Piece[] => worn.flatMap(({ piece }) => byId.get(piece) ?? []);
   const core = found(look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)));
   const others = found(
@@ -70,26 +82,28 @@ const titlesOf = ({ look, dress, outdoors }: TitledLook, byId: ReadonlyMap<strin
   const layers = found(look.worn.filter(({ slot }) => LAYER_SLOTS.has(slot)));
   const isDress = look.worn.some(({ slot }) => slot === 'one-piece');
   const isSwim = look.worn.some(({ slot }) => slot === 'swim');
-  const weather = isSwim ? 'water' : weatherOf(outdoors, found(look.worn.filter(({ slot }) => slot === 'outer layer')));
+  const weather = isSwim
+    ? 'water'
+    : weatherOf(outdoors, found(look.worn.filter(({ slot }) => slot === 'outer layer')), trip);
   const time = dress.high >= COCKTAIL && dress.low > 0 ? 'evening' : 'day';
   const inColours = (pieces: readonly Piece[]): Phrase =>
     phrase('title', 'in colours', { colours: colourList(pieces), weather, time });
   return [
     ...(isDress ? layers.slice(0, 1).map((layer) => inColours([...core, layer])) : []),
     inColours(core),
-    ...others.map((other) => inColours([...core, other])),
     ...others.map(({ name }) =>
       phrase('title', 'in colours with', { colours: colourList(core), weather, time, piece: name }),
     ),
+    ...others.map((other) => inColours([...core, other])),
     phrase('title', 'of pieces', { pieces: [...core, ...others].map(({ name }) => name) }),
   ];
 };
 
 /** Names looks that nobody has named by their colours and the days they are for, each unlike those before it. */
-export const createNamer = (byId: ReadonlyMap<string, Piece>): ((look: TitledLook) => Phrase) => {
+export const createNamer = (byId: ReadonlyMap<string, Piece>, trip?: TripAir): ((look: TitledLook) => Phrase) => {
   const taken = new Set<string>();
   return (look) => {
-    const titles = titlesOf(look, byId);
+    const titles = titlesOf(look, byId, trip);
     const title =
       titles.find((each) => !taken.has(JSON.stringify(each))) ??
       titles.at(-1) ??

@@ -15,6 +15,8 @@ export interface VariedOptions {
   readonly occasions?: readonly Restriction[];
   /** Looks that are shown in any case; they count among the k and come first. */
   readonly keep?: readonly Look[];
+  /** Looks of which this is false are shown only where others run out, or for a piece no other look has. */
+  readonly suits?: (look: Look) => boolean;
 }
 
 /** A look that could be shown, with what it would bring. */
@@ -23,6 +25,7 @@ interface Choice extends RankedSeats {
   readonly pieces: ReadonlySet<string>;
   /** Occasions and dress codes it serves, numbered. */
   readonly serves: ReadonlySet<number>;
+  readonly suits: boolean;
 }
 
 /** Looks taken into the pool: of all, for each piece, for each piece without layers, for each occasion, for each dress code. */
@@ -30,7 +33,7 @@ const POOL = { all: 40, piece: 3, light: 2, occasion: 8, dress: 8 };
 /** Two looks nearer than this are nearly alike: one accessory or one layer apart. Tried in turn while looks remain. */
 const APART = [0.4, 0.25, 0.1, 0];
 /** What counts how much when the next look is chosen; a look's points are brought to 0 to 100. Own choice. */
-const WORTH = { piece: 90, serves: 70, apart: 200, again: 12 };
+const WORTH = { piece: 90, serves: 70, apart: 200, again: 12, suits: 400 };
 
 const SAME_SWIMWEAR = 0.1;
 
@@ -60,7 +63,7 @@ const formOf = (seats: readonly Seat[]): CoreForm =>
 
 const dressOf = (seats: readonly Seat[]): number => Math.max(...seats.map(({ piece }) => piece.dress.low));
 
-const createChoices = (ground: Ground, occasions: readonly Restriction[]) => {
+const createChoices = (ground: Ground, occasions: readonly Restriction[], suits: (look: Look) => boolean) => {
   const nameOf = (id: string): string => id;
   return (ranked: RankedSeats): Choice => {
     const { seats, form } = ranked;
@@ -69,7 +72,8 @@ const createChoices = (ground: Ground, occasions: readonly Restriction[]) => {
       const against = reasonsAsked({ worn: seats, form, whole: true }, ground.rulebook, occasion, nameOf);
       if (!against.some(({ severity }) => severity === 'rules out')) serves.add(DRESS_CODES.length + index);
     });
-    return { ...ranked, id: lookOf(seats).id, pieces: new Set(seats.map(({ piece }) => piece.id)), serves };
+    const look = lookOf(seats);
+    return { ...ranked, id: look.id, suits: suits(look), pieces: new Set(seats.map(({ piece }) => piece.id)), serves };
   };
 };
 
@@ -114,7 +118,8 @@ const nextOf = (pool: readonly Choice[], chosen: readonly Choice[], left: number
     (100 * (choice.score - lowest)) / range +
     WORTH.piece * Math.min(share, [...choice.pieces].filter((id) => open.has(id)).length) +
     WORTH.serves * [...choice.serves].filter((what) => !served.has(what)).length +
-    WORTH.apart * nearest -
+    WORTH.apart * nearest +
+    (choice.suits ? WORTH.suits : 0) -
     WORTH.again * chosen.reduce((times, other) => times + sharedOf(choice, other), 0);
   for (const apart of APART) {
     let best: Choice | undefined;
@@ -170,8 +175,8 @@ const coverAll = (
 
 /** See `WardrobeEngine.varied`. */
 export const variedLooks = (ground: Ground, k: number, options: VariedOptions): readonly RankedLook[] => {
-  const { occasions = [], keep = [] } = options;
-  const toChoice = createChoices(ground, occasions);
+  const { occasions = [], keep = [], suits = () => true } = options;
+  const toChoice = createChoices(ground, occasions, suits);
   const chosen: Choice[] = keep.map((look) => toChoice(keptSeats(ground, look)));
   if (k > chosen.length) {
     const pool = [

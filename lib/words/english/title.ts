@@ -13,8 +13,11 @@ const PATTERNS: Readonly<Record<string, string>> = {
   geometric: 'geometric print',
 };
 
-const when = (weather: string, time: string): string =>
-  weather === 'water' ? 'for the water' : `for a ${weather} ${time}`;
+const when = (weather: string, time: string): string => {
+  if (weather === 'water') return ' for the water';
+  if (weather === 'none') return time === 'evening' ? ' for an evening' : '';
+  return ` for a ${weather} ${time}`;
+};
 
 interface InColours {
   colours: string[];
@@ -26,8 +29,8 @@ interface InColours {
 export const title = {
   colour: (v: { colour: string }) => v.colour,
   pattern: (v: { pattern: string }) => PATTERNS[v.pattern] ?? v.pattern,
-  'in colours': (v: InColours, f: Formats) => capital(`${f.list(v.colours)} ${when(v.weather, v.time)}`),
+  'in colours': (v: InColours, f: Formats) => capital(`${f.list(v.colours)}${when(v.weather, v.time)}`),
   'in colours with': (v: InColours & { piece: string }, f: Formats) =>
-    capital(`${f.list(v.colours)} ${when(v.weather, v.time)}, with ${v.piece}`),
+    capital(`${f.list(v.colours)}${when(v.weather, v.time)}, with ${v.piece}`),
   'of pieces': (v: { pieces: string[] }, f: Formats) => f.list(v.pieces),
 } satisfies Record<string, (values: never, formats: Formats) => string>;

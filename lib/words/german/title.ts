@@ -31,14 +31,17 @@ const weather = lookUp({
   cold: 'kalten',
 });
 
-const when = (v: { weather: string; time: string }): string =>
-  v.weather === 'water' ? 'fürs Wasser' : `für einen ${weather(v.weather)} ${v.time === 'evening' ? 'Abend' : 'Tag'}`;
+const when = (v: { weather: string; time: string }): string => {
+  if (v.weather === 'water') return ' fürs Wasser';
+  if (v.weather === 'none') return v.time === 'evening' ? ' für einen Abend' : '';
+  return ` für einen ${weather(v.weather)} ${v.time === 'evening' ? 'Abend' : 'Tag'}`;
+};
 
 /** German names of looks that nobody has named. */
 export const title = {
   colour: (v) => colourWord(v.colour),
   pattern: (v) => pattern(v.pattern),
-  'in colours': (v, f) => `${f.list(v.colours)} ${when(v)}`,
-  'in colours with': (v, f) => `${f.list(v.colours)} ${when(v)}, mit ${quoted(v.piece)}`,
+  'in colours': (v, f) => `${f.list(v.colours)}${when(v)}`,
+  'in colours with': (v, f) => `${f.list(v.colours)}${when(v)}, mit ${quoted(v.piece)}`,
   'of pieces': (v, f) => f.list(v.pieces),
 } satisfies Translation<typeof english.title>;
