@@ -33,17 +33,19 @@ const sides = (lain: readonly Lain[]) => ({
   bottom: Math.max(...lain.map(({ y, body }) => y + body.height)),
 });
 
-/** How far right pieces reach between two heights; 0 where there is none. */
-const reach = (lain: readonly Lain[], from: number, to: number): number => {
-  let right = 0;
+/** How far left and right pieces reach between two heights; 0 and 0 where there is none. */
+const reach = (lain: readonly Lain[], from: number, to: number): readonly [left: number, right: number] => {
+  let [left, right] = [Number.POSITIVE_INFINITY, 0];
   for (const { body, x, y } of lain) {
     const { runs } = body.mask;
     for (let run = 0; run < runs.length; run += 3) {
       const at = y + (runs[run] ?? 0) * CELL;
-      if (at + CELL > from && at < to) right = Math.max(right, x + (runs[run + 2] ?? 0) * CELL);
+      if (at + CELL <= from || at >= to) continue;
+      left = Math.min(left, x + (runs[run + 1] ?? 0) * CELL);
+      right = Math.max(right, x + (runs[run + 2] ?? 0) * CELL);
     }
   }
-  return right;
+  return [Math.min(left, right), right];
 };
 
 /** What a place costs: a quick least cost first, the whole cost only where that could still win; undefined when forbidden. */
@@ -199,7 +201,8 @@ export const arrange = (
     worn: wornSides,
     layers: undefined,
     extras: extras.length - small.length,
-    wornRight: (from, to) => reach(worn, from, to),
+    shod: extras.some(({ item }) => item.slot === 'shoes'),
+    wornAcross: (from, to) => reach(worn, from, to),
   };
   let cost = 0;
   let before: Side | undefined;

@@ -13,6 +13,8 @@ export const VISIBLE_AT_LEAST = 0.55;
 
 /** The paper is never less than this high, so that a few small pieces are not blown up; centimetres. */
 const LEAST_HEIGHT = 104;
+/** Nor than this for swimming, where nothing is longer, nor than this much more than its longest piece. */
+const LEAST_FOR_SWIMMING = { height: 46, over: 1.12 };
 /** Scales come in these steps from `FIRST_RUNG` pixels a centimetre, so that a piece painted for one lay serves others. */
 const RUNG = 0.91;
 const FIRST_RUNG = 12;
@@ -69,9 +71,18 @@ const finish = (arrangement: Arrangement, scale: number, frame: Frame): FlatLay 
   return { scale, frame, placed };
 };
 
+const leastHeight = (bodies: readonly Body[]): number => {
+  const worn = bodies.filter(({ laying: { part } }) => part === 'worn' || part === 'layer');
+  if (!worn.every(({ item }) => item.slot === 'swim')) return LEAST_HEIGHT;
+  const longest = Math.max(0, ...worn.map(({ height }) => height));
+  return longest === 0
+    ? LEAST_HEIGHT
+    : Math.min(LEAST_HEIGHT, Math.max(LEAST_FOR_SWIMMING.height, longest * LEAST_FOR_SWIMMING.over));
+};
+
 /**
  * Lays pieces out as a hand lays clothes on a bed, all at one true scale, the largest that suits them: the outfit as worn on
- * the left, layers turned behind it on the right, extras in the gaps, small things far left. Every piece shows at least
+ * the left, layers turned behind it on the right, extras in the gaps, small things left of where they are worn. Every piece shows at least
  * 55 % of itself, nothing leaves the frame. The same pieces always lie the same way.
  */
 export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
@@ -87,7 +98,7 @@ export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const stack = stackOf(part('worn'), turns);
   const layers = part('layer');
   const extras = part('beside', 'small');
-  const largest = frame.height / LEAST_HEIGHT;
+  const largest = frame.height / leastHeight(bodies);
   const firstRung = Math.ceil(Math.log(largest / FIRST_RUNG) / Math.log(RUNG) - 1e-9);
   let chosen: { lay: FlatLay; worth: number } | undefined;
   let further = FURTHER_TRIES;

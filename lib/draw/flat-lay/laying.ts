@@ -2,7 +2,7 @@ import type { Slot } from '../../vocabulary/index.ts';
 
 /** How the pieces of a slot are laid. */
 export interface Laying {
-  /** `worn` in the left column as on a body, `layer` behind it on the right, `beside` in the gaps, `small` far left. */
+  /** `worn` in the left column as on a body, `layer` behind it on the right, `beside` in the gaps, `small` to the left of where it is worn. */
   readonly part: 'worn' | 'layer' | 'beside' | 'small';
   /** Degrees it may be turned, clockwise, from and to. */
   readonly turn: readonly [number, number];

@@ -19,8 +19,10 @@ export interface Ground {
   readonly layers: Side | undefined;
   /** How many pieces besides clothes and small things look for a place. */
   readonly extras: number;
-  /** How far right the outfit as worn reaches between two heights. */
-  wornRight(from: number, to: number): number;
+  /** Whether shoes are among these. */
+  readonly shod: boolean;
+  /** From where to where across the outfit as worn reaches between two heights; 0 and 0 where there is none. */
+  wornAcross(from: number, to: number): readonly [left: number, right: number];
 }
 
 /** Fewer extras than this gather below the layers: a column of their own would pull the clothes to the left. */
@@ -41,21 +43,29 @@ const TO_THE_LEGS: Partial<Readonly<Record<Slot, { readonly few: number; readonl
 };
 /** Share of the height that shoes beside a short outfit, a swimsuit, still come down to. */
 const SHOES_LOW = 0.86;
+/** Air between a short outfit and what lies below it. */
+const BELOW_THE_OUTFIT = 4;
+/** How far down the layers reach against the outfit for the paper below it to be left empty. */
+const ENDS_WITH_THE_LAYERS = [0.66, 1.4] as const;
 /** What is worn about the neck and is longer than this is a shawl. */
 const SHAWL = 56;
 /** How far the handle of a bag reaches up over a hem. */
 const HANDLE_OVER_HEM = 13;
 
-/** Shares of the height at which small pieces are looked for at the far left. */
-const FAR_LEFT: Partial<Readonly<Record<Slot, number>>> = {
-  eyewear: 0.07,
-  'jewellery neck': 0.5,
-  'jewellery ears': 0.62,
-  'jewellery wrist': 0.76,
-  'jewellery lapel': 0.4,
-  'jewellery finger': 0.86,
-  tie: 0.6,
+/** How far below the top of the outfit small pieces are looked for on its left, centimetres: where each is worn. */
+const AT_ITS_PLACE: Partial<Readonly<Record<Slot, number>>> = {
+  eyewear: 4,
+  'jewellery ears': 14,
+  'jewellery neck': 24,
+  'jewellery lapel': 30,
+  'jewellery wrist': 60,
+  'jewellery finger': 66,
+  tie: 84,
 };
+/** Air between these and the cloth. */
+const BESIDE_THE_CLOTH = 5;
+/** How far over the soles a belt lies: with the shoes, as one leather. */
+const BELT_OVER_SOLES = 34;
 
 /** Shares of the height for the extras in a column of their own, hat to shoes. */
 const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: number]>>> = {
@@ -68,6 +78,15 @@ const COLUMN: Partial<Readonly<Record<Slot, readonly [lean: number, height: numb
   shoes: [-5, 0.9],
 };
 
+/** Whether a piece goes where the feet would be: below an outfit that ends about where the layers beside it do. */
+const belongsBelow = (body: Body, { height, worn, layers, shod }: Ground): boolean => {
+  if (worn.bottom === 0 || height - worn.bottom <= body.height + BELOW_THE_OUTFIT) return false;
+  if (layers === undefined) return body.item.slot === 'headwear' && !shod;
+  const [low, high] = ENDS_WITH_THE_LAYERS;
+  const ends = layers.bottom / worn.bottom;
+  return body.item.slot === (shod ? 'shoes' : 'headwear') && ends > low && ends < high;
+};
+
 /** Where a stylist would first try to put a piece: its centre, centimetres. */
 export const targetOf = (body: Body, ground: Ground): Point => {
   const { width, height, worn, layers, extras } = ground;
@@ -77,8 +96,12 @@ export const targetOf = (body: Body, ground: Ground): Point => {
     Math.min(width - w - 1.5, Math.max(w + 1.5, x)),
     Math.min(height - h - 1, Math.max(h + 1, y)),
   ];
-  const left = FAR_LEFT[slot];
-  if (left !== undefined) return inside(0, Math.max(left * height, slot === 'eyewear' ? worn.top + 4 : 0));
+  const place = AT_ITS_PLACE[slot];
+  if (place !== undefined) {
+    const y = Math.min(worn.top + place, height - h - 1);
+    return inside(ground.wornAcross(y - h - 2, y + h + 2)[0] - BESIDE_THE_CLOTH - w, y);
+  }
+  if (belongsBelow(body, ground)) return inside((worn.left + worn.right) / 2, worn.bottom + h + BELOW_THE_OUTFIT);
   const edge = layers?.right ?? worn.right;
   const column = COLUMN[slot] ?? [0, 0.5];
   const below = layers === undefined ? 0 : height - layers.bottom;
@@ -87,8 +110,9 @@ export const targetOf = (body: Body, ground: Ground): Point => {
     const amount = extras < ENOUGH_FOR_A_COLUMN ? 'few' : 'many';
     const x = Math.min((edge + width) / 2, edge + w + COLUMN_AWAY[amount]) + column[0];
     const lowest = Math.max(worn.bottom, layers?.bottom ?? 0, SHOES_LOW * height);
-    const y = slot === 'shoes' ? lowest - h : column[1] * height;
-    const legs = ground.wornRight(y - h, y + h);
+    const low = slot === 'shoes' ? lowest - h : column[1] * height;
+    const y = slot === 'belt' && worn.bottom > 0 ? Math.max(low, worn.bottom - BELT_OVER_SOLES) : low;
+    const legs = ground.wornAcross(y - h, y + h)[1];
     const byTheLegs = legs + BESIDE_THE_LEGS + w;
     const follow = legs > 0 ? (TO_THE_LEGS[slot]?.[amount] ?? 0) : 0;
     return inside(x + (byTheLegs - x) * follow, y);
@@ -103,13 +127,13 @@ export const targetOf = (body: Body, ground: Ground): Point => {
     case 'shoes':
       return inside(worn.right + w * 0.85, Math.max(worn.bottom - h, layers.bottom + h * 1.4));
     case 'headwear':
-      return inside(width, layers.bottom + below * 0.55);
+      return inside((Math.max(worn.right, layers.left) + layers.right) / 2 + w * 0.5, layers.bottom + below * 0.55);
     case 'scarf':
       // a shawl takes a place like a layer's where there is room for one
       if (h > SHAWL / 2 && width - layers.right > 2 * w) return inside(layers.right + w + 3, layers.top + h + 8);
       return inside(worn.right + w + 8, layers.bottom + h + 4);
     case 'belt':
-      return inside(worn.right + w + 8, layers.bottom + below * 0.26);
+      return inside(worn.right + w + 8, Math.max(layers.bottom + below * 0.26, worn.bottom - BELT_OVER_SOLES));
     case 'legwear':
       return inside(layers.right - w - 2, layers.bottom + below * 0.42);
     default:

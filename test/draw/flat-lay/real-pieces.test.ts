@@ -49,6 +49,57 @@ describe('flat lay of drawn pieces', () => {
     expect(drawn.size).toBeGreaterThan(120);
   });
 
+  const frame = { x: 72, y: 180, width: 936, height: 880 };
+  const layOf = (...worn: readonly (readonly [KindId, Slot])[]) => {
+    const lay = layFlat(
+      worn.map(([kind, slot]) => ({ id: kind, slot, picture: drawPiece(samplePiece(kind), 'small') })),
+      frame,
+    );
+    const boxOf = (kind: KindId) => {
+      const found = lay.placed.find(({ item }) => item.id === kind);
+      if (found === undefined) throw new Error(`${kind} is not laid`);
+      const { x, y, width, height } = found.extent;
+      return { left: x, right: x + width, top: y, bottom: y + height, middle: x + width / 2 };
+    };
+    return { ...lay, boxOf };
+  };
+
+  it('lays shoes below a dress that ends where the coat beside it does, so that no corner is empty', () => {
+    const { boxOf } = layOf(
+      ['knitted dress', 'one-piece'],
+      ['cardigan', 'mid layer'],
+      ['parka', 'outer layer'],
+      ['ankle boots', 'shoes'],
+      ['scarf', 'scarf'],
+    );
+    expect(boxOf('ankle boots').top).toBeGreaterThan(boxOf('knitted dress').bottom - 1);
+    expect(boxOf('ankle boots').middle).toBeLessThan(boxOf('knitted dress').right);
+  });
+
+  it('keeps a hat within the clothes, a belt by the shoes and a bangle by the cuff', () => {
+    const { scale, boxOf } = layOf(
+      ['shirt', 'top'],
+      ['chinos', 'bottom'],
+      ['blazer', 'outer layer'],
+      ['derby shoes', 'shoes'],
+      ['belt', 'belt'],
+      ['sun hat', 'headwear'],
+      ['bracelet', 'jewellery wrist'],
+    );
+    expect(boxOf('sun hat').right).toBeLessThan(boxOf('blazer').right + 12 * scale);
+    expect(boxOf('derby shoes').top - boxOf('belt').bottom).toBeLessThan(20 * scale);
+    expect(boxOf('shirt').left - boxOf('bracelet').right).toBeLessThan(10 * scale);
+    expect(boxOf('bracelet').top).toBeLessThan(boxOf('shirt').bottom);
+  });
+
+  it('draws a swimsuit alone as large as the paper bears', () => {
+    for (const kind of ['swimsuit', 'bikini', 'swim shorts'] as const) {
+      const { boxOf } = layOf([kind, 'swim']);
+      const { top, bottom, left, right } = boxOf(kind);
+      expect(Math.max((bottom - top) / frame.height, (right - left) / frame.width), kind).toBeGreaterThan(0.75);
+    }
+  });
+
   it('lays shoes low beside a swimsuit too, with or without a cover-up', () => {
     const frame = { x: 72, y: 180, width: 936, height: 880 };
     const wornOf = (kind: KindId, slot: Slot) => ({ id: kind, slot, picture: drawPiece(samplePiece(kind), 'small') });
