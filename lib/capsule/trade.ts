@@ -3,6 +3,7 @@ import type { Brief, Finding, Piece } from '../model/index.ts';
 import { FLAT_HEEL_CM } from '../outfit/index.ts';
 import { KINDS, LENGTHS, QUIET_PATTERNS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import { swimsOf } from './swims.ts';
 
 /** Every threshold here: common practice, no source. */
 const LEAST_SEPARATES_SHARE = 0.6;
@@ -139,20 +140,20 @@ const shoes = (pieces: readonly Piece[]): readonly Finding[] => {
   ];
 };
 
-/** Two swimsuits, so that one dries while the other is worn. common practice, no source */
+/** Two swimsuits where one would still be wet at the next swim. common practice, no source */
 const swimwear = (pieces: readonly Piece[], brief: Brief): readonly Finding[] => {
-  const swims = brief.occasions.filter(({ needs }) => needs.includes('swim')).length;
+  const { swims, wanted } = swimsOf(brief);
   const suits = pieces.filter((piece) => has(piece, 'swim'));
-  if (swims === 0 || suits.length >= 2) return [];
+  if (suits.length >= wanted) return [];
   return [
     {
       ...advice(
         'two-swimsuits',
         phrase('capsule', 'swimsuits', { has: suits.length, swims }),
-        phrase('capsule', 'swimsuits mend', {}),
+        phrase('capsule', 'swimsuits mend', { wanted }),
         suits,
       ),
-      level: suits.length === 0 || swims > 1 ? 'warning' : 'advice',
+      level: 'warning',
     },
   ];
 };

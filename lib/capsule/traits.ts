@@ -11,6 +11,7 @@ import {
   type Place,
 } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import { swimsOf } from './swims.ts';
 
 /** A list made from a trip, each line with its reason. */
 export interface ReasonedList {
@@ -22,6 +23,8 @@ export interface ReasonedList {
 /** From here on a day is hot, °C: too hot for wool and coats. From here down a morning is cold: too cold for bare shoes. Own choices. */
 const HOT_C = 24;
 const COLD_C = 10;
+/** From here down a morning is near frost: legs, head, hands and neck are covered, and nothing is bare. Own choice, °C. */
+const FROST_C = 3;
 /** A night below this asks for something to wear over the evening. Own choice, °C. */
 const MILD_NIGHT_C = 18;
 /** From this chance of rain an outer layer goes along whatever the heat. Own choice, percent. */
@@ -40,6 +43,8 @@ export interface TripTraits {
   readonly highC: number | undefined;
   readonly rainPercent: number;
   readonly swims: number;
+  /** Pieces of swimwear it asks for. */
+  readonly swimwear: number;
   /** Occasions of cocktail dress and above. */
   readonly formal: number;
   readonly washes: number;
@@ -62,7 +67,8 @@ export const traitsOf = (brief: Brief): TripTraits => {
     lowC: weathers.length === 0 ? undefined : Math.min(...weathers.map(({ lowC }) => lowC)),
     highC: weathers.length === 0 ? undefined : Math.max(...weathers.map(({ highC }) => highC)),
     rainPercent: Math.max(0, ...weathers.map(({ rainPercent }) => rainPercent)),
-    swims: asks('swim'),
+    swims: swimsOf(brief).swims,
+    swimwear: swimsOf(brief).wanted,
     formal: brief.occasions.filter(({ dress }) => dressIndex(dress) >= dressIndex('cocktail')).length,
     washes: brief.washDays.length,
     roughGround: asks('uneven ground') > 0,
@@ -85,7 +91,8 @@ const isOf = (id: KindId, fibre: string): boolean =>
 const isThick = (id: KindId): boolean => ['quilted', 'fleece', 'corduroy'].includes(KINDS[id].fabric);
 
 const inHeat = (id: KindId): boolean => {
-  const { group, clo, dress, suits } = KINDS[id];
+  const { group, clo, dress, suits, places } = KINDS[id];
+  if (places[0] === 'gloves') return false;
   if (group === 'shoes') return !suits.includes('rain');
   if (group === 'coats') return clo[0] <= HOT_COAT_CLO && !isThick(id);
   // a suit is worn to a wedding in any heat
@@ -101,12 +108,47 @@ const inCold = (id: KindId): boolean => {
   return places[0] === 'outer layer' || !GARMENTS.has(group) || clo[0] >= COLD_CLO;
 };
 
+/** Covered enough otherwise, and yet nobody wears it in frost: own choice. */
+const NOT_IN_FROST: readonly KindId[] = [
+  'cropped trousers',
+  'culottes',
+  'slip dress',
+  'sundress',
+  'maxi dress',
+  't-shirt dress',
+  'playsuit',
+  'kimono jacket',
+  'bomber jacket',
+  'windbreaker',
+  'canvas shoes',
+  'boat shoes',
+  'ballet flats',
+  'slingbacks',
+  'cap',
+  'bucket hat',
+];
+
+const inFrost = (id: KindId): boolean => {
+  const { places, covers } = KINDS[id];
+  const bareArms = places[0] === 'top' && !covers.includes('forearms');
+  return inCold(id) && !bareArms && !NOT_IN_FROST.includes(id);
+};
+
+const isFrosty = ({ lowC, highC, snow }: TripTraits): boolean =>
+  snow || (lowC !== undefined && lowC <= FROST_C && (highC ?? lowC) < HOT_C);
+
 /** Kinds that belong on a trip of this weather: nothing woollen in heat, nothing bare in the cold, snow boots for snow. */
-const suitsWeather = ({ lowC, highC, snow }: TripTraits): ((id: KindId) => boolean) => {
+const suitsWeather = (traits: TripTraits): ((id: KindId) => boolean) => {
+  const { lowC, highC, snow } = traits;
   const hot = highC !== undefined && highC >= HOT_C && (lowC ?? highC) >= COLD_C;
   const cold = highC !== undefined && highC < HOT_C && (lowC ?? highC) < COLD_C;
-  return (id) => (id === 'snow boots' ? snow : hot ? inHeat(id) : !cold || inCold(id));
+  return (id) => (id === 'snow boots' ? snow : hot ? inHeat(id) : isFrosty(traits) ? inFrost(id) : !cold || inCold(id));
 };
+
+/** What keeps legs, head and neck warm. common practice, no source */
+const WARM_LEGWEAR: readonly KindId[] = ['thermal leggings', 'wool tights', 'walking socks', 'knee socks'];
+const WARM_HATS: readonly KindId[] = ['beanie', 'beret', 'felt hat', 'flat cap'];
+const WARM_SCARVES: readonly KindId[] = ['scarf', 'chunky scarf'];
 
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, Math.round(value)));
 
@@ -117,7 +159,7 @@ const clamp = (value: number, low: number, high: number): number => Math.max(low
  */
 export const listFromTraits = (brief: Brief): ReasonedList => {
   const traits = traitsOf(brief);
-  const { days, stretch, lowC, highC, rainPercent, swims, formal, washes, roughGround, sun } = traits;
+  const { days, stretch, lowC, highC, rainPercent, swims, swimwear, formal, washes, roughGround, snow, sun } = traits;
   const belongs = suitsWeather(traits);
   const inPlace = (place: Place): readonly KindId[] =>
     KIND_IDS.filter((id) => KINDS[id].places[0] === place && belongs(id));
@@ -139,7 +181,7 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
     [...inPlace('one-piece'), ...(['suit jacket', 'blazer', 'double-breasted blazer', 'dinner jacket'] as const)],
     phrase('capsule', 'why dresses', { formal }),
   );
-  line('swimwear', swims > 0 ? 2 : 0, inPlace('swim'), phrase('capsule', 'why swimwear', { swims }));
+  line('swimwear', swimwear, inPlace('swim'), phrase('capsule', 'why swimwear', { swims, swimwear }));
   const hot = highC !== undefined && highC >= HOT_C;
   const outers = lowC === undefined || lowC < COLD_C ? 2 : lowC < MILD_NIGHT_C || rainPercent >= WET_PERCENT ? 1 : 0;
   line('layers', hot && outers > 0 ? 1 : 2, inPlace('mid layer'), phrase('capsule', 'why layers', {}));
@@ -155,8 +197,20 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
     inPlace('shoes'),
     phrase('capsule', 'why shoes', { rough: roughGround ? 1 : 0, formal }),
   );
+  const frosty = isFrosty(traits);
+  const inFrostOnly = (count: number): number => (frosty ? count : 0);
+  const whyWarm = phrase('capsule', 'why warm things', {
+    lowC: lowC ?? 0,
+    known: lowC === undefined ? 0 : 1,
+    snow: snow ? 1 : 0,
+  });
+  line('warm legwear', inFrostOnly(2), WARM_LEGWEAR, phrase('capsule', 'why legwear', {}));
+  line('hat', inFrostOnly(1), WARM_HATS, whyWarm);
+  line('gloves', inFrostOnly(1), inPlace('gloves'), whyWarm);
+  line('scarf', inFrostOnly(1), WARM_SCARVES, whyWarm);
   line('bag', 1, inGroups('bags'), phrase('capsule', 'why bag', {}));
-  const finishing = inGroups('jewellery', 'accessories');
+  const warm: readonly KindId[] = frosty ? [...WARM_HATS, ...WARM_SCARVES, ...inPlace('gloves')] : [];
+  const finishing = inGroups('jewellery', 'accessories').filter((id) => !warm.includes(id));
   const shade = finishing.filter((id) => KINDS[id].suits.includes('sun'));
   line(
     sun ? 'hat and sunglasses' : 'things that finish a look',

@@ -49,7 +49,8 @@ export const capsule = {
   'no dressier shoes mend': () => 'Bring one dressier pair, with a heel that can be managed.',
   swimsuits: ({ has, swims }: { has: number; swims: number }, f) =>
     `There is swimming ${times(swims, f)} on this trip, and ${has === 0 ? 'no swimwear' : 'one piece of swimwear'}.`,
-  'swimsuits mend': () => 'Pack two, so that one dries while the other is worn.',
+  'swimsuits mend': ({ wanted }: { wanted: number }) =>
+    wanted === 1 ? 'Pack one.' : 'Pack two, so that one dries while the other is worn.',
 
   'let in': ({ why, pieces: names, lacking }: { why: string; pieces: readonly string[]; lacking: number }, f) =>
     `Let in ${f.count(lacking)} of the pieces that are ${why}: ${f.either(names)}.`,
@@ -131,8 +132,10 @@ export const capsule = {
     formal === 0
       ? 'One for an evening.'
       : f.plural(formal, { one: 'One evening asks for it.', other: '# evenings ask for it.' }),
-  'why swimwear': ({ swims }: { swims: number }, f) =>
-    `There is swimming ${times(swims, f)} on this trip; two, so that one dries while the other is worn.`,
+  'why swimwear': ({ swims, swimwear }: { swims: number; swimwear: number }, f) =>
+    swimwear > 1
+      ? `There is swimming ${times(swims, f)} on this trip, too close together for one to dry: two, so that one dries while the other is worn.`
+      : `There is swimming ${times(swims, f)} on this trip${swims > 1 ? ', with time to dry between' : ''}.`,
   'why layers': () => 'For indoors, the evening, and the journey.',
   'why outers': ({ lowC, known, rainPercent }: { lowC: number; known: number; rainPercent: number }, f) =>
     known === 0
@@ -142,6 +145,9 @@ export const capsule = {
     rough === 1 && formal > 0
       ? 'One pair for rough ground, one to walk in, one to dress up.'
       : 'One flat pair to walk in, one dressier.',
+  'why legwear': () => 'Under trousers or in boots; one pair dries while the other is worn.',
+  'why warm things': ({ lowC, known, snow }: { lowC: number; known: number; snow: number }, f) =>
+    known === 1 ? `Down to ${f.celsius(lowC)}${snow === 1 ? ', and snow' : ''}.` : 'There is snow on this trip.',
   'why bag': () => 'One for the day.',
   'why shade': () => 'The sun asks for both.',
   'why finish': () => 'Earrings, a scarf, a belt: small, light, and they change a look.',

@@ -44,7 +44,8 @@ export const capsule = {
   'no dressier shoes mend': () => 'Ein festlicheres Paar mitnehmen, mit einem Absatz, der zu bewältigen ist.',
   swimsuits: (v, f) =>
     `Auf der Reise wird ${times(v.swims, f.count(v.swims))} geschwommen, und es gibt ${v.has === 0 ? 'keine Badebekleidung' : 'nur ein Teil Badebekleidung'}.`,
-  'swimsuits mend': () => 'Zwei einpacken: eins trocknet, während das andere getragen wird.',
+  'swimsuits mend': (v) =>
+    v.wanted === 1 ? 'Eins einpacken.' : 'Zwei einpacken: eins trocknet, während das andere getragen wird.',
 
   'let in': (v, f) =>
     `${f.count(v.lacking)} der Teile zulassen, die ${WHY[v.why] ?? v.why} sind: ${f.either(v.pieces)}.`,
@@ -127,8 +128,12 @@ export const capsule = {
     v.formal === 0
       ? 'Eins für einen Abend.'
       : f.plural(v.formal, { one: 'Ein Abend verlangt danach.', other: '# Abende verlangen danach.' }),
-  'why swimwear': (v, f) =>
-    `Auf der Reise wird ${times(v.swims, f.count(v.swims))} geschwommen; zwei, damit eins trocknet, während das andere getragen wird.`,
+  'why swimwear': (v, f) => {
+    const swimming = `Auf der Reise wird ${times(v.swims, f.count(v.swims))} geschwommen`;
+    return v.swimwear > 1
+      ? `${swimming}, zu kurz nacheinander zum Trocknen: zwei, damit eins trocknet, während das andere getragen wird.`
+      : `${swimming}${v.swims > 1 ? ', mit Zeit zum Trocknen dazwischen' : ''}.`;
+  },
   'why layers': () => 'Für drinnen, für den Abend und für unterwegs.',
   'why outers': (v, f) =>
     v.known === 0
@@ -138,6 +143,9 @@ export const capsule = {
     v.rough === 1 && v.formal > 0
       ? 'Ein Paar für unebenen Boden, eins zum Gehen, eins für festliche Anlässe.'
       : 'Ein flaches Paar zum Gehen, ein festlicheres.',
+  'why legwear': () => 'Unter der Hose oder in den Stiefeln; ein Paar trocknet, während das andere getragen wird.',
+  'why warm things': (v, f) =>
+    v.known === 1 ? `Bis ${f.celsius(v.lowC)}${v.snow === 1 ? ', dazu Schnee' : ''}.` : 'Auf der Reise liegt Schnee.',
   'why bag': () => 'Eine für den Tag.',
   'why shade': () => 'Die Sonne verlangt beides.',
   'why finish': () => 'Ohrringe, ein Tuch, ein Gürtel: klein und leicht, und sie verändern einen Look.',
