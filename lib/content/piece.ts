@@ -14,6 +14,7 @@ import {
   given,
   KINDS,
   type Kind,
+  type KindId,
 } from '../vocabulary/index.ts';
 import type { FrontMatter } from './front-matter.ts';
 import { toProblems } from './problems.ts';
@@ -60,11 +61,15 @@ const GUESSED = [
 
 const NOT = 'not ';
 
+/** Evening shoes: of suede they are still worn to cocktails. common practice, no source */
+const EVENING_SHOES: ReadonlySet<KindId> = new Set(['pumps', 'block heels', 'slingbacks', 'heeled sandals']);
+
 const dressOf = (written: WrittenPiece, kind: Kind, fabric: FabricId): Piece['dress'] => {
   if (written.dress !== undefined) return written.dress;
   const [low, high] = [dressIndex(kind.dress[0]), dressIndex(kind.dress[1])];
   if (written.fabric === undefined) return { low, high };
-  return { low, high: Math.max(low, Math.min(high, FABRICS[fabric].dressHigh)) };
+  const leastHigh = EVENING_SHOES.has(written.kind) ? dressIndex('cocktail') : low;
+  return { low, high: Math.max(low, Math.min(high, Math.max(leastHigh, FABRICS[fabric].dressHigh))) };
 };
 
 /** What the kind has, and what is written besides it; `not rain` takes rain away. */

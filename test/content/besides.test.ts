@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from '../../lib/content/front-matter.ts';
 import { readPiece } from '../../lib/content/piece.ts';
 import type { Piece } from '../../lib/model/index.ts';
-import { KINDS } from '../../lib/vocabulary/index.ts';
+import { dressIndex, KINDS } from '../../lib/vocabulary/index.ts';
 
 const written = (fields: string): Piece | undefined =>
   parse({ path: 'wardrobes/ada/it.md', text: `---\nname: It\ncolours: [navy]\n${fields}\n---\n` }, (matter) =>
@@ -28,5 +28,12 @@ describe('what a piece covers and suits', () => {
 
   it('is asked for in known words', () => {
     expect(written('kind: shirt\ncovers: [not sleeves]')).toBeUndefined();
+  });
+});
+
+describe('how dressy shoes are', () => {
+  it('evening shoes of suede go to cocktails, others as far as their cloth: common practice, no source', () => {
+    expect(written('kind: block heels\nfabric: suede')?.dress.high).toBe(dressIndex('cocktail'));
+    expect(written('kind: loafers\nfabric: suede')?.dress.high).toBe(dressIndex('business'));
   });
 });

@@ -1,6 +1,18 @@
 import { phrase } from '../../words/phrase.ts';
 import { COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
-import { BOOTS, inSlot, isOpenShoe, isSkirt, isSock, lengthIndex, pairIn, showsLegs, volumeOf } from './traits.ts';
+import {
+  BOOTS,
+  HEAVY_FOR_SHORTS,
+  inSlot,
+  isOpenShoe,
+  isSkirt,
+  isSock,
+  lengthIndex,
+  pairIn,
+  SHORTS,
+  showsLegs,
+  volumeOf,
+} from './traits.ts';
 
 /** Legwear belongs under what shows the leg; socks belong in closed shoes, and with heels of `threshold` cm only in boots. */
 export const LEGWEAR_SUITS: PairRule = {
@@ -57,6 +69,24 @@ export const SHOES_SUIT: PairRule = {
       return phrase('outfit', 'closed shoes by water', { shoes: byWater[1].piece.name });
     }
     return undefined;
+  },
+};
+
+/** Shorts go with light shoes: trainers, canvas, loafers, sandals. */
+export const SHORTS_SHOES: PairRule = {
+  id: 'shorts-shoes',
+  says: phrase('outfit', 'rule shorts-shoes', {}),
+  shape: 'pair',
+  severity: 'lowers the score',
+  points: ORDINARY_POINTS,
+  source: COMMON_PRACTICE,
+  between: (a, b) => {
+    const found = pairIn(a, b, inSlot('shoes'), inSlot('bottom', 'one-piece'));
+    if (found === undefined) return undefined;
+    const [shoes, shorts] = found;
+    return SHORTS.has(shorts.piece.kind) && HEAVY_FOR_SHORTS.has(shoes.piece.kind)
+      ? phrase('outfit', 'heavy with shorts', { shoes: shoes.piece.name, shorts: shorts.piece.name })
+      : undefined;
   },
 };
 

@@ -11,6 +11,7 @@ import {
   pairIn,
   SHORTS,
   TAKES_TIE,
+  TOO_EASY_FOR_TIE,
   WITHOUT_BELT,
 } from './traits.ts';
 
@@ -78,7 +79,7 @@ export const ONE_AT_THE_NECK: PairRule = {
   },
 };
 
-/** A tie wants a collar above, long trousers below, and over it nothing that hides or contradicts it. */
+/** A tie wants a collar above, long trousers and leather shoes below, and over it nothing that hides or contradicts it. */
 export const TIE_SUITS: PairRule = {
   id: 'tie-suits',
   says: phrase('outfit', 'rule tie-suits', {}),
@@ -90,6 +91,9 @@ export const TIE_SUITS: PairRule = {
     const legs = pairIn(a, b, inSlot('tie'), inSlot('bottom'));
     if (legs !== undefined && SHORTS.has(legs[1].piece.kind))
       return phrase('outfit', 'tie with shorts', { tie: legs[0].piece.name, shorts: legs[1].piece.name });
+    const feet = pairIn(a, b, inSlot('tie'), inSlot('shoes'));
+    if (feet !== undefined && TOO_EASY_FOR_TIE.has(feet[1].piece.kind))
+      return phrase('outfit', 'tie with shoes', { tie: feet[0].piece.name, shoes: feet[1].piece.name });
     const layered = pairIn(a, b, inSlot('tie'), inSlot('mid layer'));
     if (layered !== undefined && !OVER_TIE.has(layered[1].piece.kind))
       return phrase('outfit', 'tie under layer', { tie: layered[0].piece.name, layer: layered[1].piece.name });

@@ -1,7 +1,7 @@
 import { COLOUR, HUE_FAMILIES_AT_MOST } from './colour.ts';
 import { DRESS_MEETS } from './dress.ts';
 import { FABRIC } from './fabric.ts';
-import { BARE_LEGS, LEGWEAR_SUITS, SHOES_SUIT } from './feet.ts';
+import { BARE_LEGS, LEGWEAR_SUITS, SHOES_SUIT, SHORTS_SHOES } from './feet.ts';
 import {
   BELT_SUITS,
   LAPEL_SUITS,
@@ -13,7 +13,7 @@ import {
   TIE_JACKET,
   TIE_SUITS,
 } from './finish.ts';
-import { LAYER_OVER } from './layers.ts';
+import { LAYER_OVER, UNDERLAYER_ALONE } from './layers.ts';
 import { DRY_FEET, HEELS_ON_GROUND } from './occasion.ts';
 import { PATTERN_COLOUR, PATTERN_COUNT, PATTERN_SCALE } from './pattern.ts';
 import type { HouseRule } from './rule.ts';
@@ -36,10 +36,12 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   PROPORTION,
   LENGTHS_MEET,
   LAYER_OVER,
+  UNDERLAYER_ALONE,
   ONE_OF_A_KIND,
   FABRIC,
   ONE_SEASON,
   SHOES_SUIT,
+  SHORTS_SHOES,
   BAG_BY_THE_WATER,
   LEGWEAR_SUITS,
   BARE_LEGS,
@@ -71,10 +73,12 @@ export type HouseRuleId =
   | 'proportion'
   | 'lengths'
   | 'layer-over'
+  | 'underlayer-alone'
   | 'one-of-a-kind'
   | 'fabric'
   | 'one-season'
   | 'shoes-suit'
+  | 'shorts-shoes'
   | 'bag-by-the-water'
   | 'legwear-suits'
   | 'bare-legs'

@@ -2,7 +2,7 @@ import type { Piece } from '../../model/piece.ts';
 import type { KindId } from '../../vocabulary/kinds.ts';
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
-import { COMMON_PRACTICE, ORDINARY_POINTS, type PairRule } from './rule.ts';
+import { COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
 import { inSlot, LAPELLED, lengthIndex, pairIn, surfaceOf, volumeOf } from './traits.ts';
 
 /** Slots from the body outwards. */
@@ -71,4 +71,19 @@ export const LAYER_OVER: PairRule = {
     if (isThickKnit(under.piece) && isThickKnit(over.piece)) return phrase('outfit', 'thick on thick', said);
     return undefined;
   },
+};
+
+/** Thermal tops are underwear by their look: worn as the top that is seen they lower the score. */
+export const UNDERLAYER_ALONE: EmptyRule = {
+  id: 'underlayer-alone',
+  says: phrase('outfit', 'rule underlayer-alone', {}),
+  shape: 'empty',
+  slot: 'mid layer',
+  severity: 'lowers the score',
+  points: ORDINARY_POINTS,
+  source: COMMON_PRACTICE,
+  without: ({ piece, slot }) =>
+    slot === 'top' && piece.kind === 'thermal top'
+      ? phrase('outfit', 'underlayer alone', { top: piece.name })
+      : undefined,
 };

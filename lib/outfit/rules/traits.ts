@@ -21,6 +21,27 @@ export const LAPELLED = kinds(...TAILORED, 'wool coat', 'trench coat');
 export const TAKES_TIE = kinds('shirt', 'dress shirt', 'short-sleeved shirt', 'flannel shirt');
 /** Middle layers that a tie is worn under: a jacket, a waistcoat, a knit that leaves the collar and the knot to be seen. */
 export const OVER_TIE = kinds(...TAILORED, 'knitted jacket', 'cardigan', 'slipover', 'v-neck jumper');
+/** What nobody wears with a tie: it asks for leather shoes. */
+export const TOO_EASY_FOR_TIE = kinds(
+  'trainers',
+  'canvas shoes',
+  'walking shoes',
+  'hiking boots',
+  'boat shoes',
+  'espadrilles',
+  'sandals',
+  'flip-flops',
+);
+/** What is too heavy or too dressy below shorts. */
+export const HEAVY_FOR_SHORTS = kinds(
+  'oxford shoes',
+  'derby shoes',
+  'brogues',
+  'ankle boots',
+  'chelsea boots',
+  'lace-up boots',
+  'pumps',
+);
 export const NECK_BOWS = kinds('bow blouse');
 export const WITHOUT_BELT = kinds('joggers', 'leggings', 'dungarees', 'slip dress', 'evening gown', 'sheath dress');
 export const BOOTS = kinds(
