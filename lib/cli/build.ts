@@ -35,7 +35,7 @@ export const publishFrom = async (
     cacheFolder: path.resolve(world.folder, String(options.cache ?? '.cache')),
     edition,
     ...(options.trip === undefined ? {} : { trip: String(options.trip) }),
-    ...(world.watched ? { watch: (text: string) => process.stderr.write(text) } : {}),
+    ...(world.watched ? { watch: (text: string) => process.stderr.write(text) } : { tell: world.err }),
   });
 };
 

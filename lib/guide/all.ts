@@ -9,7 +9,7 @@ export const buildGuides = async (
   solver: Solver,
   options: {
     readonly trip?: string;
-    readonly onGuide?: (done: number, of: number, id: string) => void;
+    readonly onGuide?: (done: number, of: number, guide: Pick<GuideQuestion, 'brief' | 'capsule'>) => void;
     /** Gives a guide that was computed before from the same question, or computes it. */
     readonly keep?: (question: Omit<GuideQuestion, 'solver'>, compute: () => Promise<Guide>) => Promise<Guide>;
   } = {},
@@ -21,7 +21,7 @@ export const buildGuides = async (
     );
   const guides: Guide[] = [];
   for (const { brief, capsule } of wanted) {
-    options.onGuide?.(guides.length + 1, wanted.length, `${brief.id}/${capsule.id}`);
+    options.onGuide?.(guides.length + 1, wanted.length, { brief, capsule });
     const question = {
       studio: content.studio,
       houseRules: content.houseRules,

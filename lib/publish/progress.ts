@@ -1,13 +1,24 @@
-/** Tells a watching person how far long work is; silent when nobody watches. */
+/** Tells how far long work is. */
 export interface Progress {
+  /** What is done now, for somebody who watches; said over the last. */
   step(what: string, done?: number, of?: number): void;
+  /** A line that stays, a few a guide. */
+  line(text: string): void;
   end(): void;
 }
 
-export const silent: Progress = { step: () => {}, end: () => {} };
+const CLEAR = '\r\u001b[2K';
 
-/** Progress on one line of a terminal. */
+/** Steps on one line of a terminal, lines above it. */
 export const terminalProgress = (write: (text: string) => void): Progress => ({
-  step: (what, done, of) => write(`\r\u001b[2K${what}${done === undefined ? '' : ` ${done} of ${of ?? done}`}`),
-  end: () => write('\r\u001b[2K'),
+  step: (what, done, of) => write(`${CLEAR}${what}${done === undefined ? '' : ` ${done} of ${of ?? done}`}`),
+  line: (text) => write(`${CLEAR}${text}\n`),
+  end: () => write(CLEAR),
+});
+
+/** Lines alone, for a log that nobody watches. */
+export const lineProgress = (write: (line: string) => void): Progress => ({
+  step: () => {},
+  line: write,
+  end: () => {},
 });

@@ -8,14 +8,14 @@ import type { Finding, Problem, Studio } from '../model/index.ts';
 import { renderSite, siteModel, writeAssets } from '../site/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { loadFonts } from '../type/index.ts';
-import { createFormats, languageOf, say } from '../words/index.ts';
+import { createFormats, type Formats, languageOf, say } from '../words/index.ts';
 import { artworkOf } from './artwork.ts';
 import { folderCache, keyOf } from './cache.ts';
 import { codeHash, DRAWING_ROOMS, GUIDE_ROOMS } from './code-hash.ts';
 import type { Easel } from './easel.ts';
 import { motifsOf } from './items.ts';
 import { packed, unpacked } from './kept.ts';
-import { type Progress, silent, terminalProgress } from './progress.ts';
+import { lineProgress, type Progress, terminalProgress } from './progress.ts';
 import { printSheets } from './sheets.ts';
 import { mayReplace, OUTPUT_MARK, swapIn } from './swap.ts';
 
@@ -29,6 +29,8 @@ export interface PublishOptions {
   readonly trip?: string;
   /** Writes progress to a terminal; absent when nobody watches. */
   readonly watch?: (text: string) => void;
+  /** Takes a line now and then when nobody watches. */
+  readonly tell?: (line: string) => void;
 }
 
 export interface Made {
@@ -57,6 +59,16 @@ const cannot = (file: string, wrong: string, mend: string): PublishResult => ({
   problems: [{ file, wrong, mend }],
 });
 
+const nameOf = ({ brief, capsule }: Pick<Guide, 'brief' | 'capsule'>): string => `${brief.title}, ${capsule.title}`;
+
+const piecesSaid = ({ pieces }: Guide['capsule'], formats: Formats): string =>
+  formats.plural(pieces.length, { one: '# piece', other: '# pieces' });
+
+const drawnSaid = ({ counts, looks }: Guide, formats: Formats): string => {
+  const layered = formats.plural(counts.layered, { one: '# layered look', other: '# layered looks' });
+  return `${layered}, drawing ${formats.plural(looks.length, { one: '# card', other: '# cards' })}`;
+};
+
 /** Nothing of the content may lie in the output, nor the output in the content. */
 const overlaps = (a: string, b: string): boolean =>
   a === b || a.startsWith(`${b}${path.sep}`) || b.startsWith(`${a}${path.sep}`);
@@ -82,7 +94,9 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
       `write ${content.trips.map(({ brief }) => `"${brief.id}"`).join(' or ')}`,
     );
   }
-  const progress: Progress = options.watch === undefined ? silent : terminalProgress(options.watch);
+  const progress: Progress =
+    options.watch === undefined ? lineProgress(options.tell ?? (() => {})) : terminalProgress(options.watch);
+  const formats = createFormats(content.studio);
   const cache = folderCache(options.cacheFolder);
   const guideCode = await codeHash(GUIDE_ROOMS);
   const guides = await buildGuides(content, await loadSolver(), {
@@ -93,13 +107,15 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
       return { ...kept, studio, brief, capsule };
     },
     ...(trip === undefined ? {} : { trip }),
-    onGuide: (done, of, id) => progress.step(`computing ${id}`, done, of),
+    onGuide: (done, of, { brief, capsule }) => {
+      progress.line(`${nameOf({ brief, capsule })}: ${piecesSaid(capsule, formats)}, planning…`);
+      progress.step(`computing ${brief.id}/${capsule.id}`, done, of);
+    },
   });
   const keep: Keep = async (what, question, compute) =>
     unpacked(await cache.get(keyOf(guideCode, what, question), async () => packed(compute())));
   progress.step('setting guides side by side');
   const beside = await besideGuides(guides, content, { improve: edition === 'stylist', keep });
-  const formats = createFormats(content.studio);
   const language = languageOf(content.studio.language);
   const voice = { formats, say: (phrase: Parameters<typeof say>[2]) => say(language, formats, phrase) };
   const hash = await codeHash(DRAWING_ROOMS);
@@ -134,6 +150,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
     const parts = [];
     for (const { guide, artwork } of easelWork) {
       const guideFolder = path.join(folder, guide.id);
+      progress.line(`${nameOf(guide)}: ${drawnSaid(guide, formats)}…`);
       await artwork.paint(guideFolder);
       const { downloads, findings } = await printSheets(guide, guideFolder, {
         ...easel,

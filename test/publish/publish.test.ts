@@ -70,9 +70,11 @@ describe('a build', () => {
     await cp(SMALL, path.join(undressed, 'content'), { recursive: true });
     const brief = path.join(undressed, 'content', 'trips', 'graz', 'brief.md');
     await writeFile(brief, (await readFile(brief, 'utf8')).replace('dress: smart casual', 'dress: formal'));
-    const { code, out } = await run(['build'], undressed);
+    const { code, out, err } = await run(['build'], undressed);
     expect(code).toBe(0);
     expect(out).toContain('graz/plain:\nerror [');
+    // what it is at, for a log that nobody watches
+    expect(err).toMatch(/^[^\n]+, [^\n]+: \d+ pieces?, planning…\n[^\n]+: \d+ layered looks?, drawing 1 card…$/);
     expect(out).toContain('Dinner');
     expect(out).toMatch(/^1 guide, \d+ pages, 1 card, \d+ sheets in /m);
     expect(out).not.toContain('11ty');
