@@ -87,7 +87,7 @@ export const packInFull = async (question: PackQuestion): Promise<PackedTrip> =>
   const { bags } = brief;
   const journeys = journeysOf(brief, plan);
   const flies = journeys.some(({ occasion }) => isFlight(occasion));
-  const sundries: readonly PackedSundry[] = sundriesFor(brief, plan, stock).map((sundry) => ({
+  const sundries: readonly PackedSundry[] = sundriesFor(brief, plan, pieces, stock).map((sundry) => ({
     sundry,
     grams: sundryGrams(sundry),
   }));

@@ -1,4 +1,4 @@
-import type { Brief, IsoDate, Plan, StockLine, Sundry, Weather } from '../model/index.ts';
+import type { Brief, IsoDate, Piece, Plan, StockLine, Sundry, Weather } from '../model/index.ts';
 import { dressIndex, type SundryTrait } from '../vocabulary/index.ts';
 import { isFlight } from './journeys.ts';
 
@@ -27,8 +27,11 @@ export const longestStretch = ({ from, to, washDays }: Pick<Brief, 'from' | 'to'
   return longest;
 };
 
-/** What the trip of a plan's traveller is like. */
-export const sundryTraits = (brief: Brief, plan: Plan): ReadonlySet<SundryTrait> => {
+/** Shoes that close over the foot; open ones are worn without socks. */
+const isClosedShoe = ({ places, covers }: Piece): boolean => places.includes('shoes') && covers.includes('feet');
+
+/** What the trip of a plan's traveller is like, and the shoes that go with them. */
+export const sundryTraits = (brief: Brief, plan: Plan, pieces: readonly Piece[]): ReadonlySet<SundryTrait> => {
   const occasions = brief.occasions.filter(
     ({ travellers }) => travellers.length === 0 || travellers.includes(plan.traveller),
   );
@@ -46,6 +49,7 @@ export const sundryTraits = (brief: Brief, plan: Plan): ReadonlySet<SundryTrait>
     formal: occasions.some(({ dress }) => dressIndex(dress) >= dressIndex('cocktail')),
     'wash day': brief.washDays.length > 0,
     flight: occasions.some(isFlight),
+    'closed shoes': pieces.some(isClosedShoe),
   };
   return new Set((Object.keys(holds) as SundryTrait[]).filter((trait) => holds[trait]));
 };
@@ -56,8 +60,13 @@ const countOf = ({ count, per, spare, most }: StockLine, brief: Brief): number =
 };
 
 /** What of the studio's stock goes on this trip with this traveller, and how many of each, in the order of the stock. */
-export const sundriesFor = (brief: Brief, plan: Plan, stock: readonly StockLine[]): readonly Sundry[] => {
-  const traits = sundryTraits(brief, plan);
+export const sundriesFor = (
+  brief: Brief,
+  plan: Plan,
+  pieces: readonly Piece[],
+  stock: readonly StockLine[],
+): readonly Sundry[] => {
+  const traits = sundryTraits(brief, plan, pieces);
   return stock
     .filter(({ when }) => when.length === 0 || when.some((trait) => traits.has(trait)))
     .filter(({ travellers }) => travellers.length === 0 || travellers.includes(plan.traveller))

@@ -1,5 +1,5 @@
 /** What a trip can be like, so that something beside clothes is packed for it. */
-export const SUNDRY_TRAITS = ['swim', 'cold', 'sun', 'rain', 'formal', 'wash day', 'flight'] as const;
+export const SUNDRY_TRAITS = ['swim', 'cold', 'sun', 'rain', 'formal', 'wash day', 'flight', 'closed shoes'] as const;
 export type SundryTrait = (typeof SUNDRY_TRAITS)[number];
 
 /** How the number of a sundry follows the trip. */

@@ -301,19 +301,34 @@ describe('sundries', () => {
 
   it('packs for the longest stretch and one spare', () => {
     const asked = trip({ washDays: ['2027-10-03'] });
-    const [socks] = sundriesFor(asked, planOf(asked), [line('Socks', { per: 'day between washes', spare: 1 })]);
+    const [socks] = sundriesFor(asked, planOf(asked), [], [line('Socks', { per: 'day between washes', spare: 1 })]);
     expect(socks?.count).toBe(3);
   });
 
   it('packs what a trait asks for and for whom, and never more than the most', () => {
     const asked = trip();
-    const names = sundriesFor(asked, planOf(asked), [
-      line('Goggles', { when: ['swim'] }),
-      line('Ear plugs', { when: ['flight', 'swim'] }),
-      line('For another', { travellers: ['Bo'] }),
-      line('Tissues', { per: 'day', count: 2, most: 3 }),
-    ]).map(({ name, count }) => `${count} ${name}`);
+    const names = sundriesFor(
+      asked,
+      planOf(asked),
+      [],
+      [
+        line('Goggles', { when: ['swim'] }),
+        line('Ear plugs', { when: ['flight', 'swim'] }),
+        line('For another', { travellers: ['Bo'] }),
+        line('Tissues', { per: 'day', count: 2, most: 3 }),
+      ],
+    ).map(({ name, count }) => `${count} ${name}`);
     expect(names).toEqual(['1 Ear plugs', '3 Tissues']);
+  });
+
+  it.each([
+    [['sandals', 'flip-flops'], []],
+    [['sandals', 'loafers'], ['Socks']],
+  ] as const)('with %j packs %j of what closed shoes ask for', (kinds, names) => {
+    const asked = trip();
+    const shoes = kinds.map((kind) => piece(kind, kind));
+    const stock = [line('Socks', { when: ['closed shoes'] })];
+    expect(sundriesFor(asked, planOf(asked), shoes, stock).map(({ name }) => name)).toEqual(names);
   });
 
   it('reads the traits of a trip', () => {
@@ -324,6 +339,6 @@ describe('sundries', () => {
       ],
       washDays: ['2027-10-03'],
     });
-    expect([...sundryTraits(wet, planOf(wet))]).toEqual(['swim', 'formal', 'wash day']);
+    expect([...sundryTraits(wet, planOf(wet), [])]).toEqual(['swim', 'formal', 'wash day']);
   });
 });

@@ -56,6 +56,21 @@ describe('the packing list', () => {
     expect(at('Passport')).toBeLessThan(at('Toothpaste'));
   });
 
+  it('tells the limits of liquids and batteries on a trip that flies, and none by rail', async () => {
+    const occasions = guide.brief.occasions.map((occasion) =>
+      occasion.what === 'Train home' ? { ...occasion, what: 'Flight home' } : occasion,
+    );
+    const flown = { ...guide, brief: { ...guide.brief, occasions } };
+    const [byRail, byAir] = await Promise.all(
+      [guide, flown].map(
+        async (of) => (await readPdf(bytesOf(await packingListPdf(of, SOURCES)))).pages[0]?.text ?? '',
+      ),
+    );
+    for (const rule of ['No container over 100 ml', 'of 1,000 ml', 'Spare batteries', 'ask your carrier'])
+      expect([rule, byRail?.includes(rule), byAir?.includes(rule)]).toEqual([rule, false, true]);
+    for (const text of [byRail, byAir]) expect(text).toContain('Toothpaste');
+  });
+
   it('says how the weight of a bag is made of its own, what is in it and its liquids', async () => {
     const { pages } = await readPdf(bytesOf(await packingListPdf(guide, SOURCES)));
     const found = /([\d.]+)\s?kg the bag itself \+ ([\d.]+)\s?kg in it/.exec(pages[0]?.text ?? '');

@@ -43,9 +43,15 @@ describe('the bag page', () => {
     expect(list).not.toContain('class="plot"');
   });
 
-  it('tells the rules of the air with the month they were read, and that this trip does not fly', () => {
-    expect(bag).toContain('no container over 100 ml');
-    expect(bag).toContain('Read in November 2026. Sources: ICAO');
-    expect(bag).toContain('This trip has no flight');
+  it('leaves out the rules of the air on a trip by rail', () => {
+    for (const html of [bag, list]) expect(html).not.toMatch(/100 ml|ICAO|carrier/);
+  });
+
+  it('tells the rules of the air with the month they were read on a trip that flies', async () => {
+    const flown = path.join(await builtSite('demo'), 'wedding-in-the-alentejo/linen-and-ink/bag/index.html');
+    const html = await readFile(flown, 'utf8');
+    expect(html).toContain('no container over 100 ml');
+    expect(html).toContain('Read in November 2026. Sources: ICAO');
+    expect(html).not.toContain('no flight');
   });
 });

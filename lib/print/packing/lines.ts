@@ -1,4 +1,4 @@
-import { LIQUIDS } from '../../bag/index.ts';
+import { hasFlight, LIQUIDS } from '../../bag/index.ts';
 import type { Guide } from '../../guide/record.ts';
 import type { IsoDate, Measure, PackedBag, PackedPiece, PackedSundry } from '../../model/index.ts';
 import type { KindGroup } from '../../vocabulary/index.ts';
@@ -41,6 +41,8 @@ export interface PackSection {
   readonly grams: number;
   /** Millilitres are shown instead of a number. */
   readonly liquids: boolean;
+  /** The limits of a flight are shown with them. */
+  readonly limited?: boolean;
 }
 
 type PieceGroup = 'upper' | 'over' | 'lower' | 'swim' | 'feet' | 'finishing';
@@ -120,7 +122,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
     grams: bag.grams.value,
     liquids: false,
   };
-  const limited = bag.bag.role !== 'hold';
+  const limited = bag.bag.role !== 'hold' && hasFlight(job.guide.brief);
   const wet: PackSection = {
     id: `bag-${index + 1}-liquids`,
     title: job.say('liquids bag'),
@@ -133,6 +135,7 @@ const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSect
       },
     ],
     liquids: true,
+    limited,
   };
   return [...(dry.groups.length > 0 ? [dry] : []), ...(liquids.length > 0 ? [wet] : [])];
 };

@@ -1,3 +1,4 @@
+import { hasFlight } from '../../bag/index.ts';
 import type { Guide } from '../../guide/record.ts';
 import { phrase } from '../../words/index.ts';
 import { daysPanel } from '../days-strip.ts';
@@ -41,7 +42,8 @@ const head = (job: Job, sections: readonly PackSection[], width: number): Block 
 };
 
 const cautionWords = (job: Job): readonly string[] => {
-  const { packing } = job.guide;
+  const { packing, brief } = job.guide;
+  const flies = hasFlight(brief);
   const things = packing.bags.flatMap(({ bag, sundries }) => sundries.map(({ sundry }) => ({ bag, sundry })));
   return [
     ...(packing.weighedShare < 1 && packing.bags.length > 0
@@ -49,10 +51,10 @@ const cautionWords = (job: Job): readonly string[] => {
       : []),
     ...packing.notes.map(job.sayPhrase),
     ...(packing.bags.some(({ pieces }) => pieces.length > 1) ? [job.say('packing order')] : []),
-    ...(things.some(({ bag, sundry }) => bag.role !== 'hold' && sundry.group === 'liquids')
+    ...(flies && things.some(({ bag, sundry }) => bag.role !== 'hold' && sundry.group === 'liquids')
       ? [job.say('liquids caution')]
       : []),
-    ...(things.some(({ sundry }) => sundry.spareBattery === true) ? [job.say('battery caution')] : []),
+    ...(flies && things.some(({ sundry }) => sundry.spareBattery === true) ? [job.say('battery caution')] : []),
   ];
 };
 

@@ -203,7 +203,7 @@ const liquidScale = (job: Job, section: PackSection): Block => {
 };
 
 /** Height of what stands under the last line of a section. */
-export const tailHeight = (section: PackSection): number => (section.liquids ? LIQUID_SCALE : 0);
+export const tailHeight = (section: PackSection): number => (section.limited === true ? LIQUID_SCALE : 0);
 
 /** A stretch of a section: its head, its groups with their lines, and the scale of its liquids. */
 export const portionBlock = (job: Job, portion: Portion, all: Journeys, density: Density): Block => {
@@ -219,7 +219,7 @@ export const portionBlock = (job: Job, portion: Portion, all: Journeys, density:
     stack([
       sectionHead(job, portion, density),
       tagged('Table', table),
-      ...(portion.section.liquids && portion.last ? [liquidScale(job, portion.section)] : []),
+      ...(portion.section.limited === true && portion.last ? [liquidScale(job, portion.section)] : []),
     ]),
   );
 };

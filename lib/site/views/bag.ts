@@ -45,13 +45,16 @@ export interface BagPageView {
     readonly advice: string;
   };
   readonly lighter: LighterView | undefined;
-  readonly rules: {
-    readonly heading: string;
-    readonly lead: string;
-    readonly heads: readonly string[];
-    readonly rows: readonly { readonly rule: string; readonly here: Verdict }[];
-    readonly source: string;
-  };
+  /** Undefined on a trip without a flight. */
+  readonly rules:
+    | {
+        readonly heading: string;
+        readonly lead: string;
+        readonly heads: readonly string[];
+        readonly rows: readonly { readonly rule: string; readonly here: Verdict }[];
+        readonly source: string;
+      }
+    | undefined;
   readonly words: Readonly<Record<'order' | 'bar' | 'estimated' | 'toList' | 'firstIn' | 'lastIn', string>>;
 }
 
@@ -151,21 +154,19 @@ const herePhrase = ({ rule, things, amount, keeps }: AirRule): Phrase => {
   return phrase('bag', keeps ? 'here within' : 'here too large', { things });
 };
 
+/** Nobody who goes by rail or road has to read about liquids. */
 const rulesOf = ({ brief, packing }: Guide, voice: SiteVoice): BagPageView['rules'] => {
   const { say } = voice;
-  const carrier = say(phrase('bag', 'ask the carrier', {}));
+  if (!hasFlight(brief)) return undefined;
   return {
     heading: say(phrase('bag', 'rules heading', {})),
-    lead: hasFlight(brief) ? carrier : say(phrase('bag', 'rules no flight', {})),
+    lead: say(phrase('bag', 'ask the carrier', {})),
     heads: [say(phrase('bag', 'head rule', {})), say(phrase('bag', 'head here', {}))],
     rows: airRules(packing).map((rule) => ({
       rule: say(rulePhrase(rule.rule, voice)),
-      here: { words: say(herePhrase(rule)), isOver: !rule.keeps && hasFlight(brief) },
+      here: { words: say(herePhrase(rule)), isOver: !rule.keeps },
     })),
-    source: [
-      say(phrase('bag', 'rules source', { read: GUIDELINES_READ })),
-      ...(hasFlight(brief) ? [] : [carrier]),
-    ].join(' '),
+    source: say(phrase('bag', 'rules source', { read: GUIDELINES_READ })),
   };
 };
 

@@ -181,8 +181,6 @@ export const bag = {
   'head journey': () => 'Journey',
   'head worn': () => 'Worn',
   'rules heading': () => 'Liquids, batteries and sizes by air',
-  'rules no flight': () =>
-    'This trip has no flight, so none of this binds you; it stands here in case you fly after all.',
   'head rule': () => 'The usual rule',
   'head here': () => 'In your bags',
   'rule container': ({ limit }: { limit: number }, f: Formats) =>

@@ -146,8 +146,6 @@ export const bag = {
   'head journey': () => 'Fahrt',
   'head worn': () => 'Getragen',
   'rules heading': () => 'Flüssigkeiten, Akkus und Maße im Flugzeug',
-  'rules no flight': () =>
-    'Auf dieser Reise gibt es keinen Flug, also bindet Sie nichts davon; es steht hier, falls Sie doch fliegen.',
   'head rule': () => 'Die übliche Regel',
   'head here': () => 'In Ihrem Gepäck',
   'rule container': ({ limit }, f) => `Flüssigkeiten in der Kabine: kein Behälter über ${f.number(limit, 0)} ml`,
