@@ -30,7 +30,7 @@ export const slip: DressDesign = {
     ]);
   },
   beneath: (d) => {
-    straps(d.garment, 10, SLIP_TOP, 0.6, true, 0.6);
+    straps(d.garment, 10, SLIP_TOP, 0.6, true);
     backInside(d, SLIP_TOP + 5.6, SLIP_TOP + COWL);
   },
   waistSeam: false,
@@ -58,7 +58,7 @@ export const slip: DressDesign = {
         0.45,
       ),
     );
-    straps(d.garment, 10, y, 0.6, false, -0.5);
+    straps(d.garment, 10, y, 0.6, false);
   },
 };
 

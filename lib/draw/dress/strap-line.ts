@@ -1,7 +1,8 @@
 import { corner, type Garment, lerp, type Node } from '../kit/index.ts';
+import { fallenCord } from '../upper/fallen-cord.ts';
 import type { UpperShape } from '../upper/shape.ts';
 import type { Dress, TopLine } from './frame.ts';
-import { strap } from './straps.ts';
+import { CORD, strap } from './straps.ts';
 
 /** The inside of the back, seen above the front's edge. */
 export const backInside = ({ garment, upper }: Dress, top: number, deep: number, label = true): void => {
@@ -31,9 +32,13 @@ export const strapPoint = ({ chest, armhole }: UpperShape, x: number, y: number,
 });
 
 /** Both straps of a pair, over the shoulder: front ones from the garment's edge, back ones behind it. */
-export const straps = (garment: Garment, x: number, y: number, width: number, behind: boolean, lean = 0): void => {
+export const straps = (garment: Garment, x: number, y: number, width: number, behind: boolean): void => {
   for (const side of [-1, 1] as const) {
-    const apex = side * (x - 1.6) + lean + side * garment.jitter(0.4);
+    if (width <= CORD) {
+      strap(garment, fallenCord(side, x, y, behind), width, behind);
+      continue;
+    }
+    const apex = side * (x - 1.6) + side * garment.jitter(0.4);
     const end: Node[] = behind
       ? [
           [side * (x + 0.4), y + 6.5],

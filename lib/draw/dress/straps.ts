@@ -1,9 +1,12 @@
 import { type Garment, line, type Node, offsetLine, resample, reversed, sampleCurve, stitch } from '../kit/index.ts';
 
+/** Straps up to this width are cords, centimetres. */
+export const CORD = 1.4;
+
 /** A strap along a line; thin ones are cords, wide ones cloth with stitched edges. */
 export const strap = (garment: Garment, nodes: readonly Node[], width: number, behind = false): void => {
   const { cloth } = garment;
-  const thin = width <= 1.4;
+  const thin = width <= CORD;
   const points = resample(sampleCurve(nodes), 8);
   const side = (by: number): Node[] =>
     offsetLine(points, by).map(

@@ -2,6 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import { Garment, lerp, line, mirrored, type Node, type Painted, reversed } from '../kit/index.ts';
 import { halfWidthAt, hemLine, sideAnchors } from './body.ts';
 import { hemStitches } from './buttoned.ts';
+import { fallenCord } from './fallen-cord.ts';
 import { bandNodes, beside } from './finish.ts';
 import { bodyShade } from './folds.ts';
 import { type UpperShape, upperShape } from './shape.ts';
@@ -63,17 +64,7 @@ export const drawCamisole = (piece: DrawnPiece, detail: Detail, usual: UpperShap
   const peak = shape.neck / 2 + 1;
   const top = 15.5;
   const under = shape.chest / 2;
-  for (const side of [-1, 1] as const)
-    strap(
-      garment,
-      [
-        [side * (peak - 1.6), 17.5],
-        [side * (peak - 2.4), 7],
-        [side * (peak - 1.2), 0.4],
-      ],
-      0.55,
-      cloth.shade,
-    );
+  for (const side of [-1, 1] as const) strap(garment, fallenCord(side, peak, top, true), 0.55, cloth.shade);
   garment.inside([
     [-under + 0.3, shape.armhole, 'corner'],
     [-peak, 18.6],
@@ -98,17 +89,7 @@ export const drawCamisole = (piece: DrawnPiece, detail: Detail, usual: UpperShap
     round: { from: [-under, 0], to: [under, 0], strength: 0.8 },
     inner: marks(garment, shape, topEdge, cloth.surface === 'satin' || cloth.surface === 'chiffon'),
   });
-  for (const side of [-1, 1] as const)
-    strap(
-      garment,
-      [
-        [side * peak, top + 0.4],
-        [side * (peak + 0.5 + side * 0.5), 7],
-        [side * (peak - 1.2), 0.4],
-      ],
-      0.55,
-      cloth.ground,
-    );
+  for (const side of [-1, 1] as const) strap(garment, fallenCord(side, peak, top, false), 0.55, cloth.ground);
   sideAnchors(garment, shape);
   return garment.finish();
 };

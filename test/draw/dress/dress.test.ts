@@ -35,6 +35,17 @@ describe('proportions', () => {
   });
 });
 
+test('cords for straps lie fallen: they reach less than a hand above the bodice, and out over its edge', () => {
+  for (const kind of ['slip dress', 'evening gown'] as const) {
+    const tops = drawn(DRESS, pieceOf(kind)).outline.flat();
+    const highest = Math.min(...tops.map(([, y]) => y));
+    // sewn on 16 to 18 cm below the shoulder; a cord that stood up would reach the shoulder, at 0
+    expect(highest, kind).toBeGreaterThan(4);
+    const beside = tops.filter(([, y]) => y < 12).map(([x]) => Math.abs(x));
+    expect(Math.max(...beside), kind).toBeGreaterThan(13);
+  }
+});
+
 describe('sleeves', () => {
   const LONG = ['torso', 'shoulders', 'upper arms', 'forearms', 'thighs'] as const;
   const SHORT = ['torso', 'shoulders', 'upper arms', 'thighs'] as const;
