@@ -13,6 +13,9 @@ import {
 import { refusalOf } from './eligible.ts';
 import { imagine } from './imagine.ts';
 
+/** Two pieces of one kind nearer than this, CIEDE2000, do the same job in a wardrobe: navy and dark navy. Own choice. */
+const SAME_JOB = 10;
+
 export interface GridQuestion {
   readonly brief: Brief;
   readonly pieces: readonly Piece[];
@@ -141,6 +144,15 @@ export const thingsToBuy = (question: GridQuestion): readonly (readonly Piece[])
       ),
   );
 };
+
+/** True when something of the same kind and pattern in nearly the same colour is owned already: nobody buys it twice. */
+export const ownsLike = ({ kind, pattern, colours: [ground] }: Piece, owned: readonly Piece[]): boolean =>
+  owned.some((own) => {
+    const [other] = own.colours;
+    if (own.kind !== kind || own.pattern.type !== pattern.type || ground === undefined || other === undefined)
+      return false;
+    return other.name === ground.name || differenceOf(other.hex, ground.hex) < SAME_JOB;
+  });
 
 /** What no line of the list asks for, plain and as it usually is: an occasion may want it all the same. */
 export const thingsOffList = (question: GridQuestion): readonly (readonly Piece[])[] => {

@@ -8,6 +8,7 @@ import { type Dressed, dressedBy, engineWith, hasLook, type ImproveQuestion, MOS
 import { createPricer, type Pricing } from './pricing.ts';
 import { bestPurchases, type Purchase } from './purchases.ts';
 import { demandsOf } from './serving.ts';
+import { isCold } from './traits.ts';
 
 export interface Swap {
   readonly out: Piece;
@@ -21,7 +22,10 @@ export interface Swap {
 export interface Improvements {
   /** Layered looks now. */
   readonly looks: bigint;
-  /** Swaps within a line of the list that leave no occasion without a look; best first, one for each piece that comes in. */
+  /**
+   * Swaps within a line of the list that leave no occasion without a look, and on a cold trip none for a thinner piece;
+   * first those that dress an occasion, then most looks, one for each piece that comes in.
+   */
   readonly swaps: readonly Swap[];
   /** Pieces of the wardrobe, best first. */
   readonly additions: readonly Addition[];
@@ -74,13 +78,15 @@ const bestSwaps = (
   dressed: readonly Dressed[],
   question: ImproveQuestion,
 ): readonly Swap[] => {
-  const { pieces, keep = [] } = question;
+  const { pieces, keep = [], brief } = question;
+  const cold = isCold(brief);
+  const keepsWarm = (out: Piece, inn: Piece): boolean => !cold || inn.clo.value >= out.clo.value;
   const priced = pieces.flatMap((out, outNumber) =>
     keep.includes(out.id)
       ? []
       : others.flatMap((inn, number) => {
           const adds = pricing.swap(outNumber, pieces.length + number);
-          return adds > 0 && standsIn(out, inn, question) ? [{ out, inn, adds }] : [];
+          return adds > 0 && standsIn(out, inn, question) && keepsWarm(out, inn) ? [{ out, inn, adds }] : [];
         }),
   );
   const swaps: Swap[] = [];
@@ -93,7 +99,7 @@ const bestSwaps = (
     seen.add(inn.id);
     swaps.push(swap);
   }
-  return swaps;
+  return swaps.toSorted((a, b) => b.serves.length - a.serves.length || Number(b.adds - a.adds));
 };
 
 /** Prices every piece of the wardrobe and every swap with it, in one pass over the looks. */

@@ -3,7 +3,7 @@ import type { NamedColour, Piece } from '../model/index.ts';
 import { layeredLookTable } from '../outfit/index.ts';
 import { KINDS } from '../vocabulary/index.ts';
 import { type Addition, additionOf, byWorth } from './gains.ts';
-import { onlyFinishes, thingsOffList, thingsToBuy } from './grid.ts';
+import { onlyFinishes, ownsLike, thingsOffList, thingsToBuy } from './grid.ts';
 import { type Dressed, engineWith, type ImproveQuestion, MOST_LOOKS } from './improve-question.ts';
 import { createPricer } from './pricing.ts';
 
@@ -178,8 +178,11 @@ export const bestPurchases = (
   shown: number,
 ): { readonly purchases: readonly Purchase[]; readonly tried: number } => {
   const lacking = dressed.filter((each) => !each.hasLook);
-  const things = thingsToBuy(question);
-  const offList = lacking.length === 0 ? [] : thingsOffList(question);
+  const mine = [...question.pieces, ...question.wardrobe];
+  const notOwned = (some: readonly (readonly Piece[])[]): readonly (readonly Piece[])[] =>
+    some.map((ofKind) => ofKind.filter((piece) => !ownsLike(piece, mine))).filter((ofKind) => ofKind.length > 0);
+  const things = notOwned(thingsToBuy(question));
+  const offList = lacking.length === 0 ? [] : notOwned(thingsOffList(question));
   const [listed, others] = [things, offList].map((some) => some.map((ofKind) => bestOfKind(ofKind, lacking, question)));
   const best = worthShowing(listed ?? [], others ?? [], shown);
   const purchases = colourEach(best)

@@ -134,6 +134,12 @@ const inFrost = (id: KindId): boolean => {
   return inCold(id) && !bareArms && !NOT_IN_FROST.includes(id);
 };
 
+/** Whether some morning of the trip is cold enough that warmth comes before choice. */
+export const isCold = (brief: Brief): boolean => {
+  const { lowC, snow } = traitsOf(brief);
+  return snow || (lowC !== undefined && lowC < COLD_C);
+};
+
 const isFrosty = ({ lowC, highC, snow }: TripTraits): boolean =>
   snow || (lowC !== undefined && lowC <= FROST_C && (highC ?? lowC) < HOT_C);
 

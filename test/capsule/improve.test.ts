@@ -8,7 +8,7 @@ import { momentsOf } from '../../lib/plan/index.ts';
 import { CUTS, KINDS, type KindId } from '../../lib/vocabulary/index.ts';
 import { oracleLooks } from '../outfit/oracle.ts';
 import { pieceOf } from '../outfit/wardrobe.ts';
-import { brief, occasion } from '../plan/trip.ts';
+import { brief, occasion, weather } from '../plan/trip.ts';
 
 const colour = (name: string): NamedColour => {
   const found = parseColour(name);
@@ -59,6 +59,11 @@ const looksOf = (some: readonly Piece[]): number =>
   oracleLooks({ pieces: some, rules: {}, never: [], always: [] }, 'layered', {}).length;
 const onOneLine = (a: Piece, b: Piece): boolean =>
   LIST.lines.some(({ kinds }) => kinds.includes(a.kind) && kinds.includes(b.kind));
+/** Owned already: the same kind, plain or not, by the name of its colour. */
+const isOwned = ({ kind, pattern, colours: [ground] }: Piece): boolean =>
+  [...pieces, ...others].some(
+    (own) => own.kind === kind && own.pattern.type === pattern.type && own.colours[0]?.name === ground?.name,
+  );
 const swapped = (out: Piece, inn: Piece): readonly Piece[] => [...pieces.filter((piece) => piece !== out), inn];
 
 describe('improving a capsule', () => {
@@ -86,7 +91,7 @@ describe('improving a capsule', () => {
   });
 
   it('finds the best purchase that pricing every thing of the grid one by one finds', () => {
-    const grid = thingsToBuy(ask);
+    const grid = thingsToBuy(ask).map((things) => things.filter((thing) => !isOwned(thing)));
     const priced = grid.map((things) =>
       Math.max(
         ...things.map((thing) =>
@@ -105,6 +110,35 @@ describe('improving a capsule', () => {
     expect(new Set(found.purchases.map(({ piece }) => piece.kind)).size).toBe(found.purchases.length);
   });
 
+  it('offers nothing to buy that is owned in the same kind, pattern and colour or nearly', () => {
+    const navyOnly = { ...ask, palette: [colour('navy')], list: list(['bottoms', 2, ['chinos']]) };
+    const offered = improve(navyOnly).purchases.flatMap(({ piece, alsoIn }) => [piece.colours[0], ...alsoIn]);
+    expect(offered.length).toBeGreaterThan(0);
+    expect(offered.map((each) => each?.name)).not.toContain('navy');
+    const without = pieces.filter(({ id }) => id !== 'navy-chinos');
+    const bought = improve({ ...navyOnly, pieces: without, wardrobe: without }).purchases;
+    expect(bought.flatMap(({ piece, alsoIn }) => [piece.colours[0], ...alsoIn]).map((each) => each?.name)).toContain(
+      'navy',
+    );
+  });
+
+  it('swaps nothing for a thinner piece on a cold trip', () => {
+    const cloth = pieceOf('thermal', 'thermal top', 'ecru');
+    const tee = pieceOf('bright-tee', 't-shirt', 'rust');
+    const own = [cloth, ...pieces.filter(({ kind }) => kind !== 'shirt')];
+    const tops = list(['tops', 1, ['thermal top', 't-shirt']]);
+    // the thermal top is kept from one bottom: the T-shirt makes more looks
+    const never = [['thermal', 'navy-chinos']];
+    const swapsAt = (lowC: number) => {
+      const [place] = brief().places;
+      if (place === undefined) throw new Error('no place');
+      const trip = brief({ places: [{ ...place, weather: weather(lowC, lowC + 6) }] });
+      return improve({ ...ask, brief: trip, pieces: own, wardrobe: [...own, tee], list: tops, never }).swaps;
+    };
+    expect(swapsAt(14).some(({ out, in: inn }) => out.id === 'thermal' && inn.id === 'bright-tee')).toBe(true);
+    expect(swapsAt(-3).some(({ out }) => out.id === 'thermal')).toBe(false);
+  });
+
   it('says what of the wardrobe does as much as a purchase, and puts what must be bought first', () => {
     const instead = found.purchases.map((purchase) => purchase.instead);
     expect(instead.some((other) => other !== undefined)).toBe(true);
@@ -121,7 +155,7 @@ describe('improving a capsule', () => {
       .filter(
         ({ kind, pattern, cut }) => kind === piece.kind && pattern.type === piece.pattern.type && cut === piece.cut,
       )
-      .filter((thing) => looksOf([...pieces, thing]) - before === Number(adds))
+      .filter((thing) => !isOwned(thing) && looksOf([...pieces, thing]) - before === Number(adds))
       .map(({ colours: [ground] }) => ground?.name);
     expect([piece.colours[0]?.name, ...alsoIn.map(({ name }) => name)].toSorted()).toEqual(same.toSorted());
   });
