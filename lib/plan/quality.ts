@@ -4,6 +4,7 @@ import type { Candidate } from './candidates.ts';
 import { COAT_SLOTS, layersFor } from './layers.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom } from './room.ts';
+import { tasteCost } from './taste.ts';
 
 /** What a plan is judged by once every occasion that can be served is. Own choice; lower is better. */
 const COST = {
@@ -70,6 +71,7 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
     const found = problem.pieces.get(piece);
     return found === undefined ? [] : [{ piece: found, slot }];
   });
+  cost += tasteCost(moment.occasion, pieces);
   if (isInARoom(moment.occasion)) {
     const { on } = layersFor(moment, candidate.look, problem.pieces);
     if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
