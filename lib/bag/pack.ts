@@ -72,7 +72,7 @@ const notesOf = (question: PackQuestion, bags: readonly PackedBag[]): readonly P
   ),
   ...question.brief.bags
     .filter(({ guideline }) => guideline !== undefined)
-    .map(({ name }) => phrase('bag', 'guideline is', { bag: name, read: GUIDELINES_READ })),
+    .map(({ name, assumed = [] }) => phrase('bag', 'guideline is', { bag: name, assumed, read: GUIDELINES_READ })),
   ...question.brief.bags.flatMap(({ name, sharedBy }) =>
     sharedBy === undefined ? [] : [phrase('bag', 'shared by', { bag: name, travellers: sharedBy })],
   ),

@@ -12,6 +12,7 @@ const shareOf = (bag: Bag, of: number): Bag => ({
 export const briefToPack = (brief: Brief, traveller: string): Brief => ({
   ...brief,
   bags: brief.bags.flatMap((bag) => {
+    if (bag.traveller !== undefined) return bag.traveller === traveller ? [bag] : [];
     if (bag.sharedBy === undefined) return [bag];
     return bag.sharedBy.includes(traveller) ? [shareOf(bag, bag.sharedBy.length)] : [];
   }),

@@ -33,17 +33,23 @@ export const checkPeople = (written: WrittenBrief, say: Say): void => {
   }
 };
 
-/** Bags shared by people who do not travel, or by one alone, and people who are left without a bag. */
-export const checkSharedBags = (written: WrittenBrief, say: Say): void => {
+/** Bags of people who do not travel, shared by one alone, both one's own and shared; people left without a bag. */
+export const checkBagOwners = (written: WrittenBrief, say: Say): void => {
   const names = written.travellers.map(({ name }) => name);
   const bags = written.bags ?? (written.bag === undefined ? [] : [written.bag]);
-  const pathOf = (index: number): readonly (string | number)[] =>
-    written.bags === undefined ? ['bag', 'shared by'] : ['bags', index, 'shared by'];
-  for (const [index, { 'shared by': sharedBy }] of bags.entries()) {
+  const pathOf = (index: number, field = 'shared by'): readonly (string | number)[] =>
+    written.bags === undefined ? ['bag', field] : ['bags', index, field];
+  const travelling = `write ${names.map((name) => `"${name}"`).join(' or ')}`;
+  for (const [index, { 'shared by': sharedBy, traveller }] of bags.entries()) {
+    if (traveller !== undefined && !names.includes(traveller))
+      say(pathOf(index, 'traveller'), `"${traveller}" does not travel`, travelling);
     if (sharedBy === undefined) continue;
+    if (traveller !== undefined) {
+      say(pathOf(index), "a bag is one traveller's or shared, not both", 'leave "traveller" or "shared by" out');
+      continue;
+    }
     const stranger = sharedBy.find((name) => !names.includes(name));
-    if (stranger !== undefined)
-      say(pathOf(index), `"${stranger}" does not travel`, `write ${names.map((name) => `"${name}"`).join(' or ')}`);
+    if (stranger !== undefined) say(pathOf(index), `"${stranger}" does not travel`, travelling);
     else if (new Set(sharedBy).size !== sharedBy.length || sharedBy.length < 2)
       say(
         pathOf(index),
@@ -52,13 +58,15 @@ export const checkSharedBags = (written: WrittenBrief, say: Say): void => {
       );
   }
   const without = names.filter((name) =>
-    bags.every(({ 'shared by': sharedBy }) => sharedBy !== undefined && !sharedBy.includes(name)),
+    bags.every(({ 'shared by': sharedBy, traveller }) =>
+      traveller === undefined ? sharedBy !== undefined && !sharedBy.includes(name) : traveller !== name,
+    ),
   );
   if (bags.length > 0 && without.length > 0)
     say(
       written.bags === undefined ? ['bag'] : ['bags'],
       `there is no bag for ${without.join(' and ')}`,
-      `add ${without.join(' and ')} to "shared by", or write a bag that everybody brings`,
+      `add ${without.join(' and ')} to "shared by", write a bag with "traveller: ${without[0]}", or one that everybody brings`,
     );
 };
 

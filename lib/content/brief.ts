@@ -1,14 +1,24 @@
 import * as v from 'valibot';
 import { BAG_GUIDELINES } from '../bag/index.ts';
 import { type Normals, normalWeather } from '../comfort/index.ts';
-import type { Aversions, Bag, Brief, DayPart, Occasion, Problem, TripPlace, Weather } from '../model/index.ts';
+import type {
+  Aversions,
+  Bag,
+  BagMeasure,
+  Brief,
+  DayPart,
+  Occasion,
+  Problem,
+  TripPlace,
+  Weather,
+} from '../model/index.ts';
 import {
+  checkBagOwners,
   checkCloths,
   checkHours,
   checkNeeds,
   checkPeople,
   checkPlaces,
-  checkSharedBags,
   type Say,
 } from './brief-checks.ts';
 import { checkDates } from './brief-dates.ts';
@@ -87,6 +97,12 @@ const USUAL_OWN_GRAMS = { cabin: 2200, personal: 500, hold: 3800 } as const;
 /** Share of the outer box that can be filled: wheels, handle and walls take the rest. common practice, no source */
 const FILLABLE = 0.8;
 
+/** What a guideline has to fill in: the size unless it or the room is written, and the limit. */
+const assumedOf = (written: NonNullable<WrittenBrief['bag']>): readonly BagMeasure[] => [
+  ...(written.cm === undefined ? (['size'] as const) : []),
+  ...(written.kg === undefined && written.guideline === 'hold' ? (['limit'] as const) : []),
+];
+
 const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag => {
   const guideline = written.guideline;
   const preset = guideline === undefined ? undefined : BAG_GUIDELINES[guideline];
@@ -105,8 +121,9 @@ const bagOf = (written: NonNullable<WrittenBrief['bag']>, index: number): Bag =>
     ownGrams: own === undefined ? USUAL_OWN_GRAMS[role] : own * 1000,
     ...(limitKg === undefined ? {} : { limitKg }),
     ...(inner === undefined ? {} : { innerCm: inner }),
-    ...(guideline === undefined ? {} : { guideline }),
+    ...(guideline === undefined ? {} : { guideline, assumed: assumedOf(written) }),
     ...(written['shared by'] === undefined ? {} : { sharedBy: written['shared by'] }),
+    ...(written.traveller === undefined ? {} : { traveller: written.traveller }),
   };
 };
 
@@ -130,7 +147,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkHours(written, say);
   checkNeeds(written, say);
   checkCloths(written, say);
-  checkSharedBags(written, say);
+  checkBagOwners(written, say);
   if (written.bag !== undefined && written.bags !== undefined) {
     say(['bag'], 'both "bag" and "bags" are written', 'keep "bags" and move the one bag into it');
   }

@@ -58,6 +58,9 @@ export interface Occasion {
   readonly line?: number;
 }
 
+/** What a guideline says of a bag. */
+export type BagMeasure = 'size' | 'limit';
+
 export interface Bag {
   readonly name: string;
   readonly role: 'cabin' | 'personal' | 'hold';
@@ -72,8 +75,12 @@ export interface Bag {
   readonly innerCm?: readonly [number, number, number];
   /** Published guideline that filled in what was not written. */
   readonly guideline?: 'cabin' | 'hold';
-  /** Travellers who pack one such bag together; everyone brings one of their own when absent. */
+  /** What the guideline filled in. */
+  readonly assumed?: readonly BagMeasure[];
+  /** Travellers who pack one such bag together. */
   readonly sharedBy?: readonly string[];
+  /** The only traveller who brings it; everyone brings one of their own when this and `sharedBy` are absent. */
+  readonly traveller?: string;
 }
 
 /** Colours, cloths and heels that a client does not wear. */

@@ -282,6 +282,21 @@ describe('bags together', () => {
       expect(briefToPack(written, 'Cleo').bags).toEqual([CASE]);
     });
 
+    it('stand beside a bag that one of them alone brings', () => {
+      const own = (name: string): Bag => ({ ...CASE, name: `${name}'s case`, traveller: name });
+      const mixed = brief({ bags: [trunk, own('Ada'), own('Bea')], places: [] });
+      expect(briefToPack(mixed, 'Ada').bags.map(({ name }) => name)).toEqual(['Trunk', "Ada's case"]);
+      const packers = ['Ada', 'Bea'].map((name) => ({
+        name,
+        packing: packing(...briefToPack(mixed, name).bags.map((bag) => packed(bag, [[`${name}-${bag.name}`, 1000]]))),
+      }));
+      expect(sharedBags(packers).bags.map(({ travellers, bag }) => [...travellers, bag])).toEqual([
+        ['Ada', 'Bea', 'Trunk'],
+        ['Ada', "Ada's case"],
+        ['Bea', "Bea's case"],
+      ]);
+    });
+
     it('stand as one bag with one limit, so that one may have more in it than the other', () => {
       const { bags, fits, grams, gramsAtMost } = sharedBags([packs('Ada', 1000, 10_000), packs('Bea', 1000, 5000)]);
       expect(bags.map(({ travellers, bag }) => [...travellers, bag])).toEqual([

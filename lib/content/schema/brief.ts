@@ -89,6 +89,7 @@ const bagSchema = v.strictObject({
   'inner cm': v.optional(boxCm),
   guideline: v.optional(v.picklist(['cabin', 'hold'])),
   'shared by': v.optional(v.array(nameText)),
+  traveller: v.optional(nameText),
 });
 
 const dateKey = v.pipe(

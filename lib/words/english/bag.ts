@@ -26,8 +26,13 @@ export const bag = {
   'heaviest on': ({ bag: name, date, grams }: { bag: string; date: string; grams: number }, f: Formats) =>
     `${name}: heaviest on ${f.date(date)}, ${f.kilograms(grams / 1000)}.`,
   'ask the carrier': () => 'Ask your carrier for its sizes and weights: its own rule always holds, and rules change.',
-  'guideline is': ({ bag: name, read }: { bag: string; read: string }, f: Formats) =>
-    `${name}: where your carrier's rule was not written, the published guideline stands in, read in ${f.month(read)}. Ask the carrier: its own rule always holds.`,
+  'guideline is': (
+    { bag: name, assumed, read }: { bag: string; assumed: readonly ('size' | 'limit')[]; read: string },
+    f: Formats,
+  ) =>
+    assumed.length === 0
+      ? `${name}: ask the carrier, its own rule always holds.`
+      : `${name}: its ${f.list(assumed)} ${assumed.length === 1 ? 'is' : 'are'} assumed from the published guideline, read in ${f.month(read)}. Ask the carrier: its own rule always holds.`,
   'shared by': ({ bag: name, travellers }: { bag: string; travellers: readonly string[] }, f: Formats) =>
     `${name} is packed by ${f.list(travellers)} together; the figures here are for one equal share of it.`,
   'shared mend': ({ trip }: { trip: string }) =>

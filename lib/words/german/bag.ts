@@ -22,8 +22,10 @@ export const bag = {
     `${name}: am schwersten am ${f.date(date)} mit ${f.kilograms(grams / 1000)}.`,
   'ask the carrier': () =>
     'Fragen Sie Ihr Verkehrsunternehmen nach Maßen und Gewichten: Seine eigene Regel gilt immer, und Regeln ändern sich.',
-  'guideline is': ({ bag: name, read }, f) =>
-    `${name}: Wo die Regel Ihrer Gesellschaft nicht eingetragen ist, gilt hier der veröffentlichte Richtwert, gelesen im ${f.month(read)}. Fragen Sie nach: Ihre eigene Regel gilt immer.`,
+  'guideline is': ({ bag: name, assumed, read }, f) =>
+    assumed.length === 0
+      ? `${name}: Fragen Sie bei Ihrer Gesellschaft nach; ihre eigene Regel gilt immer.`
+      : `${name}: ${f.list(assumed.map((what) => (what === 'size' ? 'die Größe' : 'das Höchstgewicht')))} ${assumed.length === 1 ? 'ist' : 'sind'} nach dem veröffentlichten Richtwert angenommen, gelesen im ${f.month(read)}. Fragen Sie nach: Die Regel Ihrer Gesellschaft gilt immer.`,
   'shared by': ({ bag: name, travellers }, f) =>
     `${name} packen ${f.list(travellers)} gemeinsam; die Zahlen hier gelten für einen gleichen Anteil.`,
   'shared mend': ({ trip }) =>
