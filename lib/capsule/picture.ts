@@ -21,6 +21,8 @@ const SEEN: ReadonlySet<string> = new Set([
   'mid layer',
   'outer layer',
   'cover-up',
+  'tie',
+  'scarf',
 ]);
 const COLOURS_NAMED = 4;
 
@@ -40,9 +42,11 @@ const isPrint = ({ pattern }: Piece): boolean => !QUIET_PATTERNS.has(pattern.typ
 const tieOf = (pairs: readonly { readonly one: Piece; readonly two: Piece }[]): readonly Phrase[] => {
   const ties = pairs
     .filter(({ one, two }) => !isNeutralPiece(one) && !isNeutralPiece(two))
-    .map(({ one, two }) => relatePieces(one, two))
+    .map(({ one, two }) => ({ one, two, ...relatePieces(one, two) }))
     .toSorted((a, b) => b.score - a.score);
-  return ties.slice(0, 1).map(({ reason }) => reason);
+  return ties
+    .slice(0, 1)
+    .flatMap(({ one, two, reason }) => [phrase('capsule', 'answers', { one: one.name, two: two.name }), reason]);
 };
 
 /** Judges what two people wear side by side: no two prints of one type, no colours that clash; then what ties them. */
@@ -68,12 +72,15 @@ export const judgePicture = (mine: readonly Piece[], theirs: readonly Piece[]): 
         ]),
   ];
   const colours = [...new Set([...mine, ...theirs].flatMap(({ colours: [ground] }) => ground?.name ?? []))];
+  const ties = tieOf(pairs);
   return {
     goes: against.length === 0,
     harmony: pairs.reduce((sum, { one, two }) => sum + relatePieces(one, two).score, 0) / Math.max(1, pairs.length),
     reasons:
       against.length > 0
         ? against
-        : [phrase('capsule', 'sits well', { colours: colours.slice(0, COLOURS_NAMED) }), ...tieOf(pairs)],
+        : ties.length > 0
+          ? ties
+          : [phrase('capsule', 'sits well', { colours: colours.slice(0, COLOURS_NAMED) })],
   };
 };

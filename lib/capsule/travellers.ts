@@ -31,6 +31,9 @@ export interface Lendable {
   readonly to: string;
   /** Why it can be worn: any size will do, or the same size. */
   readonly why: Phrase;
+  /** Looks of the borrower's plan that it goes with, what they wear in its place left out; and how many there are. */
+  readonly goesWith: number;
+  readonly planned: number;
   /** Looks with it that the borrower has not without it. */
   readonly adds: LookCounts;
 }
@@ -38,7 +41,7 @@ export interface Lendable {
 export interface Together {
   readonly travellers: readonly string[];
   readonly days: readonly SideBySide[];
-  /** Most looks first. */
+  /** What goes with most planned looks first. */
   readonly lendable: readonly Lendable[];
   readonly bags: SharedBags;
 }
@@ -101,19 +104,41 @@ const fitsBorrower = (piece: Piece, to: Traveller): Phrase | undefined => {
   return worn ? phrase('capsule', 'lend same size', { size }) : undefined;
 };
 
+/** True when the other wears something of the sort as dressy: an evening clutch is not for one who has a day pack alone. */
+const wearsSuch = (piece: Piece, { pieces }: Traveller): boolean =>
+  pieces.some(
+    ({ kind, dress }) =>
+      KINDS[kind].group === KINDS[piece.kind].group && dress.low <= piece.dress.high && piece.dress.low <= dress.high,
+  );
+
+/** The different looks of a plan, as the ids of their pieces. */
+const plannedLooks = ({ plan }: Traveller): readonly (readonly string[])[] => {
+  const looks = plan.days.flatMap(({ occasions }) => occasions.flatMap(({ look }) => look ?? []));
+  return [...new Map(looks.map((look) => [look.id, look.worn.map(({ piece }) => piece)])).values()];
+};
+
 /**
- * What the other does not have and could wear: of a kind they have none of, in a group they do wear, in a size that fits,
- * and in some look of theirs.
+ * What the other does not have and could wear: of a kind they have none of, of a sort they do wear, in a size that fits,
+ * and with some look of their plan.
  */
 const lendableBetween = (from: Traveller, to: Traveller): readonly Lendable[] =>
   from.pieces.flatMap((piece): readonly Lendable[] => {
     const why = fitsBorrower(piece, to);
     if (why === undefined || to.pieces.some(({ kind }) => kind === piece.kind)) return [];
-    if (to.pieces.every(({ kind }) => KINDS[kind].group !== KINDS[piece.kind].group)) return [];
+    if (!wearsSuch(piece, to)) return [];
     // two wardrobes may name a piece alike
     const lent = { ...piece, id: `${piece.wardrobe}/${piece.id}` };
-    const adds = engineOf(to, [...to.pieces, lent]).count({ pieces: [lent.id] });
-    return adds.complete === 0n ? [] : [{ piece, from: from.name, to: to.name, why, adds }];
+    const engine = engineOf(to, [...to.pieces, lent]);
+    const adds = engine.count({ pieces: [lent.id] });
+    if (adds.complete === 0n) return [];
+    const inItsPlace = new Set(to.pieces.filter(({ places }) => places[0] === piece.places[0]).map(({ id }) => id));
+    const looks = plannedLooks(to);
+    const goesWith = looks.filter((look) => {
+      const rest = look.filter((id) => !inItsPlace.has(id));
+      return engine.count({ pieces: [lent.id, ...rest] }).complete > 0n;
+    }).length;
+    if (goesWith === 0) return [];
+    return [{ piece, from: from.name, to: to.name, why, goesWith, planned: looks.length, adds }];
   });
 
 /** Two or more on one brief: day by day side by side, what they can lend, and whether the bags hold it all. */
@@ -128,6 +153,7 @@ export const travelTogether = (brief: Brief, travellers: readonly Traveller[]): 
       .flatMap(([one, two]) => [...lendableBetween(one, two), ...lendableBetween(two, one)])
       .toSorted(
         (a, b) =>
+          b.goesWith - a.goesWith ||
           Number(b.adds.layered - a.adds.layered) ||
           Number(b.adds.complete - a.adds.complete) ||
           (a.piece.id < b.piece.id ? -1 : 1),

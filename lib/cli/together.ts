@@ -103,8 +103,8 @@ const togetherLines = (together: Together, guides: readonly Guide[], voice: Voic
     say(phrase('compare', 'lend heading', {})),
     ...(together.lendable.length === 0 ? [`  ${say(phrase('compare', 'no lend', {}))}`] : []),
     ...together.lendable.map(
-      ({ piece, from, to, why, adds }) =>
-        `  ${say(phrase('compare', 'lend', { piece: piece.name, from, to, layered: String(adds.layered), complete: String(adds.complete) }))} ${say(phrase('compare', 'why so', { why: say(why) }))}`,
+      ({ piece, from, to, why, goesWith, planned }) =>
+        `  ${say(phrase('compare', 'lend', { piece: piece.name, from, to, goesWith, planned }))} ${say(phrase('compare', 'why so', { why: say(why) }))}`,
     ),
     '',
     ...bagLines(together, guides, voice),

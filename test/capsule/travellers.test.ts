@@ -96,6 +96,23 @@ describe('two looks in one picture', () => {
     expect(clash.reasons).toHaveLength(2);
   });
 
+  it('say which piece of one answers which of the other, a tie among them', () => {
+    const tie = pieceOf('tie', 'tie', 'rust', { name: 'Rust tie' });
+    const dress = pieceOf('dress', 'maxi dress', 'terracotta', { name: 'Terracotta dress' });
+    const shirt = pieceOf('shirt', 'dress shirt', 'white');
+    const look = lookOf([
+      [shirt, 'top'],
+      [tie, 'tie'],
+    ]);
+    const { goes, reasons } = judgePicture(seenPieces(look, [shirt, tie]), [dress]);
+    expect(goes).toBe(true);
+    expect(reasons[0]).toMatchObject({ key: 'answers', values: { one: 'Rust tie', two: 'Terracotta dress' } });
+    // two neutrals answer nothing
+    expect(judgePicture([shirt], [pieceOf('n', 'chinos', 'navy')]).reasons.map(({ key }) => key)).toEqual([
+      'sits well',
+    ]);
+  });
+
   it('are judged alike from either side', () => {
     const kind = fc.constantFrom<KindId>('shirt', 'chinos', 'slip dress', 'cardigan');
     const name = fc.constantFrom('white', 'navy', 'rust', 'hot pink', 'tomato red', 'sage', 'mustard');
@@ -193,6 +210,18 @@ describe('travelling together', () => {
     expect(said.map(([id]) => id)).not.toContain('ring');
     expect(said.map(([id]) => id)).not.toContain('loafers');
     for (const { adds } of lent) expect(adds.complete > 0n).toBe(true);
+    // an evening clutch is not for one who carries a day pack alone
+    const evening = { ...pieceOf('evening', 'clutch', 'tan'), wardrobe: 'ada' };
+    const bagged = (own: KindId) => ({ ...two, pieces: [...bea.pieces, top, jeans, pieceOf('own', own, 'black')] });
+    const lentTo = (own: KindId) =>
+      travelTogether(trip, [{ ...one, pieces: [...one.pieces, evening] }, bagged(own)]).lendable.map(
+        ({ piece }) => piece.id,
+      );
+    expect(lentTo('day pack')).not.toContain('evening');
+    for (const { goesWith, planned } of lent) {
+      expect(goesWith).toBeGreaterThan(0);
+      expect(goesWith).toBeLessThanOrEqual(planned);
+    }
     const small = { ...two, pieces: two.pieces.map((piece) => (piece === top ? { ...top, size: 'S' } : piece)) };
     expect(travelTogether(trip, [one, small]).lendable.map(({ piece }) => piece.id)).not.toContain('jumper');
   });

@@ -159,14 +159,14 @@ export const togetherView = (
     })),
     lend: {
       heading: say(phrase('compare', 'lend heading', {})),
-      rows: together.lendable.map(({ piece, from, to, adds, why }) =>
+      rows: together.lendable.map(({ piece, from, to, goesWith, planned, why }) =>
         `${say(
           phrase('compare', 'lend', {
             piece: piece.name,
             from,
             to,
-            layered: String(adds.layered),
-            complete: String(adds.complete),
+            goesWith,
+            planned,
           }),
         )} ${say(phrase('compare', 'why so', { why: say(why) }))}`.trim(),
       ),

@@ -155,6 +155,7 @@ export const capsule = {
   'same print': ({ one, two, pattern }: { one: string; two: string; pattern: string }) =>
     `${one} and ${two} are both ${pattern}: one is enough in a picture.`,
   'clash in picture': ({ one, two }: { one: string; two: string }) => `${one} and ${two} do not sit well side by side.`,
+  answers: ({ one, two }: { one: string; two: string }) => `${one} answers ${two}.`,
   'sits well': ({ colours }: { colours: readonly string[] }, f) => `In the picture: ${f.list(colours)}.`,
   'lend any size': () => 'fits anyone',
   'lend same size': ({ size }: { size: string }) => `is in size ${size}, which both wear`,

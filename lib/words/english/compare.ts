@@ -54,10 +54,8 @@ export const compare = {
     `Better for ${traveller}: ${f.list(pieces)}.`,
   'lend heading': () => 'To lend and borrow',
   'no lend': () => 'Neither has a piece that the other lacks, could wear and has a look for.',
-  lend: (v: { piece: string; from: string; to: string; layered: string; complete: string }, f: Formats) =>
-    v.layered === '0'
-      ? `${v.piece}, ${v.from} to ${v.to}: ${f.plural(BigInt(v.complete), { one: '# complete look', other: '# complete looks' })} more.`
-      : `${v.piece}, ${v.from} to ${v.to}: ${f.plural(BigInt(v.layered), { one: '# layered look', other: '# layered looks' })} more.`,
+  lend: (v: { piece: string; from: string; to: string; goesWith: number; planned: number }, f: Formats) =>
+    `${v.piece}, ${v.from} to ${v.to}: goes with ${f.count(v.goesWith)} of the ${f.plural(v.planned, { one: '# look', other: '# looks' })} planned for ${v.to}.`,
   'bags heading': () => 'The bags together',
   'bags fit': () => 'Every bag holds what is in it.',
   'bags over': () => 'Not every bag holds what is in it.',

@@ -152,6 +152,7 @@ export const capsule = {
 
   'same print': (v) => `${v.one} und ${v.two} sind gleich gemustert: auf einem Bild genügt eins.`,
   'clash in picture': (v) => `${v.one} und ${v.two} passen nebeneinander nicht gut.`,
+  answers: (v) => `${v.one} nimmt ${v.two} auf.`,
   'sits well': (v, f) => `Auf dem Bild: ${f.list(v.colours.map(colourWord))}.`,
   'lend any size': () => 'passt allen',
   'lend same size': (v) => `beide tragen Größe ${v.size}`,

@@ -50,9 +50,7 @@ export const compare = {
   'lend heading': () => 'Zum Leihen',
   'no lend': () => 'Niemand hat ein Teil, das anderen fehlt, ihnen passt und einen Look ergibt.',
   lend: (v, f) =>
-    v.layered === '0'
-      ? `${v.piece}, von ${v.from} für ${v.to}: ${f.plural(BigInt(v.complete), { one: '# ganzer Look', other: '# ganze Looks' })} mehr.`
-      : `${v.piece}, von ${v.from} für ${v.to}: ${f.plural(BigInt(v.layered), { one: '# Look', other: '# Looks' })} mit Schichten mehr.`,
+    `${v.piece}, von ${v.from} für ${v.to}: passt zu ${f.count(v.goesWith)} von ${f.plural(v.planned, { one: '# geplanten Look', other: '# geplanten Looks' })} für ${v.to}.`,
   'bags heading': () => 'Das Gepäck zusammen',
   'bags fit': () => 'Jedes Gepäckstück fasst, was darin ist.',
   'bags over': () => 'Nicht jedes Gepäckstück fasst, was darin ist.',
