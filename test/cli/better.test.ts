@@ -149,7 +149,7 @@ describe('wayfold list', () => {
     const { code, out } = await run(['list', RAIL], folder);
     expect(code).toBe(0);
     expect(out).toContain(
-      '  # There is swimming twice on this trip; two, so that one dries while the other is worn.\n  - what: "swimwear"',
+      '  # There is swimming twice on this trip, too close together for one to dry: two, so that one dries while the other is worn.\n  - what: "swimwear"',
     );
     expect(await readdir(path.join(folder, 'content', 'lists'))).toEqual(before);
     await writeFile(path.join(folder, 'content', 'lists', 'from-the-trip.md'), out);
