@@ -33,8 +33,15 @@ const LARGER: Partial<Record<PatternType, number>> = {
   geometric: 1.2,
 };
 
+/**
+ * A weave of fine lines: below these the lines of one run into each other on a card and in a small picture, and much
+ * above them the two look like two cloths.
+ */
+const LEAST_HERRINGBONE: Readonly<Record<Detail, number>> = { full: 0.85, small: 1.15 };
+
 const printScale = (pattern: { readonly type: PatternType; readonly scale: PatternScale }, detail: Detail): number => {
   const own = PRINT_SCALE[pattern.scale] * (LARGER[pattern.type] ?? 1);
+  if (pattern.type === 'herringbone') return Math.max(own, LEAST_HERRINGBONE[detail]);
   // a small picture needs a coarser print, or it turns grey
   return detail === 'small' ? Math.max(1.7, own * 1.6) : own;
 };
@@ -62,12 +69,7 @@ export const print = (
   const draws = PRINTS[pattern.type];
   const own = printColours(colours);
   if (draws === undefined || own === undefined) return undefined;
-  // a small picture needs a coarser print, or it turns grey
-  const least = detail === 'small' ? 1.7 : 0;
-  const scale = Math.max(
-    least,
-    PRINT_SCALE[pattern.scale] * (LARGER[pattern.type] ?? 1) * (detail === 'small' ? 1.6 : 1),
-  );
+  const scale = printScale(pattern, detail);
   const transform: Matrix =
     upright && pattern.type === 'stripe' ? [0, scale, -scale, 0, 0, 0] : [scale, 0, 0, scale, 0, 0];
   return { name: 'print', ...draws(own, seed), transform };
