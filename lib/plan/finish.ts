@@ -57,7 +57,7 @@ const againstSun = (
 };
 
 /** Puts on the first piece of each kind wanted that goes with the rest, where the bag has one. */
-const putOn = (
+export const putOn = (
   source: Pick<LookSource, 'explain'>,
   look: Look,
   pieces: readonly Piece[],

@@ -2,6 +2,7 @@ import { cloOfLook, isRemovable } from '../comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../model/index.ts';
 import { dressIndex, type KindId, type Slot } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
+import { isColdOutdoors, isForCold } from './warmth.ts';
 
 export interface Layers {
   readonly on: readonly string[];
@@ -21,6 +22,8 @@ const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
 ]);
 /** Clo by which a coat in a room counts as more than it is; beyond any garment. */
 const COAT_IN_A_ROOM = 5;
+/** The same for a coat worn out of doors with the jumper in the hand: layers go on from inside out. */
+const OUT_OF_ORDER = 2;
 
 /**
  * Which of a look's layers are worn at the middle of the occasion's temperatures, and which are taken along: as little
@@ -39,11 +42,14 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
   const off = cloOfLook(look, pieces).off;
   const wet = occasion.needs.includes('rain') && occasion.setting.where === 'outdoors';
   const indoors = occasion.setting.where === 'indoors';
+  const cold = isColdOutdoors(moment);
   const dressy = dressIndex(occasion.dress) >= JACKET_FROM;
   const mustBeOn = layers.filter(({ piece, slot }) => {
-    const { suits, kind } = pieces.get(piece) ?? {};
+    const known = pieces.get(piece);
+    const { suits, kind } = known ?? {};
+    const forCold = cold && known !== undefined && isForCold(known);
     const forRain = wet && slot === 'outer layer' && suits?.includes('rain') === true;
-    return forRain || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
+    return forRain || forCold || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
   });
   const burdenOf = ({ piece, slot }: WornPiece): number =>
     (pieces.get(piece)?.clo.value ?? 0) + (indoors && COAT_SLOTS.has(slot) ? COAT_IN_A_ROOM : 0);
@@ -51,7 +57,11 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
   for (let chosen = 0; chosen < 2 ** layers.length; chosen += 1) {
     const worn = layers.filter((_, index) => (chosen & (2 ** index)) !== 0);
     const clo = off + worn.reduce((sum, { piece }) => sum + (pieces.get(piece)?.clo.value ?? 0), 0);
-    const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0);
+    const outermostFirst =
+      !indoors &&
+      worn.some((layer) => layer.slot === 'outer layer' && !mustBeOn.includes(layer)) &&
+      layers.some((layer) => layer.slot === 'mid layer' && !worn.includes(layer));
+    const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0) + (outermostFirst ? OUT_OF_ORDER : 0);
     const coated = indoors && worn.some(({ slot }) => COAT_SLOTS.has(slot));
     const inOrder = !coated || layers.every((layer) => COAT_SLOTS.has(layer.slot) || worn.includes(layer));
     const right = inOrder && clo >= asked.min && mustBeOn.every((layer) => worn.includes(layer));

@@ -1,3 +1,4 @@
+import { cloOfLook, warmLayers } from '../comfort/index.ts';
 import type { Look } from '../model/index.ts';
 import { ACTIVITIES, type Slot } from '../vocabulary/index.ts';
 import type { Candidate } from './candidates.ts';
@@ -5,6 +6,7 @@ import { COAT_SLOTS, layersFor } from './layers.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom } from './room.ts';
 import { tasteCost } from './taste.ts';
+import { createWarmthCost } from './warmth.ts';
 
 /** What a plan is judged by once every occasion that can be served is. Own choice; lower is better. */
 const COST = {
@@ -30,14 +32,17 @@ const COST = {
   kilogramInTransit: -12,
   /** A look that keeps warm in a room only with the coat on: more than changing clothes. */
   coatInARoom: 12,
-  /** Nothing warm for the way to an indoor occasion when it is cold outside. */
+  /** Nothing warm for the way to an indoor occasion when it is cold outside, and when it is colder still. */
   coldWay: 2,
+  bitterWay: 8,
   /** No piece for rain when rain is likely. */
   wet: 2,
 } as const;
 
 /** Below this outside, people want something over an indoor look on the way. Own choice. */
-const COLD_WAY_C = 14;
+export const COLD_WAY_C = 14;
+/** Below this nobody goes without a coat. Own choice. */
+const BITTER_WAY_C = 5;
 /** Chance of rain from which a look outdoors does better with something for it. Own choice, percent. */
 const LIKELY_RAIN_PERCENT = 50;
 const TIRING_MET = 2.6;
@@ -63,7 +68,12 @@ export const changeBetween = (before: Look | undefined, after: Look): Change => 
   return clothes(before, layers) === clothes(after, layers) ? 'goes on' : 'layers only';
 };
 
-const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): number => {
+const ownCost = (
+  problem: PlanProblem,
+  index: number,
+  candidate: Candidate,
+  warmthCost: ReturnType<typeof createWarmthCost>,
+): number => {
   const moment = problem.moments[index];
   if (moment === undefined) return 0;
   let cost = COST.rank * (1 - candidate.quality) + (candidate.favourite ? COST.favourite : 0);
@@ -72,13 +82,19 @@ const ownCost = (problem: PlanProblem, index: number, candidate: Candidate): num
     return found === undefined ? [] : [{ piece: found, slot }];
   });
   cost += tasteCost(moment.occasion, pieces);
+  cost += warmthCost(
+    cloOfLook(candidate.look, problem.pieces).on,
+    pieces.map(({ piece }) => piece),
+    warmLayers(candidate.look, problem.pieces).length,
+  );
   if (isInARoom(moment.occasion)) {
     const { on } = layersFor(moment, candidate.look, problem.pieces);
     if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
   }
   const outside = moment.weather;
   if (outside !== undefined && moment.occasion.setting.where === 'indoors' && outside.lowC < COLD_WAY_C) {
-    if (!pieces.some(({ slot }) => slot === 'outer layer')) cost += COST.coldWay;
+    if (!pieces.some(({ slot }) => slot === 'outer layer'))
+      cost += outside.lowC <= BITTER_WAY_C ? COST.bitterWay : COST.coldWay;
   }
   if (
     outside !== undefined &&
@@ -123,6 +139,7 @@ const numbering = (): ((text: string) => number) => {
  */
 export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number) => {
   const known = problem.moments.map(() => new Map<Candidate, Facts>());
+  const warmth = problem.moments.map(createWarmthCost);
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
   const [pieceNumber, coreNumber, clothesNumber] = [numbering(), numbering(), numbering()];
   const weights = [...problem.pieces].map(([id, piece]) => {
@@ -134,7 +151,7 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
     if (before !== undefined) return before;
     const { look, core, identity } = candidate;
     const facts: Facts = {
-      own: ownCost(problem, index, candidate),
+      own: ownCost(problem, index, candidate, warmth[index] ?? (() => 0)),
       pieces: candidate.pieces.map(pieceNumber),
       core: coreNumber(core),
       garments: look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => pieceNumber(piece)),

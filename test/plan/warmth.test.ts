@@ -1,0 +1,100 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Occasion, Piece, PlannedOccasion } from '../../lib/model/index.ts';
+import { createWardrobeEngine } from '../../lib/outfit/index.ts';
+import { type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
+import { loadSolver } from '../../lib/solver/index.ts';
+import { brief, capsule, occasion, piece, weather } from './trip.ts';
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await loadSolver();
+});
+
+const sourceOf = (pieces: readonly Piece[]): LookSource => {
+  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
+  return {
+    rank: engine.rank,
+    explain: (ids, restriction) => {
+      const { goes, look } = engine.explain([...ids], restriction);
+      return { goes, reasons: [], ...(look === undefined ? {} : { look }) };
+    },
+  };
+};
+
+const TOP = piece('top', 'long-sleeved tee');
+const CARDIGAN = piece('cardigan', 'cardigan');
+const TROUSERS = piece('trousers', 'chinos');
+const BOOTS = piece('boots', 'lace-up boots');
+const COAT = piece('coat', 'wool coat', { dress: { low: 0, high: 3 } });
+const SCARF = piece('scarf', 'scarf');
+const GLOVES = piece('gloves', 'gloves');
+const BEANIE = piece('beanie', 'beanie');
+const BAG = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT, SCARF, GLOVES, BEANIE];
+
+const plannedAt = async (
+  pieces: readonly Piece[],
+  [lowC, highC]: readonly [number, number],
+  change: Partial<Occasion> = {},
+): Promise<PlannedOccasion> => {
+  const [place] = brief().places;
+  if (place === undefined) throw new Error('the trip has a place');
+  const trip = brief({
+    places: [{ ...place, weather: weather(lowC, highC, 0) }],
+    occasions: [
+      occasion('2027-10-03', 'Stroll', {
+        at: '15:00',
+        setting: { where: 'outdoors', sun: 'shade' },
+        activity: 'strolling',
+        ...change,
+      }),
+    ],
+  });
+  const plan = await planTrip({
+    brief: trip,
+    traveller: 'Ada',
+    capsule: capsule(),
+    pieces,
+    engine: sourceOf(pieces),
+    solver,
+  });
+  const planned = plan.days.flatMap(({ occasions }) => occasions)[0];
+  if (planned === undefined) throw new Error('the trip has an occasion');
+  return planned;
+};
+const worn = ({ look }: PlannedOccasion): readonly string[] => look?.worn.map((one) => one.piece) ?? [];
+
+/** What people wear in cold and heat: common practice, no source. */
+describe('clothes for the weather', () => {
+  it('covers head, neck and hands in the cold', async () => {
+    const cold = await plannedAt(BAG, [-1, 5], { degreesOff: 5 });
+    expect(worn(cold)).toEqual(expect.arrayContaining(['coat', 'scarf', 'gloves', 'beanie']));
+    expect(cold.layersOn).toEqual(expect.arrayContaining(['coat', 'scarf', 'gloves']));
+    expect(worn(await plannedAt(BAG, [20, 24]))).not.toEqual(expect.arrayContaining(['scarf']));
+  });
+
+  it('does not dress colder because the client could bear it', async () => {
+    const bag = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT];
+    for (const pieces of [bag, bag.toReversed()]) {
+      const allowed = await plannedAt(pieces, [2, 6], { degreesOff: 5 });
+      expect(worn(allowed)).toEqual(expect.arrayContaining(['coat', 'cardigan']));
+    }
+  });
+
+  it('carries no layer in the heat', async () => {
+    const [tee, shorts, sandals] = [piece('tee', 't-shirt'), piece('shorts', 'shorts'), piece('sandals', 'sandals')];
+    const hot = await plannedAt([CARDIGAN, COAT, SCARF, tee, shorts, sandals], [27, 33]);
+    expect(worn(hot).toSorted()).toEqual(['sandals', 'shorts', 'tee']);
+  });
+
+  it('puts the jumper on before the coat', async () => {
+    const both: number[] = [];
+    for (const highC of [8, 10, 12, 14, 16]) {
+      const { layersOn, look } = await plannedAt([TOP, CARDIGAN, TROUSERS, BOOTS, COAT], [highC - 4, highC]);
+      const layered = look?.worn.some(({ piece: id, slot }) => id === 'cardigan' && slot === 'mid layer') === true;
+      if (!layered || !layersOn.includes('coat')) continue;
+      both.push(highC);
+      expect(layersOn).toContain('cardigan');
+    }
+    expect(both).not.toEqual([]);
+  });
+});
