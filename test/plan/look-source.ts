@@ -3,6 +3,10 @@ import type { Look, Piece, WornPiece } from '../../lib/model/index.ts';
 import type { LookRestriction, LookSource, RankedLook } from '../../lib/plan/index.ts';
 import { dressIndex, SLOTS, type Slot } from '../../lib/vocabulary/index.ts';
 
+/** Taken off at the door, and so without a say in the dress code. common practice, no source */
+const LEFT_AT_DOOR =
+  /coat$|^(parka|rain jacket|windbreaker|down jacket|cape|beanie|(chunky )?scarf|(leather )?gloves|mittens)$/;
+
 /** Piece sets that never go together, as `a+b` in any order. */
 export type Clashes = ReadonlySet<string>;
 
@@ -46,7 +50,10 @@ export const meets = (look: Look, pieces: ReadonlyMap<string, Piece>, restrictio
   const { dress, clo, needs = [], heelCmAtMost } = restriction;
   if (
     dress !== undefined &&
-    worn.some((piece) => piece.dress.low > dressIndex(dress) || piece.dress.high < dressIndex(dress))
+    worn.some(
+      (piece) =>
+        !LEFT_AT_DOOR.test(piece.kind) && (piece.dress.low > dressIndex(dress) || piece.dress.high < dressIndex(dress)),
+    )
   )
     return false;
   const range = cloOfLook(look, pieces);

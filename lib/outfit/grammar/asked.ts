@@ -2,6 +2,7 @@ import { DRESS_CODES, dressIndex } from '../../vocabulary/dress-codes.ts';
 import type { Need } from '../../vocabulary/needs.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { FLAT_HEEL_CM, type Restriction } from '../restriction.ts';
+import { isLeftAtDoor } from '../rules/traits.ts';
 import type { Worn } from '../worn.ts';
 import type { CoreForm } from './forms.ts';
 
@@ -41,7 +42,7 @@ export const formRefused = (form: CoreForm, { cores, dress, needs }: Restriction
 };
 
 const dressRefused = ({ piece }: Worn, { dress }: Restriction): Phrase | undefined => {
-  if (dress === undefined) return undefined;
+  if (dress === undefined || isLeftAtDoor(piece)) return undefined;
   const asked = dressIndex(dress);
   const said = { piece: piece.name, asked: dress };
   if (piece.dress.high < asked) {

@@ -1,6 +1,7 @@
 import type { DressInterval, Piece } from '../../model/piece.ts';
 import { DRESS_CODES } from '../../vocabulary/dress-codes.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
+import { isLeftAtDoor } from '../rules/traits.ts';
 
 const DRESSIEST = DRESS_CODES.length - 1;
 
@@ -14,8 +15,9 @@ export interface DressSpan extends DressInterval {
   readonly highSetBy: readonly string[];
 }
 
-/** What all pieces have in common on the dress scale; the whole scale for none. */
-export const dressSpanOf = (pieces: readonly Pick<Piece, 'id' | 'dress'>[]): DressSpan => {
+/** What all pieces worn indoors have in common on the dress scale; the whole scale for none. */
+export const dressSpanOf = (worn: readonly Pick<Piece, 'id' | 'dress' | 'kind' | 'places'>[]): DressSpan => {
+  const pieces = worn.filter((piece) => !isLeftAtDoor(piece));
   const low = Math.max(0, ...pieces.map(({ dress }) => dress.low));
   const high = Math.min(DRESSIEST, ...pieces.map(({ dress }) => dress.high));
   const idsWhere = (sets: (dress: DressInterval) => boolean): readonly string[] =>

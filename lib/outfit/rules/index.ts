@@ -1,5 +1,5 @@
 import { COLOUR, HUE_FAMILIES_AT_MOST } from './colour.ts';
-import { DRESS_MEETS } from './dress.ts';
+import { DRESS_MEETS, ON_THE_WAY } from './dress.ts';
 import { FABRIC } from './fabric.ts';
 import { BARE_LEGS, LEGWEAR_SUITS, SHOES_SUIT, SHORTS_SHOES } from './feet.ts';
 import {
@@ -28,6 +28,7 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   NEVER_TOGETHER,
   ALWAYS_TOGETHER,
   DRESS_MEETS,
+  ON_THE_WAY,
   COLOUR,
   HUE_FAMILIES_AT_MOST,
   PATTERN_COUNT,
@@ -65,6 +66,7 @@ export type HouseRuleId =
   | 'never-together'
   | 'always-together'
   | 'dress-meets'
+  | 'on-the-way'
   | 'colour'
   | 'hue-families'
   | 'pattern-count'

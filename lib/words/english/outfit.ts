@@ -18,6 +18,8 @@ export const outfit = {
   'rule dress-meets': () => 'All pieces of a look have a dress code in common.',
   'rule one-season': () => 'Shorts and bare shoes are not worn with winter clothes.',
   'rule shoes-suit': () => 'Shoes suit the hem above them.',
+  'rule on-the-way': () =>
+    'A coat, gloves or a scarf for warmth set no dress code; they are about as dressy as the rest.',
   'rule shorts-shoes': () => 'Shorts go with light shoes: trainers, canvas, loafers or sandals.',
   'rule underlayer-alone': () => 'A thermal top is worn under something.',
   'rule bag-by-the-water': () => 'A bag for the water is of cloth or straw.',

@@ -21,6 +21,8 @@ export const outfit = {
   'rule dress-meets': () => 'Alle Teile eines Looks haben einen Dresscode gemeinsam.',
   'rule one-season': () => 'Shorts und offene Schuhe werden nicht mit Winterkleidung getragen.',
   'rule shoes-suit': () => 'Die Schuhe passen zum Saum darüber.',
+  'rule on-the-way': () =>
+    'Mantel, Handschuhe und Wollschal bestimmen nicht, wie elegant der Look ist; sie sollen aber dazu passen.',
   'rule shorts-shoes': () => 'Zu Shorts gehören leichte Schuhe: Sneaker, Stoffschuhe, Loafer oder Sandalen.',
   'rule underlayer-alone': () => 'Ein Thermoshirt trägt man unter etwas.',
   'rule bag-by-the-water': () => 'Eine Tasche fürs Wasser ist aus Stoff oder Stroh.',
