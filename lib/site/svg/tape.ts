@@ -49,6 +49,8 @@ export interface WeightBar {
 }
 
 const BAR_WIDTH = 500;
+/** Two numbers under a bar stand at least so far apart, in its units. */
+const LABEL_APART = 120;
 
 export const weightBar = (
   pieces: readonly { readonly grams: number; readonly fill: string; readonly title: string }[],
@@ -72,9 +74,11 @@ export const weightBar = (
     });
   const ticks: Tick[] = [];
   const every = whole > 12 ? 5 : 3;
+  // the end has its number too, where the last whole step leaves room for it
+  const endHasRoom = (whole % every) * (BAR_WIDTH / whole) >= LABEL_APART;
   for (let half = 0; half <= whole * 2; half += 1) {
     const kilograms = half / 2;
-    const labelled = kilograms % every === 0;
+    const labelled = kilograms % every === 0 || (kilograms === whole && endHasRoom);
     ticks.push({
       at: round(x(kilograms * 1000)),
       long: half % 2 === 0,

@@ -4,9 +4,14 @@ import type { Download, PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type DayView, dayViews } from './days.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type BagView, bagViews, downloadLinks, type PackingView } from './packing.ts';
+import { type BagView, bagViews } from './packing.ts';
 import { hasShopping } from './shopping.ts';
 import { type LookTile, tileOf } from './tile.ts';
+
+export interface SheetLink {
+  readonly href: string;
+  readonly text: string;
+}
 
 export interface CoverView {
   readonly frame: Frame;
@@ -33,7 +38,8 @@ export interface CoverView {
     readonly cloths: readonly string[];
   }[];
   readonly bags: readonly BagView[];
-  readonly downloads: PackingView['downloads'];
+  /** The sheets to print, a row a paper. */
+  readonly papers: readonly { readonly paper: string; readonly links: readonly SheetLink[] }[];
   readonly cautions: readonly string[];
   readonly words: Readonly<
     Record<
@@ -80,6 +86,14 @@ const siblingsOf = ({ guide, family }: CoverQuestion, voice: SiteVoice): CoverVi
       const cloth = pictures.cloth[id]?.address;
       return cloth === undefined ? [] : [`${other.id === guide.id ? '' : `../${other.capsule.id}/`}${cloth}`];
     }),
+  }));
+
+const papersOf = (downloads: readonly Download[], { word }: SiteVoice): CoverView['papers'] =>
+  [...new Set(downloads.map(({ paper }) => paper))].map((paper) => ({
+    paper,
+    links: downloads
+      .filter((download) => download.paper === paper)
+      .map(({ kind, address }) => ({ href: address, text: word(`sheet ${kind}`) })),
   }));
 
 const countsOf = (guide: Guide, { formats, word }: SiteVoice): CoverView['counts'] => [
@@ -139,7 +153,7 @@ export const coverView = (question: CoverQuestion, voice: SiteVoice): CoverView 
     counts: countsOf(guide, voice),
     siblings: siblingsOf(question, voice),
     bags: bagViews(guide, pictures, voice),
-    downloads: downloadLinks(downloads, voice),
+    papers: papersOf(downloads, voice),
     cautions: brief.cautions,
     words: {
       day: word('the day'),

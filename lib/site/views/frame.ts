@@ -70,6 +70,9 @@ export interface FrameQuestion {
   readonly script?: string;
 }
 
+/** Pages where each small picture of a look fills its place, and so has a scale of its own. */
+const TILED: ReadonlySet<string> = new Set(['', 'looks/', 'days/', 'together/']);
+
 /** The frame of one page of a guide. */
 export const frameOf = ({ guide, voice, page, path, title, description, preview, script }: FrameQuestion): Frame => {
   const { brief, capsule, studio } = guide;
@@ -90,7 +93,10 @@ export const frameOf = ({ guide, voice, page, path, title, description, preview,
     })),
     navLabel: voice.word('nav label'),
     skip: voice.word('skip to content'),
-    foot: voice.word('cut for', { traveller: capsule.traveller, studio: studio.name }),
+    foot: voice.word(TILED.has(path) ? 'cut for tiled' : 'cut for', {
+      traveller: capsule.traveller,
+      studio: studio.name,
+    }),
     noindex: true,
     bodyClass: `p-${page}`,
     previewRoot: address === undefined ? base : `${address}/${guide.id}/`,

@@ -1,6 +1,7 @@
 import { lookComfort } from '../../comfort/index.ts';
 import { type Guide, isForWater } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
+import { KINDS, type KindGroup } from '../../vocabulary/index.ts';
 import { phrase } from '../../words/index.ts';
 import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -51,6 +52,17 @@ export interface NumbersView {
     >
   >;
 }
+
+/** Layered looks are made of these; shoes, bags and what finishes a look are in complete looks alone. */
+const IN_LAYERED: ReadonlySet<KindGroup> = new Set([
+  'tops',
+  'knits',
+  'bottoms',
+  'one-pieces',
+  'swimwear',
+  'layers',
+  'coats',
+]);
 
 interface ToldDay extends WarmthDay {
   readonly date: string;
@@ -119,12 +131,14 @@ export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
       looks: looks.map(({ number, lowC, highC }) => word('look at degrees', { number, low: lowC, high: highC })),
     })),
     worth: worthPlot(
-      earned.map(({ piece, looks }) => ({
-        grams: piece.grams.value,
-        looks,
-        fill: piece.colours[0]?.hex ?? '#888888',
-        name: piece.name,
-      })),
+      earned
+        .filter(({ piece }) => IN_LAYERED.has(KINDS[piece.kind].group))
+        .map(({ piece, looks }) => ({
+          grams: piece.grams.value,
+          looks,
+          fill: piece.colours[0]?.hex ?? '#888888',
+          name: piece.name,
+        })),
       { grams: formats.grams, count: formats.count },
     ),
     pieces: earned.map(({ piece, earning, looks }) => ({

@@ -50,6 +50,8 @@ export const site = {
   'trip dates': (v: { from: string; to: string }, f: Formats) => f.dateRange(v.from, v.to),
   'cut for': (v: { traveller: string; studio: string }) =>
     `Cut for ${v.traveller} by ${v.studio}. Drawn to scale; the tape is in centimetres.`,
+  'cut for tiled': (v: { traveller: string; studio: string }) =>
+    `Cut for ${v.traveller} by ${v.studio}. Each small picture has a scale of its own; the tape is in centimetres.`,
   'weather of a day': (v: { low: number; high: number; sky: string }, f: Formats) =>
     `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky] ?? v.sky}`,
   'no weather': () => 'No weather known',
@@ -201,7 +203,7 @@ export const site = {
     `look ${v.number}, ${f.celsiusRange(v.low, v.high)}`,
   'worth heading': () => 'Weight against looks',
   'worth means': () =>
-    'To the right the heavier pieces, upward those in more layered looks. Low and far right is what earns its place least.',
+    'To the right the heavier pieces, upward those in more layered looks. Low and far right is what earns its place least. Shoes, bags and accessories finish a look and are left out here.',
   'worth said': () => 'Weight of each piece against its layered looks; the table below has the numbers.',
   'brings heading': () => 'What each piece brings',
   'brings means': () => 'Looks that contain it, so looks lost if it stays at home.',

@@ -92,7 +92,7 @@ export const siteMore = {
   'look at degrees': (v, f) => `Look ${v.number}, ${f.celsiusRange(v.low, v.high)}`,
   'worth heading': () => 'Gewicht und Looks',
   'worth means': () =>
-    'Rechts stehen die schwereren Teile, oben die mit mehr Looks mit Schichten. Unten rechts steht, was sich am wenigsten lohnt.',
+    'Rechts stehen die schwereren Teile, oben die mit mehr Looks mit Schichten. Unten rechts steht, was sich am wenigsten lohnt. Schuhe, Taschen und Accessoires vollenden einen Look und fehlen hier.',
   'worth said': () => 'Das Gewicht jedes Teils und seine Looks mit Schichten; die Tabelle darunter nennt die Zahlen.',
   'brings heading': () => 'Was jedes Teil bringt',
   'brings means': () => 'Looks, in denen es vorkommt; so viele fallen weg, wenn es zu Hause bleibt.',

@@ -28,6 +28,8 @@ export const site = {
   'trip dates': (v, f) => f.dateRange(v.from, v.to),
   'cut for': (v) =>
     `Zugeschnitten für ${v.traveller} von ${v.studio}. Maßstäblich gezeichnet; das Maßband zeigt Zentimeter.`,
+  'cut for tiled': (v) =>
+    `Zugeschnitten für ${v.traveller} von ${v.studio}. Jedes kleine Bild hat seinen eigenen Maßstab; das Maßband zeigt Zentimeter.`,
   'weather of a day': (v, f) => `${f.celsiusRange(v.low, v.high)}, ${SKY[v.sky] ?? v.sky}`,
   'no weather': () => 'Kein Wetter bekannt',
   'the day': () => 'Der ganze Tag',
