@@ -167,6 +167,13 @@ describe('the wear table', () => {
     },
   );
 
+  it('marks a wash day only where something is washed', async () => {
+    expect(await textOf(wearTablePdf(guide, SOURCES))).toContain('wash that night');
+    const days = guide.plan.days.map((day) => ({ ...day, wash: [] }));
+    const unwashed = { ...guide, plan: { ...guide.plan, days } };
+    expect(await textOf(wearTablePdf(unwashed, SOURCES))).not.toContain('wash that night');
+  });
+
   it('counts what the plan wears on each day, and the grams a wearing costs', async () => {
     const { pages } = await readPdf(bytesOf(await wearTablePdf(guide, SOURCES)));
     const words = pages[0]?.words ?? [];

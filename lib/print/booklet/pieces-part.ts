@@ -34,7 +34,7 @@ const pieceCell = (job: Job, piece: Piece, photo: Picture | undefined): Block =>
   const words = stack(
     [
       tagged('P', text(setter, piece.name, resized(types.panel, 9.6))),
-      tagged('P', text(setter, `${colour}, ${piece.fabricText}`, types.key)),
+      tagged('P', text(setter, colour === piece.fabricText ? colour : `${colour}, ${piece.fabricText}`, types.key)),
       ...note,
     ],
     1,

@@ -83,7 +83,7 @@ const keyRow = (job: Job): Block => {
             button(surface, x + 1.15, y + 1.2, 1.15, inks.thread),
           ),
         ]),
-    ...(job.guide.brief.washDays.length === 0
+    ...(washDates(job).length === 0
       ? []
       : [
           item(job.say('wash line key'), (surface, x, y) =>
@@ -94,6 +94,10 @@ const keyRow = (job: Job): Block => {
   return tagged('P', row([...cells, { width: { share: 1 }, block: space(0) }], { gap: 6 }));
 };
 
+/** The wash days on which something is washed. */
+const washDates = ({ guide }: Job): readonly IsoDate[] =>
+  guide.plan.days.filter(({ wash }) => wash.length > 0).map(({ date }) => date);
+
 /** Broken lines down the table after each day of washing. */
 const washLines = (
   job: Job,
@@ -103,9 +107,10 @@ const washLines = (
   area: { x: number; y: number; height: number },
 ): void => {
   const { inks } = job;
+  const washes = washDates(job);
   surface.artifact(() => {
     for (const [index, date] of days.entries()) {
-      if (!job.guide.brief.washDays.includes(date)) continue;
+      if (!washes.includes(date)) continue;
       const x = area.x + daysFrom(columns) + (index + 1) * columns.day;
       stitch(surface, [x, area.y], [x, area.y + area.height], { colour: inks.water, width: 0.7, pitch: 2.2 });
       sign(surface, 'wash', { x: x - 2.1, y: area.y + area.height + 0.2, size: 4.2, colour: inks.water });

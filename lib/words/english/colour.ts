@@ -128,7 +128,8 @@ export const colour = {
     ),
   'far apart': (v: Differing) => sentence(`${pair(v)} are far apart.`),
 
-  'palette base': (v: { colours: readonly string[] }, f: Formats) => `The base is ${f.list(v.colours)}.`,
+  'palette base': (v: { colours: readonly string[] }, f: Formats) =>
+    `Seen most in these clothes: ${f.list(v.colours)}.`,
   'palette support': (v: { colours: readonly string[] }, f: Formats) =>
     sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
   'palette neutrals': (v: { colours: readonly string[] }, f: Formats) =>

@@ -122,7 +122,7 @@ export const colour = {
     ),
   'far apart': (v) => sentence(`${pair(v)} liegen weit auseinander`),
 
-  'palette base': (v, f) => `Die Basis: ${f.list(colourWords(v.colours))}.`,
+  'palette base': (v, f) => `Am meisten zu sehen: ${f.list(colourWords(v.colours))}.`,
   'palette support': (v, f) =>
     sentence(`${f.list(colourWords(v.colours))} ${v.colours.length === 1 ? 'begleitet' : 'begleiten'} sie`),
   'palette neutrals': (v, f) => `Ruhige Neutrale daneben: ${f.list(colourWords(v.colours))}.`,
