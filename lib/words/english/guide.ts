@@ -7,7 +7,7 @@ const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slic
 export const guide = {
   'as written': (v: { text: string }) => v.text,
   'wear it for': (v: { occasions: string[] }, f: Formats) => `${f.list(v.occasions)}.`,
-  'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also: ${f.list(v.occasions)}.`,
+  'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>
     upper(v.low === v.high ? `${v.low}.` : `${v.low} to ${v.high}.`),
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>

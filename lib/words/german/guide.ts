@@ -7,7 +7,7 @@ import { quoted } from './sentence.ts';
 export const guide = {
   'as written': (v) => v.text,
   'wear it for': (v, f) => `${f.list(v.occasions.map(quoted))}.`,
-  'wear it also for': (v, f) => `Auch: ${f.list(v.occasions.map(quoted))}.`,
+  'wear it also for': (v, f) => `Auch für ${f.list(v.occasions.map(quoted))}.`,
   'wear it anywhere': (v) =>
     v.low === v.high ? `Dresscode ${dress(v.low)}.` : `Dresscode ${dress(v.low)} bis ${dress(v.high)}.`,
   'wear it outdoors': (v, f) => `Draußen zu Fuß ${f.celsiusRange(v.low, v.high)}, je nach Lagen.`,
