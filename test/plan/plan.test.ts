@@ -119,6 +119,18 @@ describe('a plan', () => {
     expect(brokenPlan(made, trip, BASICS, fixed)).toEqual([]);
   });
 
+  it('names a coat for the way to a fixed look without one where it is cold outside, and none where it is mild', async () => {
+    const fixed = capsule({ fixed: [{ occasion: museum('2027-10-03').id, pieces: ['blouse', 'jeans', 'loafers'] }] });
+    const said = async (lowC: number): Promise<readonly string[]> => {
+      const places = trip.places.map((place) => ({ ...place, days: {}, weather: weather(lowC, lowC + 6) }));
+      const made = await plan({ ...trip, places }, BASICS, { capsule: fixed });
+      const there = made.days.flatMap(({ occasions }) => occasions).find(({ look }) => look?.worn.length === 3);
+      return words(there?.reasons ?? []);
+    };
+    expect(await said(3)).toContain('For the way there and back, coat: down to 3°C outside that day.');
+    expect((await said(18)).filter((text) => text.startsWith('For the way'))).toEqual([]);
+  });
+
   it('plans only for those the occasion concerns', async () => {
     const two = brief({ ...trip, occasions: [{ ...museum('2027-10-03'), travellers: ['Bo'] }, museum('2027-10-04')] });
     expect((await plan(two, BASICS)).of).toBe(1);
