@@ -3,7 +3,7 @@ import { checkList, chooseCapsule, listFromTraits, type Proposal } from '../caps
 import { briefFor, type Trip, wardrobeOn, writeInstead } from '../content/index.ts';
 import type { Brief, Capsule, PackingListPlan, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
-import { phrase } from '../words/index.ts';
+import { capital, phrase } from '../words/index.ts';
 import { capsuleText } from './capsule-text.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
@@ -114,7 +114,7 @@ const limitOf = (option: string | boolean | undefined, name: string): number | u
 };
 
 /** A title made of the name a new file is given: "lighter-linen" is "Lighter linen". */
-const titleOf = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' ');
+const titleOf = (name: string): string => capital(name.replaceAll('-', ' '));
 
 export const chooseVerb: Verb = {
   name: 'choose',

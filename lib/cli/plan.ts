@@ -42,7 +42,7 @@ const occasionLines = (
 };
 
 const headingOf = ({ date, place, weather, homeward }: PlannedDay, { say, formats }: Voice): string => {
-  if (homeward === true) return `${formats.date(date)}, ${say(phrase('plan', 'homeward', {})).toLowerCase()}`;
+  if (homeward === true) return say(phrase('plan', 'homeward on', { date }));
   const where = `${formats.date(date)}${place === undefined ? '' : `, ${place}`}`;
   if (weather === undefined) return where;
   const told = { low: weather.lowC, high: weather.highC, sky: skyOf(weather.rainPercent) };

@@ -57,7 +57,7 @@ export const capsule = {
   'add to wardrobe': ({ lacking, kinds, what }: { lacking: number; kinds: readonly string[]; what: string }, f) =>
     `Add ${pieces(lacking, f)} to the wardrobe (${f.either(kinds)}), or ask for fewer under “${what}”.`,
   'line unfillable': ({ what, wanted, lacking }: { what: string; wanted: number; lacking: number }, f) =>
-    `The list asks for ${pieces(wanted, f)} under “${what}”; ${lacking === wanted ? 'none' : f.plural(wanted - lacking, { one: 'only # of them', other: 'only # of them' })} can be found.`,
+    `The list asks for ${pieces(wanted, f)} under “${what}”; ${lacking === wanted ? 'none' : `only ${f.count(wanted - lacking)} of them`} can be found.`,
   'list too long': ({ listed, most }: { listed: number; most: number }, f) =>
     `The list asks for ${pieces(listed, f)}, and at most ${f.count(most)} may be packed.`,
   'list too long mend': ({ over }: { over: number }, f) =>

@@ -1,4 +1,5 @@
 import type { Formats } from '../formats.ts';
+import { capital } from '../letters.ts';
 
 interface TwoColours {
   readonly one: string;
@@ -7,8 +8,6 @@ interface TwoColours {
 
 /** "Rust with rust" reads badly; two colours of one name are said once. */
 const pair = ({ one, two }: TwoColours): string => (one === two ? `two tones of ${one}` : `${one} and ${two}`);
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 interface Differing extends TwoColours {
   readonly direction: string;
@@ -86,62 +85,62 @@ const RELATIONS: Readonly<Record<string, string>> = {
 
 /** English sentences of the colour room. */
 export const colour = {
-  'metal goes': (v: TwoColours) => sentence(`${pair(v)}: metal goes with everything.`),
+  'metal goes': (v: TwoColours) => capital(`${pair(v)}: metal goes with everything.`),
   same: (v: TwoColours) =>
-    sentence(v.one === v.two ? `one colour throughout, ${v.one}.` : `${v.one} and ${v.two} are the same to the eye.`),
-  'near darks': (v: TwoColours) => sentence(`${pair(v)} are two different darks: side by side by daylight it shows.`),
+    capital(v.one === v.two ? `one colour throughout, ${v.one}.` : `${v.one} and ${v.two} are the same to the eye.`),
+  'near darks': (v: TwoColours) => capital(`${pair(v)} are two different darks: side by side by daylight it shows.`),
   'near neutrals': (v: TwoColours) =>
-    sentence(`${pair(v)} nearly match: choose the same one, or a clear step lighter or darker.`),
+    capital(`${pair(v)} nearly match: choose the same one, or a clear step lighter or darker.`),
   'near miss': (v: TwoColours) =>
-    sentence(`${pair(v)} nearly match, and that looks like a mistake: choose the same one, or a clear step away.`),
-  'two neutrals': (v: TwoColours) => sentence(`${pair(v)}: two neutrals, always right.`),
+    capital(`${pair(v)} nearly match, and that looks like a mistake: choose the same one, or a clear step away.`),
+  'two neutrals': (v: TwoColours) => capital(`${pair(v)}: two neutrals, always right.`),
   'neutral goes': (v: { neutral: string; colour: string }) =>
-    sentence(`${v.neutral} is a neutral and lets ${v.colour} speak.`),
-  'tone on tone': (v: TwoColours) => sentence(`${pair(v)}: tone on tone, one hue lighter and darker.`),
-  neighbouring: (v: TwoColours) => sentence(`${pair(v)} are neighbours on the colour wheel.`),
-  contrast: (v: TwoColours) => sentence(`${pair(v)} are a contrast that works because one of them keeps back.`),
-  triad: (v: TwoColours) => sentence(`${pair(v)} stand a third of the colour wheel apart: lively, yet balanced.`),
-  split: (v: TwoColours) => sentence(`${pair(v)} are nearly opposite on the colour wheel: a strong pair.`),
-  opposite: (v: TwoColours) => sentence(`${pair(v)} are opposites on the colour wheel: each makes the other glow.`),
+    capital(`${v.neutral} is a neutral and lets ${v.colour} speak.`),
+  'tone on tone': (v: TwoColours) => capital(`${pair(v)}: tone on tone, one hue lighter and darker.`),
+  neighbouring: (v: TwoColours) => capital(`${pair(v)} are neighbours on the colour wheel.`),
+  contrast: (v: TwoColours) => capital(`${pair(v)} are a contrast that works because one of them keeps back.`),
+  triad: (v: TwoColours) => capital(`${pair(v)} stand a third of the colour wheel apart: lively, yet balanced.`),
+  split: (v: TwoColours) => capital(`${pair(v)} are nearly opposite on the colour wheel: a strong pair.`),
+  opposite: (v: TwoColours) => capital(`${pair(v)} are opposites on the colour wheel: each makes the other glow.`),
   'awkward clash': (v: TwoColours) =>
-    sentence(`${pair(v)} are equally strong and neither near nor opposite: they compete.`),
+    capital(`${pair(v)} are equally strong and neither near nor opposite: they compete.`),
   'vivid clash': (v: TwoColours) =>
-    sentence(`${pair(v)} are both vivid and equally light: the edge between them flickers.`),
+    capital(`${pair(v)} are both vivid and equally light: the edge between them flickers.`),
   'shared colour': (v: TwoColours) =>
-    v.one === v.two ? sentence(`${v.one} is in both and ties them.`) : sentence(`${pair(v)} pick each other up.`),
-  'same to the eye': (v: TwoColours) => sentence(`${pair(v)}: the same to the eye.`),
+    v.one === v.two ? capital(`${v.one} is in both and ties them.`) : capital(`${pair(v)} pick each other up.`),
+  'same to the eye': (v: TwoColours) => capital(`${pair(v)}: the same to the eye.`),
   'nearly the same': (v: Differing) =>
-    sentence(
+    capital(
       `${v.two} is nearly ${v.one}, ${v.direction === 'another hue' ? 'with a touch of another hue' : `barely ${way(v)}`}.`,
     ),
   'a shade apart': (v: Differing) =>
-    sentence(
+    capital(
       v.direction === 'another hue'
         ? `${v.two} leans to another hue than ${v.one}.`
         : `${v.two} is a shade ${way(v)} than ${v.one}.`,
     ),
   'clearly different': (v: Differing) =>
-    sentence(
+    capital(
       v.direction === 'another hue'
         ? `${v.two} is clearly another colour than ${v.one}.`
         : `${v.two} is clearly ${way(v)} than ${v.one}.`,
     ),
-  'far apart': (v: Differing) => sentence(`${pair(v)} are far apart.`),
+  'far apart': (v: Differing) => capital(`${pair(v)} are far apart.`),
 
   'palette base': (v: { colours: readonly string[] }, f: Formats) =>
     `Seen most in these clothes: ${f.list(v.colours)}.`,
   'palette support': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
+    capital(`${f.list(v.colours)} ${v.colours.length === 1 ? 'supports' : 'support'} it.`),
   'palette neutrals': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(
+    capital(
       `${f.list(v.colours)} ${v.colours.length === 1 ? 'is a quiet neutral beside them' : 'are quiet neutrals beside them'}.`,
     ),
   'palette metal': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(
+    capital(
       `${f.list(v.colours)} ${v.colours.length === 1 ? 'is the metal worn with it' : 'are the metals worn with it'}.`,
     ),
   'palette accent': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
+    capital(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
   'palette pairs': (v: { going: number; of: number }, f: Formats) =>
     v.going === v.of
       ? `Every top goes with every bottom by colour: ${f.plural(v.of, { one: '# pair', other: '# pairs' })}.`
@@ -156,22 +155,22 @@ export const colour = {
     const stray = `${f.list(v.outside)} ${v.outside.length === 1 ? 'strays' : 'stray'} from the rest of the palette`;
     const kept = TEMPLATES[v.type]?.(f.list(v.first), f.list(v.second), v.first.length > 1);
     if (kept === undefined) return 'The palette is all neutrals.';
-    if (v.first.length === 0) return sentence(`${stray}.`);
-    return sentence(`apart from the neutrals, ${kept}${v.outside.length === 0 ? '' : `; ${stray}`}.`);
+    if (v.first.length === 0) return capital(`${stray}.`);
+    return capital(`apart from the neutrals, ${kept}${v.outside.length === 0 ? '' : `; ${stray}`}.`);
   },
-  'template one': (v: { colour: string }) => sentence(`${v.colour} is the one colour among neutrals.`),
-  'addition goes': (v: Addition, f: Formats) => sentence(`${goesWith(v, f)}.`),
+  'template one': (v: { colour: string }) => capital(`${v.colour} is the one colour among neutrals.`),
+  'addition goes': (v: Addition, f: Formats) => capital(`${goesWith(v, f)}.`),
   'addition ties': (v: AdditionOfPieces, f: Formats) =>
-    sentence(`${goesWith(v, f)} and pick up the colours of ${f.list(v.pieces)}.`),
+    capital(`${goesWith(v, f)} and pick up the colours of ${f.list(v.pieces)}.`),
   'addition frees': (v: AdditionOfPieces, f: Formats) =>
-    sentence(`${goesWith(v, f)} and give ${f.list(v.pieces)} something to go with.`),
+    capital(`${goesWith(v, f)} and give ${f.list(v.pieces)} something to go with.`),
   'suggested palette': (
     v: { scheme: string; seed: string; colours: readonly string[]; bases: readonly string[] },
     f: Formats,
-  ) => sentence(`${v.seed} with ${SCHEMES[v.scheme] ?? ''}, ${f.list(v.colours)}, on a base of ${f.list(v.bases)}.`),
+  ) => capital(`${v.seed} with ${SCHEMES[v.scheme] ?? ''}, ${f.list(v.colours)}, on a base of ${f.list(v.bases)}.`),
 
   lonely: (v: { piece: string }) => `${v.piece} goes with nothing else in the capsule by colour.`,
-  'lonely why': (v: { colour: string }) => sentence(`${v.colour} clashes or nearly matches wherever it is tried.`),
+  'lonely why': (v: { colour: string }) => capital(`${v.colour} clashes or nearly matches wherever it is tried.`),
   'lonely mend': () => 'Leave it at home, or add a neutral to wear it with.',
   'lonely mend by': (v: { colour: string; as: string }) =>
     `Leave it at home, or add ${article(`${v.colour} ${v.as}`)}.`,
@@ -198,9 +197,9 @@ export const colour = {
   'hard to tell mend': () =>
     'Their names stand with it among the looks, on its day and on its page; name them too wherever else you show it.',
 
-  'role name': (v: { role: string }) => sentence(v.role),
+  'role name': (v: { role: string }) => capital(v.role),
   'relation name': (v: { relation: string }) => RELATIONS[v.relation] ?? v.relation,
-  'vision name': (v: { vision: string }) => sentence(v.vision),
+  'vision name': (v: { vision: string }) => capital(v.vision),
   'vision plain': (v: { vision: string }) => VISIONS[v.vision] ?? v.vision,
   'family name': (v: { family: string }) => v.family,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,8 +1,9 @@
 import type { Formats } from '../formats.ts';
+import { lower } from '../letters.ts';
 
 /** "Ada’s case", "the shared suitcase"; a bag's name begins with a capital where it stands alone. */
 const bagOf = ([owner = '', ...others]: readonly string[], bag: string): string =>
-  `${others.length > 0 ? 'the shared' : `${owner}’s`} ${bag.charAt(0).toLowerCase()}${bag.slice(1)}`;
+  `${others.length > 0 ? 'the shared' : `${owner}’s`} ${lower(bag)}`;
 
 /** English sentences of moods side by side, and of travellers side by side. Counts come as digits, of any size. */
 export const compare = {

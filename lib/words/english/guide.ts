@@ -1,7 +1,5 @@
 import type { Formats } from '../formats.ts';
-
-const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital, lower } from '../letters.ts';
 
 /** English sentences of the guide itself: names of looks and when to wear them. */
 export const guide = {
@@ -9,7 +7,7 @@ export const guide = {
   'wear it for': (v: { occasions: string[] }, f: Formats) => `${f.list(v.occasions)}.`,
   'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>
-    upper(v.low === v.high ? `${v.low}.` : `${v.low} to ${v.high}.`),
+    capital(v.low === v.high ? `${v.low}.` : `${v.low} to ${v.high}.`),
   'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
     `Outdoors on foot ${f.celsiusRange(v.low, v.high)}, layers on or off.`,
   'wear it indoors': (v: { low: number; high: number }, f: Formats) =>

@@ -1,4 +1,5 @@
 import type { Formats } from '../formats.ts';
+import { capital } from '../letters.ts';
 import { aThing, type Thing, thingWords } from './things.ts';
 
 const looks = (count: string, f: Formats): string =>
@@ -10,7 +11,6 @@ interface Gain {
 }
 const gained = ({ adds, complete }: Gain, f: Formats): string =>
   complete === 1 ? f.plural(BigInt(adds), { one: '# complete look', other: '# complete looks' }) : looks(adds, f);
-const opened = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** English sentences of what would make a capsule better, and of what it costs. Counts come as digits, of any size. */
 export const improve = {
@@ -26,8 +26,8 @@ export const improve = {
   'buy heading': () => 'Worth buying',
   'no purchase': () => 'No piece on the list would add a look.',
   'nothing worth buying': () => 'Nothing has to be bought: the wardrobe already holds what adds as much.',
-  thing: (thing: Thing) => opened(thingWords(thing)),
-  buy: (v: Thing & Gain, f: Formats) => `${opened(aThing(v))} would add ${gained(v, f)}.`,
+  thing: (thing: Thing) => capital(thingWords(thing)),
+  buy: (v: Thing & Gain, f: Formats) => `${capital(aThing(v))} would add ${gained(v, f)}.`,
   'also in': ({ colours, more }: { colours: readonly string[]; more: number }, f: Formats) =>
     `As many in ${f.either(more === 0 ? colours : [...colours, f.plural(more, { one: '# colour more', other: '# colours more' })])}.`,
   instead: (v: Gain & { piece: string }, f: Formats) =>

@@ -1,12 +1,11 @@
 import type { Formats } from '../formats.ts';
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from '../letters.ts';
 
 /** English sentences of the palette page. */
 export const palette = {
   'wheel said': (v: { families: readonly string[] }) => `The palette on the colour wheel. ${v.families.join(' ')}`,
   'wheel family': (v: { family: string; colours: readonly string[] }, f: Formats) =>
-    sentence(`${v.family}: ${f.list(v.colours)}.`),
+    capital(`${v.family}: ${f.list(v.colours)}.`),
   'wheel means': () =>
     'Each dot is a colour. Its direction is the hue, its distance from the middle the strength, its size how much of it is seen. Colours across the middle from each other are opposites.',
   'hue heading': () => 'Hue',
@@ -16,13 +15,13 @@ export const palette = {
   'relations means': () =>
     'What counts is where two colours stand on the wheel, and how strong and how light they are.',
   'neutrals go': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(
+    capital(
       v.colours.length === 1
         ? `${f.list(v.colours)} is a neutral and goes with every colour here.`
         : `${f.list(v.colours)} are neutrals and go with every colour here.`,
     ),
   'metals go': (v: { colours: readonly string[] }, f: Formats) =>
-    sentence(`${f.list(v.colours)}: metal goes with everything.`),
+    capital(`${f.list(v.colours)}: metal goes with everything.`),
   'every two': () => 'Every two colours, with the reason',
   'two colours': () => 'Two colours',
   relation: () => 'Relation',
@@ -47,8 +46,8 @@ export const palette = {
   'vision means': () =>
     'About one man in twelve and one woman in two hundred tell reds from greens less well than others. The strips show the palette with one kind of cone missing. Where that touches a look, the names of its pieces stand beside every picture of it.',
   'vision usual': () => 'With all three kinds of cones',
-  'vision without': (v: { plain: string }) => sentence(`with ${v.plain}`),
-  'palette in order': (v: { colours: readonly string[] }, f: Formats) => sentence(`${f.list(v.colours)}.`),
+  'vision without': (v: { plain: string }) => capital(`with ${v.plain}`),
+  'palette in order': (v: { colours: readonly string[] }, f: Formats) => capital(`${f.list(v.colours)}.`),
   'seen as': () => 'As they are, and as they are seen',
   'nothing hard': () => 'No two pieces that are worn together in this book look alike to anyone.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

@@ -1,4 +1,5 @@
 import type { Formats } from '../formats.ts';
+import { capital } from '../letters.ts';
 
 const NEEDS: Readonly<Record<string, string>> = {
   swim: 'swimming',
@@ -20,8 +21,6 @@ const BARE: Readonly<Record<string, string>> = {
 const needWords = (need: string): string => NEEDS[need] ?? need;
 const doing = (activity: string): string =>
   activity === 'brisk walking' ? 'walking briskly' : activity === 'swimming' ? 'swimming' : activity;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The first few of a list, and how many more. */
 const FEW = 4;
@@ -62,6 +61,7 @@ export const plan = {
   'degrees off': (v: { degrees: number }, f: Formats) =>
     `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
   homeward: () => 'Homeward',
+  'homeward on': (v: { date: string }, f: Formats) => `${f.date(v.date)}, homeward`,
   'homeward day': () => 'Nothing more to dress for: you are home, or on the way in what you set out in.',
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 

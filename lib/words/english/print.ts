@@ -1,6 +1,5 @@
 import type { Formats } from '../formats.ts';
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from '../letters.ts';
 
 /** English sentences of the print room. */
 export const print = {
@@ -13,7 +12,7 @@ export const print = {
   'document title': ({ what, trip }: { what: string; trip: string }) => `${what}: ${trip}`,
   'what to wear': () => 'What to wear, day by day',
   'pieces and days': ({ pieces, days }: { pieces: number; days: number }, f: Formats) =>
-    `${sentence(f.plural(pieces, { one: '# piece', other: '# pieces' }))}, ${f.plural(days, { one: '# day', other: '# days' })}`,
+    `${capital(f.plural(pieces, { one: '# piece', other: '# pieces' }))}, ${f.plural(days, { one: '# day', other: '# days' })}`,
   'page of': ({ page, pages }: { page: number; pages: number }, f: Formats) =>
     `Page ${f.count(page)} of ${f.count(pages)}`,
   continued: ({ title }: { title: string }) => `${title}, continued`,

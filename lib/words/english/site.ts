@@ -1,9 +1,8 @@
 import type { Formats } from '../formats.ts';
+import { lower } from '../letters.ts';
 
 const looks = (count: number | string, f: Formats): string =>
   f.plural(Number(count), { one: '# look', other: '# looks' });
-
-const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 const SKY: Readonly<Record<string, string>> = {
   dry: 'mostly dry',

@@ -1,6 +1,5 @@
 import type { Formats } from '../formats.ts';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from '../letters.ts';
 
 /** Patterns as one says them of clothes: "stripes and charcoal". */
 const PATTERNS: Readonly<Record<string, string>> = {

@@ -1,5 +1,6 @@
 import type { english } from '../english/index.ts';
 import type { Formats } from '../formats.ts';
+import { capital } from '../letters.ts';
 import type { Translation } from '../translation.ts';
 import { colourWord, colourWords } from './colours.ts';
 import { colourRelation, colourRole, hueFamily, place } from './glossary.ts';
@@ -186,8 +187,7 @@ export const colour = {
   'role name': (v) => colourRole(v.role),
   'relation name': (v) => colourRelation(v.relation),
   'vision name': (v) => {
-    const name = /\((.+)\)/u.exec(vision(v.vision))?.[1] ?? v.vision;
-    return name.charAt(0).toLocaleUpperCase('de') + name.slice(1);
+    return capital(/\((.+)\)/u.exec(vision(v.vision))?.[1] ?? v.vision);
   },
   'vision plain': (v) => vision(v.vision),
   'family name': (v) => hueFamily(v.family),

@@ -39,6 +39,7 @@ export const plan = {
   'degrees off': (v, f) =>
     `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
   homeward: () => 'Heimwärts',
+  'homeward on': (v, f) => `${f.date(v.date)}, heimwärts`,
   'homeward day': () => 'Nichts mehr anzuziehen: Sie sind zu Hause oder in dem unterwegs, was Sie anhaben.',
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 

@@ -1,6 +1,7 @@
+import { capital } from '../letters.ts';
 /** First letter upper case, and one full stop at the end, even after "3. Okt." */
 export const sentence = (text: string): string => {
-  const opened = text.charAt(0).toLocaleUpperCase('de') + text.slice(1);
+  const opened = capital(text);
   return /[.!?]$/u.test(opened) ? opened : `${opened}.`;
 };
 

@@ -1,0 +1,5 @@
+/** With its first letter large, as a sentence or a heading begins. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** With its first letter small, as a name stands within a sentence. */
+export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
