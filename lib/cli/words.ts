@@ -3,6 +3,7 @@ import { HOUSE_RULES } from '../outfit/index.ts';
 import {
   ACTIVITIES,
   COVERAGE,
+  type Coverage,
   CUTS,
   DRESS_CODES,
   FABRIC_WORDS,
@@ -12,11 +13,12 @@ import {
   KINDS,
   LENGTHS,
   NEEDS,
+  type Need,
   PATTERN_SCALES,
   PATTERN_TYPES,
   PLACES,
 } from '../vocabulary/index.ts';
-import { createFormats, english, type Phrase, say } from '../words/index.ts';
+import { capital, createFormats, english, type Phrase, say } from '../words/index.ts';
 import { UsageError, type Verb } from './verb.ts';
 
 const FORMATS = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
@@ -42,15 +44,19 @@ const neutralRows = (): readonly string[] => [
   }),
 ];
 
+/** How a piece's own words stand to those of its kind. */
+const besides = (field: 'suits' | 'covers', word: Need | Coverage): string =>
+  `in a piece’s \`${field}\` they add to what its kind ${field}, and \`not ${word}\` takes ${word} away`;
+
 /** Every word a content file may use, by heading. */
 const SECTIONS: Readonly<Record<string, () => readonly string[]>> = {
   kinds: () =>
     KIND_GROUPS.map((group) => `- **${group}**: ${KIND_IDS.filter((id) => KINDS[id].group === group).join(', ')}`),
   places: () => [`${PLACES.join(', ')}; jewellery sits at the ${JEWELLERY_SITES.join(', ')}`],
   'dress codes': () => [DRESS_CODES.join(' < ')],
-  needs: () => [NEEDS.join(', ')],
+  needs: () => [`${NEEDS.join(', ')}; ${besides('suits', 'rain')}`],
   activities: () => [Object.keys(ACTIVITIES).join(', ')],
-  cover: () => [COVERAGE.join(', ')],
+  cover: () => [`${COVERAGE.join(', ')}; ${besides('covers', 'forearms')}`],
   cuts: () => [Object.keys(CUTS).join(', ')],
   lengths: () => [LENGTHS.join(', ')],
   patterns: () => [`${PATTERN_TYPES.join(', ')}; scales ${PATTERN_SCALES.join(', ')}`],
@@ -64,11 +70,7 @@ const SECTIONS: Readonly<Record<string, () => readonly string[]>> = {
 
 /** The sections as Markdown, as README.md has them. */
 export const wordsAsMarkdown = (names: readonly string[] = Object.keys(SECTIONS)): string =>
-  names
-    .map((name) =>
-      [`### ${name.charAt(0).toUpperCase()}${name.slice(1)}`, '', ...(SECTIONS[name]?.() ?? [])].join('\n'),
-    )
-    .join('\n\n');
+  names.map((name) => [`### ${capital(name)}`, '', ...(SECTIONS[name]?.() ?? [])].join('\n')).join('\n\n');
 
 export const wordsVerb: Verb = {
   name: 'words',

@@ -141,6 +141,11 @@ describe('the command line', () => {
     await rm(folder, { recursive: true });
   });
 
+  it('says beside the words themselves that a piece adds to its kind with them, and takes away', async () => {
+    expect((await run(['words', 'needs'])).out).toMatch(/`suits` they add to .* kind .*`not rain` takes rain away/);
+    expect((await run(['words', 'cover'])).out).toMatch(/`covers` they add to .* kind .*`not forearms` takes/);
+  });
+
   it('explains a look that goes, one that does not, and a piece', async () => {
     const yes = await run(['explain', RAIL, 'rust-fine-roll-neck', 'charcoal-wide-trousers', 'brown-lace-up-boots']);
     expect(yes.out).toMatch(/^Yes:/);
