@@ -2,10 +2,6 @@ import { avoidedIn, strayFromMood } from '../colour/index.ts';
 import type { Brief, NamedColour, Piece } from '../model/index.ts';
 import { fabricRefused } from '../vocabulary/index.ts';
 
-/** True when every colour that is seen is of the mood; an empty palette refuses nothing. */
-export const insideMood = (piece: Piece, palette: readonly NamedColour[]): boolean =>
-  strayFromMood(piece, palette) === undefined;
-
 /** Why a piece cannot be chosen; undefined when it can. */
 export type Refusal = 'left out' | 'refused by the brief' | 'outside the mood' | 'still to buy';
 
@@ -25,7 +21,7 @@ export const refusalOf = (piece: Piece, { brief, palette, keep, leaveOut }: Choi
     return 'refused by the brief';
   if (heelCmOver !== undefined && piece.heelCm > heelCmOver) return 'refused by the brief';
   if (piece.status === 'to buy') return 'still to buy';
-  return insideMood(piece, palette) ? undefined : 'outside the mood';
+  return strayFromMood(piece, palette) === undefined ? undefined : 'outside the mood';
 };
 
 /** Pieces of a cloth that the brief refuses; no look but the stylist's own is made with them. */

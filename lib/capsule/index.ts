@@ -1,6 +1,6 @@
 export { chooseCapsule } from './choose.ts';
 export { type CostOfPiece, costsOf } from './costs.ts';
-export { insideMood, type Refusal, refusalOf, refusedPieces } from './eligible.ts';
+export { type Refusal, refusalOf, refusedPieces } from './eligible.ts';
 export { type Position, positionsOf, seatPieces } from './fill.ts';
 export type { Addition } from './gains.ts';
 export { coloursToBuy, thingsToBuy } from './grid.ts';

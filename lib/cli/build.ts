@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { PublishResult } from '../publish/index.ts';
-import { printProblems } from './content.ts';
-import { CONTENT_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
+import { contentFolder, printProblems } from './content.ts';
+import { CONTENT_OPTION, type Given, type Surroundings, UsageError, type Verb } from './verb.ts';
 import { findingText, voiceOf } from './voice.ts';
 
 export const EDITIONS = ['client', 'stylist'] as const;
@@ -20,17 +20,14 @@ export const CACHE_OPTION = {
 } as const;
 
 /** What `build` and `serve` ask of the publisher, from their common options. */
-export const publishFrom = async (
-  options: Readonly<Record<string, string | boolean | undefined>>,
-  world: Surroundings,
-): Promise<PublishResult> => {
+export const publishFrom = async (options: Given, world: Surroundings): Promise<PublishResult> => {
   const edition = String(options.edition ?? 'client') as (typeof EDITIONS)[number];
   if (!EDITIONS.includes(edition))
     throw new UsageError(`there is no edition "${edition}"; write ${EDITIONS.join(' or ')}`);
   // Loaded here, so that the verbs that only compute start at once.
   const { publish } = await import('../publish/index.ts');
   return publish({
-    contentFolder: path.resolve(world.folder, String(options.content ?? 'content')),
+    contentFolder: contentFolder(options.content, world),
     out: path.resolve(world.folder, String(options.out ?? '_site')),
     cacheFolder: path.resolve(world.folder, String(options.cache ?? '.cache')),
     edition,

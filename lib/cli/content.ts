@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { briefFor, type Content, type ReadOptions, readContent, type Trip, writeInstead } from '../content/index.ts';
 import type { Capsule, Problem } from '../model/index.ts';
-import { type Surroundings, UsageError } from './verb.ts';
+import { type Given, type Surroundings, UsageError } from './verb.ts';
 
 /** One problem, two lines: where and what; what would be right. */
 export const problemText = ({ file, line, wrong, mend }: Problem): string =>
@@ -17,13 +17,17 @@ export const printProblems = (problems: readonly Problem[], world: Surroundings)
   );
 };
 
+/** The content folder an option names, or the usual one. */
+export const contentFolder = (option: Given[string], { folder }: Pick<Surroundings, 'folder'>): string =>
+  path.resolve(folder, String(option ?? 'content'));
+
 /** Reads the content an option names; prints the problems and gives undefined when there are any. */
 export const contentFor = async (
-  option: string | boolean | undefined,
+  option: Given[string],
   world: Surroundings,
   reading: ReadOptions = {},
 ): Promise<Content | undefined> => {
-  const { content, problems } = await readContent(path.resolve(world.folder, String(option ?? 'content')), reading);
+  const { content, problems } = await readContent(contentFolder(option, world), reading);
   if (content === undefined) printProblems(problems, world);
   return content;
 };

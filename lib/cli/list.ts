@@ -1,4 +1,3 @@
-import path from 'node:path';
 import { checkList, findingsOfList, type ListCheck, listFromTraits, type ReasonedList } from '../capsule/index.ts';
 import type { Content } from '../content/index.ts';
 import { piecesOfCapsule } from '../guide/index.ts';
@@ -7,7 +6,7 @@ import { type Phrase, phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, type ExitCode, JSON_OPTION, type Surroundings, UsageError, type Verb } from './verb.ts';
 import { findingText, jsonText, type Voice, voiceOf } from './voice.ts';
-import { writeNew } from './write-new.ts';
+import { writeIfAsked } from './write-new.ts';
 
 /** A list's file as the stylist would write it, each line with its reason. JSON strings are YAML strings. */
 const listText = ({ list, reasons }: ReasonedList, { say }: Voice): string =>
@@ -75,21 +74,12 @@ export const listVerb: Verb = {
     const { brief } = tripNamed(content, name);
     const made = listFromTraits(brief);
     const voice = voiceOf(content.studio);
-    world.out(
-      options.json === true
-        ? jsonText(
-            {
-              title: made.list.title,
-              lines: made.list.lines.map((line, index) => ({ ...line, why: made.reasons[index] })),
-            },
-            voice,
-          )
-        : listText(made, voice),
-    );
-    if (options.write === undefined) return 0;
-    const folder = path.resolve(world.folder, String(options.content ?? 'content'));
-    const file = await writeNew(folder, 'lists', String(options.write), listText(made, voice));
-    world.err(`written: ${path.relative(world.folder, file)}`);
+    const file = listText(made, voice);
+    if (options.json === true) {
+      const lines = made.list.lines.map((line, index) => ({ ...line, why: made.reasons[index] }));
+      world.out(jsonText({ title: made.list.title, lines }, voice));
+    } else world.out(file);
+    await writeIfAsked('lists', file, options, world);
     return 0;
   },
 };

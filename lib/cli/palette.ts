@@ -1,8 +1,8 @@
-import path from 'node:path';
 import { nearestColourNames, parseColour, suggestPalettes, suggestPalettesFrom } from '../colour/index.ts';
 import { writeInstead } from '../content/index.ts';
 import type { NamedColour } from '../model/index.ts';
 import { coloursOfPhoto } from '../photo/index.ts';
+import { contentFolder } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, UsageError, type Verb } from './verb.ts';
 import { voiceOf } from './voice.ts';
 
@@ -27,7 +27,7 @@ export const paletteVerb: Verb = {
   async run(words, options, world) {
     const word = words.join(' ');
     const { say, formats } = voiceOf({ ...HOUSE, name: '', line: '', paper: 'A4', looksShown: 1, note: '' });
-    const folder = path.resolve(world.folder, String(options.content ?? 'content'));
+    const folder = contentFolder(options.content, world);
     const photo = isPhoto(word) ? await coloursOfPhoto(folder, word) : undefined;
     if (photo !== undefined && !photo.ok) {
       world.err(`${word}: ${photo.trouble.wrong}\n    ${photo.trouble.mend}`);

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { watch } from 'chokidar';
 import { startServer } from '../serve/index.ts';
 import { CACHE_OPTION, EDITION_OPTION, OUT_OPTION, publishFrom, TRIP_OPTION } from './build.ts';
-import { printProblems } from './content.ts';
+import { contentFolder, printProblems } from './content.ts';
 import { CONTENT_OPTION, UsageError, type Verb, wholeNumber } from './verb.ts';
 
 /** Editors save in several steps; wait until a file has been still this long. */
@@ -51,7 +51,7 @@ export const serveVerb: Verb = {
       });
     };
     rebuild();
-    const watcher = watch(path.resolve(world.folder, String(options.content ?? 'content')), {
+    const watcher = watch(contentFolder(options.content, world), {
       ignoreInitial: true,
       awaitWriteFinish: { stabilityThreshold: STILL_MS, pollInterval: 40 },
     });

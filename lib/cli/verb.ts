@@ -21,6 +21,9 @@ export interface Option {
   readonly help: string;
 }
 
+/** The options as given, by name. */
+export type Given = Readonly<Record<string, string | boolean | undefined>>;
+
 export interface Verb {
   readonly name: string;
   /** Words after the verb: `<trip>/<capsule> <piece>…`. */
@@ -29,11 +32,7 @@ export interface Verb {
   readonly options: Readonly<Record<string, Option>>;
   readonly fewestWords: number;
   readonly mostWords: number;
-  run(
-    words: readonly string[],
-    options: Readonly<Record<string, string | boolean | undefined>>,
-    world: Surroundings,
-  ): Promise<ExitCode>;
+  run(words: readonly string[], options: Given, world: Surroundings): Promise<ExitCode>;
 }
 
 /** Wrong usage; ends the program with exit 2 and one line that says what would be right. */
@@ -64,7 +63,7 @@ export const readArguments = (verb: Verb, args: readonly string[]) => {
   }
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
-    return { words: positionals, options: values as Record<string, string | boolean | undefined> };
+    return { words: positionals, options: values as Given };
   } catch (error) {
     throw new UsageError(error instanceof Error ? error.message : String(error));
   }

@@ -42,7 +42,7 @@ export {
 } from './palette-suggestion.ts';
 export { colourNamed, parseColour, parseCssColour } from './parse.ts';
 export { coloursOfPixels, type PhotoColours } from './photo-colours.ts';
-export { type ColouredPiece, isNeutralPiece, relatePieces, seenColours } from './piece-relation.ts';
+export { type ColouredPiece, isNeutralPiece, relatePieces } from './piece-relation.ts';
 export type { Pixels } from './pixels.ts';
 export { type ColourRelation, RELATIONS, type Relation, relate } from './relation.ts';
 export { nearestColourNames } from './suggest-names.ts';

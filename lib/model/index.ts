@@ -1,4 +1,15 @@
-export type { Aversions, Bag, BagMeasure, Brief, DayPart, Occasion, Setting, TripPlace, Weather } from './brief.ts';
+export type {
+  Aversions,
+  Bag,
+  BagMeasure,
+  Brief,
+  BriefTraveller,
+  DayPart,
+  Occasion,
+  Setting,
+  TripPlace,
+  Weather,
+} from './brief.ts';
 export type { Capsule, FixedLook } from './capsule.ts';
 export type { NamedColour, PieceColour } from './colour.ts';
 export type { CloRange, LayerStep, LookComfort } from './comfort.ts';

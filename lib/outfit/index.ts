@@ -3,7 +3,7 @@ export { CORE_FORMS, type CoreForm, LEVELS, type Level } from './grammar/forms.t
 export type { LookId } from './grammar/look-id.ts';
 export { slotsOfPiece } from './grammar/seats.ts';
 export type { Cause } from './judge/diagnose.ts';
-export { type DressSpan, dressSpanOf, dressSpanPhrases } from './judge/dress-span.ts';
+export { dressSpanOf, dressSpanPhrases } from './judge/dress-span.ts';
 export { createJudge, type Judge } from './judge/judge.ts';
 export { packRules } from './judge/pack.ts';
 export type { PackedRules } from './judge/packed.ts';

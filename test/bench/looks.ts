@@ -38,7 +38,7 @@ const MAKE_UP: readonly (readonly [share: number, kinds: readonly KindId[]])[] =
   [0.08, ['scarf', 'beret']],
 ];
 
-export const wardrobeOf = (size: number): readonly Piece[] => {
+const wardrobeOf = (size: number): readonly Piece[] => {
   const kinds = MAKE_UP.flatMap(([share, list]) =>
     Array.from({ length: Math.max(1, Math.round(size * share)) }, (_, index) => list[index % list.length] as KindId),
   ).slice(0, size);
