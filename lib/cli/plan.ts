@@ -1,6 +1,6 @@
 import { cautionsOfDay, skyOf } from '../comfort/index.ts';
 import { wardrobeOn } from '../content/index.ts';
-import { type Guide, planGuide } from '../guide/index.ts';
+import { freeDay, type Guide, planGuide } from '../guide/index.ts';
 import type { Capsule, PlannedDay, PlannedOccasion } from '../model/index.ts';
 import { findingsOfBrief, findingsOfFixed, findingsOfNumber, findingsOfPlan } from '../plan/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -51,7 +51,7 @@ const headingOf = ({ date, place, weather, homeward }: PlannedDay, { say, format
 
 const dayLines = (planned: Planned, day: PlannedDay, voice: Voice): readonly string[] => {
   const cautions = cautionsOfDay(day.occasions.map((occasion) => occasion.cautions));
-  const free = day.homeward === true ? phrase('plan', 'homeward day', {}) : phrase('site', 'free day', {});
+  const free = freeDay(day);
   const washed = day.wash.map(({ piece, dryBy }) =>
     voice.say(phrase('plan', 'wash and dry', { piece: nameIn(planned)(piece), dryBy })),
   );

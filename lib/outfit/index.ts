@@ -1,5 +1,5 @@
 export { createWardrobeEngine, type EnumerateOptions, type WardrobeEngine } from './engine.ts';
-export { CORE_FORMS, type CoreForm, LEVELS, type Level } from './grammar/forms.ts';
+export { CORE_FORMS, type CoreForm, LEVELS, type Level, levelHas } from './grammar/forms.ts';
 export type { LookId } from './grammar/look-id.ts';
 export { slotsOfPiece } from './grammar/seats.ts';
 export type { Cause } from './judge/diagnose.ts';

@@ -1,5 +1,5 @@
+import { placeOfDay } from '../guide/day-words.ts';
 import type { IsoDate } from '../model/index.ts';
-import { phrase } from '../words/index.ts';
 import type { Job } from './job.ts';
 import { journeyDates, journeyWord } from './packing/lines.ts';
 import { type Block, drawn, row, space, stack, tagged } from './set/block.ts';
@@ -25,9 +25,9 @@ export const stays = (
 ): readonly { readonly place: string; readonly from: number; readonly to: number }[] => {
   const places = days.map((date) => {
     const planned = job.guide.plan.days.find((day) => day.date === date);
-    if (planned?.homeward === true) return job.sayPhrase(phrase('plan', 'homeward', {}));
-    const stayed = job.guide.brief.places.filter(({ from, to }) => from <= date && date <= to).at(-1)?.name;
-    return planned?.place ?? stayed ?? '';
+    const said = planned === undefined ? '' : placeOfDay(planned, job.sayPhrase);
+    if (said !== '') return said;
+    return job.guide.brief.places.filter(({ from, to }) => from <= date && date <= to).at(-1)?.name ?? '';
   });
   const found: { place: string; from: number; to: number }[] = [];
   places.forEach((place, index) => {

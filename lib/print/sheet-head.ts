@@ -1,8 +1,8 @@
 import type { Job } from './job.ts';
 import { type Area, inset, type Size } from './paper.ts';
 import type { Surface } from './pdf/surface.ts';
-import { type Block, drawn, row, space, stack, tagged, unread } from './set/block.ts';
-import { stitch, tape } from './set/ornament.ts';
+import { type Block, row, space, stack, tagged, unread } from './set/block.ts';
+import { stitchRule, tape } from './set/ornament.ts';
 import { text, widthOf } from './set/text.ts';
 import { inked, resized } from './types.ts';
 
@@ -61,9 +61,7 @@ export const sheetHead = (job: Job, { eyebrow, title, facts }: HeadWords, width:
       { gap: GUTTER },
     ),
     space(2.4),
-    unread(
-      drawn(1, (surface, { x, y, width: across }) => stitch(surface, [x, y], [x + across, y], { colour: inks.thread })),
-    ),
+    stitchRule(inks.thread),
   ]);
 };
 
@@ -96,6 +94,6 @@ export const runningHead = (job: Job, words: string): Block =>
     stack([
       text(job.press.setter, words, inked(job.types.text, job.inks.soft)),
       space(1.6),
-      drawn(1, (surface, { x, y, width }) => stitch(surface, [x, y], [x + width, y], { colour: job.inks.thread })),
+      stitchRule(job.inks.thread),
     ]),
   );

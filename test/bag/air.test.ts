@@ -75,11 +75,11 @@ describe('a bag against its limit', () => {
     weightVerdict({ ...packed({ limitKg: 8 }, [], grams), ...more });
 
   it('tells an overrun of the best estimate from one of the heavy end alone', () => {
-    expect(judged(weight(7000, 300))).toEqual({ is: 'spare', grams: 700 });
-    expect(judged(weight(7900, 300))).toEqual({ is: 'over', grams: 200 });
-    expect(judged(weight(8100, 300))).toEqual({ is: 'likely over', grams: 100 });
-    expect(judged(weight(8400, 300))).toEqual({ is: 'certainly over', grams: 400 });
-    expect(weightVerdict(packed({}, []))).toEqual({ is: 'no limit', grams: 0 });
+    expect(judged(weight(7000, 300))).toEqual({ is: 'spare', grams: 700, isOver: false });
+    expect(judged(weight(7900, 300))).toEqual({ is: 'over', grams: 200, isOver: true });
+    expect(judged(weight(8100, 300))).toEqual({ is: 'likely over', grams: 100, isOver: true });
+    expect(judged(weight(8400, 300))).toEqual({ is: 'certainly over', grams: 400, isOver: true });
+    expect(weightVerdict(packed({}, []))).toEqual({ is: 'no limit', grams: 0, isOver: false });
   });
 
   it('judges the heaviest journey', () => {

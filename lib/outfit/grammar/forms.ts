@@ -47,9 +47,11 @@ export const LAYER_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['cover-up', 'mid la
 
 const levelOf = (slot: Slot): number => (CORE_SLOTS.has(slot) ? 0 : LAYER_SLOTS.has(slot) ? 1 : 2);
 
+/** True when looks of a level have that slot: a complete look has all, a core its own alone. */
+export const levelHas = (level: Level, slot: Slot): boolean => levelOf(slot) <= LEVELS.indexOf(level);
+
 /** The slots of a form down to a level, in the fixed order of looks, which puts the core first, then the layers. */
 export const slotsOf = (form: Form, level: Level): readonly Slot[] => {
-  const deepest = LEVELS.indexOf(level);
   const known = new Set([...form.required, ...form.optional]);
-  return SLOTS.filter((slot) => known.has(slot) && levelOf(slot) <= deepest);
+  return SLOTS.filter((slot) => known.has(slot) && levelHas(level, slot));
 };

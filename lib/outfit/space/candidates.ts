@@ -1,6 +1,6 @@
 import type { Slot } from '../../vocabulary/places.ts';
 import { demandsOf, formRefused, pieceRefused } from '../grammar/asked.ts';
-import { CORE_SLOTS, type CoreForm, FORMS, LAYER_SLOTS, type Level, slotsOf } from '../grammar/forms.ts';
+import { type CoreForm, FORMS, type Level, levelHas, slotsOf } from '../grammar/forms.ts';
 import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';
 import { isForOccasion, type Restriction } from '../restriction.ts';
@@ -23,9 +23,6 @@ export interface Candidates {
   readonly only: readonly { readonly seat: Seat; readonly slot: Slot; readonly partners: ReadonlySet<Seat> }[];
   readonly counted: number;
 }
-
-const levelHas = (level: Level, slot: Slot): boolean =>
-  level === 'complete' || CORE_SLOTS.has(slot) || (level === 'layered' && LAYER_SLOTS.has(slot));
 
 /**
  * Narrows every slot to what the question and the grammar allow. A question about an occasion is asked of finished

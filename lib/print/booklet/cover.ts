@@ -92,24 +92,26 @@ export const coverPage = (job: Job, size: Size, bleed: number, fold: boolean): B
   },
 });
 
+/** Round the pieces on the back, millimetres. */
 const BACK_GAP = 8;
-/** Pieces side by side on the back, by how many there are, and the height of one to its width. */
-const ACROSS = (pieces: number): number => Math.max(3, Math.ceil(Math.sqrt(pieces * 0.9)));
+/** A cell of them is so much taller than wide, and a piece fills a share of it. */
 const UPRIGHT = 1.15;
 const PIECE_SHARE = 0.82;
+/** Columns: on an upright page a little fewer than rows. */
+const LEAST_ACROSS = 3;
+const ACROSS_OF_SQUARE = 0.9;
 
 /** Every piece once, small, over the back: what the booklet was about. */
 const allPieces = (job: Job, surface: Surface, area: Area): void => {
   const { pieces } = job.guide;
-  const across = ACROSS(pieces.length);
+  const across = Math.max(LEAST_ACROSS, Math.ceil(Math.sqrt(pieces.length * ACROSS_OF_SQUARE)));
   const rows = Math.ceil(pieces.length / across);
   const width = Math.min(area.width / across, area.height / rows / UPRIGHT);
   const height = width * UPRIGHT;
-  const left = area.x;
   surface.artifact(() => {
     pieces.forEach((piece, index) => {
       paintThumbnail(surface, job.art(piece, 'full', 0.3), {
-        x: left + (index % across) * width,
+        x: area.x + (index % across) * width,
         y: area.y + Math.floor(index / across) * height,
         width: width * PIECE_SHARE,
         height: height * PIECE_SHARE,

@@ -1,5 +1,6 @@
+import { freeDay } from '../../guide/day-words.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
-import { dayPlace, freeDay, when } from '../days/day-block.ts';
+import { dayHeading, when } from '../days/day-block.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
@@ -42,7 +43,7 @@ export const daysPart = (job: Job, size: Size): readonly BookPage[] => {
 };
 
 const daysApart = (job: Job, size: Size, above: number): readonly BookPage[] => {
-  const { guide, types, formats } = job;
+  const { guide, types } = job;
   const { setter } = job.press;
   const most = Math.max(
     0,
@@ -51,13 +52,13 @@ const daysApart = (job: Job, size: Size, above: number): readonly BookPage[] => 
   const shown = Math.min(most, MOST_HANGERS);
   const items = guide.plan.days.map((day): FlowItem => {
     const lines = day.occasions.map((planned): Block => occasionLine(job, planned, shown));
-    const where = dayPlace(job, day);
-    const heading = [formats.date(day.date), ...(where === undefined ? [] : [where])].join(', ');
     return {
       block: stack([
-        tagged('H3', text(setter, heading, resized(types.kind, 9.5))),
+        tagged('H3', text(setter, dayHeading(job, day), resized(types.kind, 9.5))),
         space(1.4),
-        lines.length > 0 ? tagged('L', stack(lines, 1.4)) : tagged('P', text(setter, freeDay(job, day), types.text)),
+        lines.length > 0
+          ? tagged('L', stack(lines, 1.4))
+          : tagged('P', text(setter, job.sayPhrase(freeDay(day)), types.text)),
       ]),
       above,
     };

@@ -1,14 +1,11 @@
 import type { GuideLook } from '../../guide/record.ts';
 import type { Job } from '../job.ts';
 import { layPicture } from '../lay-picture.ts';
+import { outdoors, whatItIs, whenToWear } from '../look-words.ts';
 import type { Size } from '../paper.ts';
 import { type Block, row, space, stack, tagged } from '../set/block.ts';
 import { spans, text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
-
-/** How warm it is good for outdoors. */
-export const outdoors = (job: Job, look: GuideLook): string =>
-  job.say('good between', { low: look.outdoors.lowC, high: look.outdoors.highC });
 
 /** What a look is, under its picture. */
 const lookWords = (job: Job, look: GuideLook, compact: boolean): Block => {
@@ -21,21 +18,13 @@ const lookWords = (job: Job, look: GuideLook, compact: boolean): Block => {
     },
     { text: job.sayPhrase(look.title), type: resized(types.panel, compact ? 10 : 13) },
   ];
-  const names = job.names(look.look.worn.map(({ piece }) => piece));
-  const when = compact
-    ? [outdoors(job, look)]
-    : look.wearIt.length > 0
-      ? look.wearIt.map(job.sayPhrase)
-      : [outdoors(job, look)];
+  const when = compact ? outdoors(job, look) : whenToWear(job, look);
   return stack([
     tagged('H3', spans(setter, heading)),
     space(compact ? 0.7 : 1.2),
-    tagged('P', text(setter, when.join(' '), compact ? types.key : resized(types.text, 7.8))),
+    tagged('P', text(setter, when, compact ? types.key : resized(types.text, 7.8))),
     space(compact ? 0.7 : 1.2),
-    tagged(
-      'P',
-      text(setter, `${job.formats.list(names)}.`, compact ? inked(types.key, inks.ink) : resized(types.text, 7.8)),
-    ),
+    tagged('P', text(setter, whatItIs(job, look), compact ? inked(types.key, inks.ink) : resized(types.text, 7.8))),
   ]);
 };
 

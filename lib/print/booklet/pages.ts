@@ -1,9 +1,9 @@
 import type { Job } from '../job.ts';
 import { type Area, inset, type Size } from '../paper.ts';
 import type { Surface } from '../pdf/surface.ts';
-import { type Block, drawn, space, stack, tagged, unread } from '../set/block.ts';
+import { type Block, space, stack, tagged } from '../set/block.ts';
 import { type FlowItem, flow, levelFlow } from '../set/flow.ts';
-import { stitch } from '../set/ornament.ts';
+import { stitchRule } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
 
@@ -57,9 +57,7 @@ export const partHead = (job: Job, title: string): Block =>
   stack([
     tagged('H2', text(job.press.setter, title, resized(job.types.title, 21))),
     space(2),
-    unread(
-      drawn(1, (surface, { x, y, width }) => stitch(surface, [x, y], [x + width, y], { colour: job.inks.thread })),
-    ),
+    stitchRule(job.inks.thread),
     space(5),
   ]);
 

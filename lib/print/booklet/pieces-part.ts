@@ -55,9 +55,8 @@ const pieceCell = (job: Job, piece: Piece, photo: Picture | undefined): Block =>
 };
 
 /** Every piece with its picture, colour, cloth and the stylist's note. */
-export const piecesPart = (job: Job, size: Size, photos: ReadonlyMap<string, Picture>): readonly BookPage[] => {
-  return roomiest(ROW_GAPS, (gap) => piecesApart(job, size, photos, gap));
-};
+export const piecesPart = (job: Job, size: Size, photos: ReadonlyMap<string, Picture>): readonly BookPage[] =>
+  roomiest(ROW_GAPS, (gap) => piecesApart(job, size, photos, gap));
 
 const piecesApart = (
   job: Job,

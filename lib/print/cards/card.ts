@@ -1,27 +1,28 @@
 import type { GuideLook } from '../../guide/record.ts';
-import { outdoors } from '../booklet/look-block.ts';
 import type { Job } from '../job.ts';
 import { layPicture } from '../lay-picture.ts';
+import { whatItIs, whenToWear } from '../look-words.ts';
 import { type Area, inset } from '../paper.ts';
-import { type Block, drawn, row, space, stack, tagged, unread } from '../set/block.ts';
-import { stitch } from '../set/ornament.ts';
+import { type Block, row, space, stack, tagged } from '../set/block.ts';
+import { stitchRule } from '../set/ornament.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
 
 /** Between the cut and what stands on a card, millimetres. */
 const MARGIN = 5;
+const EDGES = { top: MARGIN, right: MARGIN, bottom: MARGIN, left: MARGIN };
+/** Between the words and the picture, millimetres, and the least height that is left for it. */
 const GAP = 2;
+const LEAST_PICTURE = 20;
 /** Cards narrower than this take the smaller heading, millimetres. */
 const NARROW = 80;
-
-const rule = (colour: string): Block =>
-  unread(drawn(1, (surface, { x, y, width }) => stitch(surface, [x, y], [x + width, y], { colour, width: 0.6 })));
+/** A stitch that suits so small a thing. */
+const FINE = { width: 0.6 };
 
 const head = (job: Job, look: GuideLook, narrow: boolean): Block => {
   const { setter } = job.press;
   const { types, inks } = job;
   const numeral = inked({ ...resized(types.title, narrow ? 13 : 18), style: 'title italic' }, inks.thread);
-  const when = look.wearIt.length > 0 ? look.wearIt.map(job.sayPhrase).join(' ') : outdoors(job, look);
   return stack([
     row(
       [
@@ -39,20 +40,19 @@ const head = (job: Job, look: GuideLook, narrow: boolean): Block => {
       { gap: 2 },
     ),
     space(1),
-    tagged('P', text(setter, when, types.key)),
+    tagged('P', text(setter, whenToWear(job, look), types.key)),
     space(1.6),
-    rule(inks.thread),
+    stitchRule(inks.thread, FINE),
   ]);
 };
 
 const foot = (job: Job, look: GuideLook): Block => {
   const { setter } = job.press;
-  const { types, inks, guide, formats } = job;
-  const names = job.names(look.look.worn.map(({ piece }) => piece));
+  const { types, inks, guide } = job;
   return stack([
-    rule(inks.hair),
+    stitchRule(inks.hair, FINE),
     space(0.8),
-    tagged('P', text(setter, `${formats.list(names)}.`, inked(types.key, inks.ink))),
+    tagged('P', text(setter, whatItIs(job, look), inked(types.key, inks.ink))),
     space(1.4),
     tagged(
       'P',
@@ -67,10 +67,10 @@ export const paintCard = (job: Job, look: GuideLook, area: Area): Block => {
   return tagged('Sect', {
     height: () => area.height,
     paint: (surface, at) => {
-      const inner = inset(at, { top: MARGIN, right: MARGIN, bottom: MARGIN, left: MARGIN });
+      const inner = inset(at, EDGES);
       const [top, bottom] = [head(job, look, narrow), foot(job, look)];
       const [above, below] = [top.height(inner.width), bottom.height(inner.width)];
-      const frame = { width: inner.width, height: Math.max(20, inner.height - above - below - 2 * GAP) };
+      const frame = { width: inner.width, height: Math.max(LEAST_PICTURE, inner.height - above - below - 2 * GAP) };
       top.paint(surface, { ...inner, height: above });
       layPicture(job, look, frame).paint(surface, { ...inner, y: inner.y + above + GAP, ...frame });
       bottom.paint(surface, { ...inner, y: inner.y + inner.height - below, height: below });

@@ -1,6 +1,6 @@
+import { freeDay, placeOfDay } from '../../guide/day-words.ts';
 import { piecesToName } from '../../guide/piece-names.ts';
 import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
-import { phrase } from '../../words/index.ts';
 import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
 import { journeyWord } from '../packing/lines.ts';
@@ -10,6 +10,7 @@ import { button } from '../set/ornament.ts';
 import { sign } from '../set/signs.ts';
 import { text } from '../set/text.ts';
 import { inked, resized } from '../types.ts';
+import { type Cautions, cautionsOf, cautionText } from './cautions.ts';
 import { lookRail } from './rail.ts';
 import { weatherCell } from './weather.ts';
 
@@ -29,21 +30,16 @@ export interface DayAir {
   readonly line: number;
 }
 
-/** The place of a day as a heading says it; on the way home there is none. */
-export const dayPlace = (job: Job, { homeward, place }: PlannedDay): string | undefined =>
-  homeward === true ? job.sayPhrase(phrase('plan', 'homeward', {})) : place;
-
-/** What a day without occasions says. */
-export const freeDay = (job: Job, { homeward }: PlannedDay): string =>
-  homeward === true ? job.sayPhrase(phrase('plan', 'homeward day', {})) : job.say('free day');
+/** The date of a day and where it is spent. */
+export const dayHeading = (job: Job, day: PlannedDay): string =>
+  [job.formats.date(day.date), placeOfDay(day, job.sayPhrase)].filter((words) => words !== '').join(', ');
 
 const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
   const { setter } = job.press;
   const { types, inks, formats } = job;
   const weekday = formats.weekdayShort(day.date);
   const month = formats.dateShort(day.date).replace(/[\d.\s]+/gu, '');
-  const where = dayPlace(job, day);
-  const actualText = [formats.date(day.date), ...(where === undefined ? [] : [where])].join(', ');
+  const where = placeOfDay(day, job.sayPhrase);
   const number = row(
     [
       { width: 13, block: text(setter, String(Number(day.date.slice(8))), resized(types.title, 25)) },
@@ -58,9 +54,9 @@ const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolea
     ],
     { gap: 0 },
   );
-  const place = showPlace && where !== undefined ? [text(setter, where, inked(resized(types.kind, 10), inks.ink))] : [];
+  const place = showPlace && where !== '' ? [text(setter, where, inked(resized(types.kind, 10), inks.ink))] : [];
   return stack([
-    tagged('H2', stack([number, ...place], 0.6), { actualText }),
+    tagged('H2', stack([number, ...place], 0.6), { actualText: dayHeading(job, day) }),
     ...(transit ? [space(2), journeyMark(job)] : []),
   ]);
 };
@@ -84,39 +80,6 @@ const namesOf = (job: Job, look: Look): readonly string[] => {
   const names = shown === undefined ? [] : job.names(piecesToName(shown));
   return names.length === 0 ? [] : [job.say('on the rail', { pieces: names })];
 };
-
-interface Cautions {
-  /** Said here for the first time, in full. */
-  readonly fresh: readonly string[];
-  /** Pointers to the days that said the others. */
-  readonly before: readonly string[];
-}
-
-/** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
-const cautionsOf = (job: Job, day: PlannedDay, planned: PlannedOccasion): Cautions => {
-  const said = new Map<string, string>();
-  for (const { date, occasions } of job.guide.plan.days.filter((earlier) => earlier.date < day.date)) {
-    for (const caution of occasions.flatMap(({ cautions }) => cautions).map(job.sayPhrase)) {
-      if (!said.has(caution)) said.set(caution, date);
-    }
-  }
-  const cautions = planned.cautions.map(job.sayPhrase);
-  const dates = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
-  return {
-    fresh: cautions.filter((caution) => !said.has(caution)),
-    before: [...dates].map((date) => job.say('cautions as on', { date: job.formats.dateShort(date) })),
-  };
-};
-
-const cautionText = (job: Job, sentences: readonly string[]): Block =>
-  tagged(
-    'P',
-    text(
-      job.press.setter,
-      sentences.join(' '),
-      inked({ ...job.types.key, points: 7.5, leading: 3.3 }, job.inks.thread),
-    ),
-  );
 
 const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion, cautions: Cautions): Block => {
   const { setter } = job.press;
@@ -218,7 +181,8 @@ export interface DayPlace {
 /** A day: its date at the left, a line for each occasion. Breaks between occasions, the date shown again. */
 export const dayBlock = (job: Job, { day, arrives, transit, railHeight, air }: DayPlace): Block => {
   const { types } = job;
-  const empty = day.occasions.length === 0 ? [tagged('P', text(job.press.setter, freeDay(job, day), types.text))] : [];
+  const empty =
+    day.occasions.length === 0 ? [tagged('P', text(job.press.setter, job.sayPhrase(freeDay(day)), types.text))] : [];
   const lines = [
     ...day.occasions.map((planned) => occasionRow(job, day, planned, railHeight)),
     ...empty,

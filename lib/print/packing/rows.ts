@@ -35,7 +35,8 @@ export const GRAMS = 11.4;
 /** What the mark takes of it. */
 const MARK = 3;
 const MARK_GAP = 0.7;
-const FOLD_SIGN = 3.2;
+/** A side of the sign, millimetres. */
+export const FOLD_SIGN = 3.2;
 /** Above and below a name of several lines, together. */
 const LEAST_AIR = 1.2;
 /** A picture may reach a little into the air of its row. */

@@ -36,8 +36,8 @@ const partsOf = (say: SayPrint, bag: PackedBag): readonly Part[] => {
 };
 
 const verdict = (job: Job, bag: PackedBag): { readonly words: string; readonly over: boolean } => {
-  const { is, grams } = weightVerdict(bag);
-  return { words: job.sayPhrase(phrase('bag', `weight ${is}`, { grams })), over: is !== 'spare' && is !== 'no limit' };
+  const { is, grams, isOver } = weightVerdict(bag);
+  return { words: job.sayPhrase(phrase('bag', `weight ${is}`, { grams })), over: isOver };
 };
 
 /** What the sums beside the heads of the list and the bag itself come to. */

@@ -1,6 +1,7 @@
 import type { Area } from '../paper.ts';
 import { nums } from '../pdf/numbers.ts';
 import type { Surface } from '../pdf/surface.ts';
+import { type Block, drawn, unread } from './block.ts';
 import type { Setter, Type } from './setter.ts';
 
 const PITCH = 2.5;
@@ -17,6 +18,12 @@ export const stitch = (
   const step = (length + pitch * 0.4) / count;
   surface.line(x1, y1, x2, y2, { colour, width, dash: [step * 0.6 - 0.01, step * 0.4], round: true });
 };
+
+/** A running stitch across the measure, read by nobody; `height` millimetres with the air below it. */
+export const stitchRule = (colour: string, { width = 0.8, height = 1 } = {}): Block =>
+  unread(
+    drawn(height, (surface, { x, y, width: across }) => stitch(surface, [x, y], [x + across, y], { colour, width })),
+  );
 
 const PAPER = '#ffffff';
 

@@ -87,13 +87,13 @@ const packedBagViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice):
   bagViews(guide, pictures, voice).map((view, index): PackedBagView => {
     const packed = guide.packing.bags[index];
     if (packed === undefined) throw new Error(`no bag ${index}`);
-    const { is, grams } = weightVerdict(packed);
+    const { is, grams, isOver } = weightVerdict(packed);
     return {
       ...view,
       is: bagIs(packed.bag, voice),
       verdict: {
         words: is === 'no limit' ? '' : voice.say(phrase('bag', `weight ${is}`, { grams })),
-        isOver: is !== 'spare' && is !== 'no limit',
+        isOver,
       },
       order: view.lines.slice(0, packed.pieces.length),
       small: smallThings(packed, voice),

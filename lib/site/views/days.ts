@@ -1,7 +1,6 @@
 import { cautionsOfDay, skyOf } from '../../comfort/index.ts';
-import type { Guide } from '../../guide/index.ts';
+import { freeDay, type Guide, placeOfDay } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
-import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
@@ -106,7 +105,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
       heading: voice.formats.date(day.date),
       number: String(Number(day.date.slice(8))),
       weekday: voice.formats.weekday(day.date),
-      place: day.homeward ? voice.say(phrase('plan', 'homeward', {})) : (day.place ?? ''),
+      place: placeOfDay(day, voice.say),
       weather: day.homeward
         ? ''
         : day.weather === undefined
@@ -122,12 +121,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
         cautions: (cautions.occasions[index] ?? []).map(voice.say),
       })),
       cautions: cautions.day.map(voice.say),
-      free:
-        day.occasions.length > 0
-          ? ''
-          : day.homeward
-            ? voice.say(phrase('plan', 'homeward day', {}))
-            : voice.word('free day'),
+      free: day.occasions.length > 0 ? '' : voice.say(freeDay(day)),
       wash:
         last === undefined
           ? ''

@@ -1,7 +1,7 @@
 import { lookComfort } from '../../comfort/index.ts';
 import { type Guide, isForWater } from '../../guide/index.ts';
-import type { PlannedOccasion } from '../../model/index.ts';
-import { KINDS, type KindGroup } from '../../vocabulary/index.ts';
+import type { Piece, PlannedOccasion } from '../../model/index.ts';
+import { levelHas, slotsOfPiece } from '../../outfit/index.ts';
 import { phrase } from '../../words/index.ts';
 import { type WarmthDay, type WarmthPlot, type WorthPlot, warmthPlot, worthPlot } from '../svg/plots.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -53,16 +53,8 @@ export interface NumbersView {
   >;
 }
 
-/** Layered looks are made of these; shoes, bags and what finishes a look are in complete looks alone. */
-const IN_LAYERED: ReadonlySet<KindGroup> = new Set([
-  'tops',
-  'knits',
-  'bottoms',
-  'one-pieces',
-  'swimwear',
-  'layers',
-  'coats',
-]);
+/** Layered looks may hold it; shoes, bags and what finishes a look are in complete looks alone. */
+const isLayered = (piece: Piece): boolean => slotsOfPiece(piece).some((slot) => levelHas('layered', slot));
 
 interface ToldDay extends WarmthDay {
   readonly date: string;
@@ -132,7 +124,7 @@ export const numbersView = (guide: Guide, voice: SiteVoice): NumbersView => {
     })),
     worth: worthPlot(
       earned
-        .filter(({ piece }) => IN_LAYERED.has(KINDS[piece.kind].group))
+        .filter(({ piece }) => isLayered(piece))
         .map(({ piece, looks }) => ({
           grams: piece.grams.value,
           looks,

@@ -1,5 +1,4 @@
 import { type Guide, type Wearing, wearingOf } from '../../guide/index.ts';
-
 import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';

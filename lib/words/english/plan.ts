@@ -62,6 +62,7 @@ export const plan = {
     `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
   homeward: () => 'Homeward',
   'homeward on': (v: { date: string }, f: Formats) => `${f.date(v.date)}, homeward`,
+  'free day': () => 'Nothing is planned: wear what you like best.',
   'homeward day': () => 'Nothing more to dress for: you are home, or on the way in what you set out in.',
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 

@@ -132,7 +132,6 @@ export const print = {
     `Drawing of the look: ${f.list(pieces)}.`,
   'indoors at': ({ airC }: { airC: number }, f: Formats) => `indoors, ${f.celsius(airC)}`,
   'rain chance': ({ percent }: { percent: number }, f: Formats) => `rain ${f.percent(percent / 100)}`,
-  'free day': () => 'Nothing planned.',
   'uv index': ({ uv }: { uv: number }, f: Formats) => `UV ${f.number(uv, 0)}`,
   'rail note': () =>
     'Each look hangs on its own rail, drawn as large as the line allows; small things are drawn larger.',

@@ -110,7 +110,6 @@ export const site = {
   carry: (v: { layers: string[] }, f: Formats) => `Take along: ${f.list(v.layers)}`,
   'goes on': () => 'Stay as you are',
   'layers only': () => 'Same clothes, other layers',
-  'free day': () => 'Nothing is planned: wear what you like best.',
   'no look': () => 'No look serves this',
   wash: () => 'Wash',
   'wash these': (v: { pieces: string[]; date: string }, f: Formats) =>

@@ -40,6 +40,7 @@ export const plan = {
     `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
   homeward: () => 'Heimwärts',
   'homeward on': (v, f) => `${f.date(v.date)}, heimwärts`,
+  'free day': () => 'Nichts vorgesehen: anziehen, was am meisten Freude macht.',
   'homeward day': () => 'Nichts mehr anzuziehen: Sie sind zu Hause oder in dem unterwegs, was Sie anhaben.',
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 

@@ -119,7 +119,6 @@ export const print = {
   'look described': (v, f) => `Zeichnung des Looks: ${f.list(v.pieces)}.`,
   'indoors at': (v, f) => `drinnen, ${f.celsius(v.airC)}`,
   'rain chance': (v, f) => `Regen ${f.percent(v.percent / 100)}`,
-  'free day': () => 'Nichts geplant.',
   'uv index': (v, f) => `UV ${f.number(v.uv, 0)}`,
   'rail note': () =>
     'Jeder Look hängt an seiner eigenen Stange, so groß die Zeile es erlaubt; Kleines ist größer gezeichnet.',

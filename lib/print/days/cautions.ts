@@ -1,0 +1,38 @@
+import type { PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import type { Job } from '../job.ts';
+import { type Block, tagged } from '../set/block.ts';
+import { text } from '../set/text.ts';
+import { inked } from '../types.ts';
+
+export interface Cautions {
+  /** Said here for the first time, in full. */
+  readonly fresh: readonly string[];
+  /** Pointers to the days that said the others. */
+  readonly before: readonly string[];
+}
+
+/** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
+export const cautionsOf = (job: Job, day: PlannedDay, planned: PlannedOccasion): Cautions => {
+  const said = new Map<string, string>();
+  for (const { date, occasions } of job.guide.plan.days.filter((earlier) => earlier.date < day.date)) {
+    for (const caution of occasions.flatMap(({ cautions }) => cautions).map(job.sayPhrase)) {
+      if (!said.has(caution)) said.set(caution, date);
+    }
+  }
+  const cautions = planned.cautions.map(job.sayPhrase);
+  const dates = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
+  return {
+    fresh: cautions.filter((caution) => !said.has(caution)),
+    before: [...dates].map((date) => job.say('cautions as on', { date: job.formats.dateShort(date) })),
+  };
+};
+
+export const cautionText = (job: Job, sentences: readonly string[]): Block =>
+  tagged(
+    'P',
+    text(
+      job.press.setter,
+      sentences.join(' '),
+      inked({ ...job.types.key, points: 7.5, leading: 3.3 }, job.inks.thread),
+    ),
+  );
