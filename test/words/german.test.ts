@@ -94,7 +94,7 @@ const SAME: Partial<Record<keyof typeof english, readonly string[]>> = {
   guide: ['as written'],
   outfit: ['unit clo'],
   bag: ['bag size'],
-  site: ['nav label', 'nav looks', 'home title', 'looks heading', 'look number', 'warmth of a piece'],
+  site: ['nav label', 'nav looks', 'looks heading', 'look number', 'warmth of a piece'],
   title: ['pattern'],
 };
 

@@ -184,7 +184,6 @@ export const bag = {
   'journeys heading': () => 'On each journey',
   'journeys lead': () => 'What you wear is not in the bag, so each bag weighs something else on each journey.',
   'head journey': () => 'Journey',
-  'head worn': () => 'Worn',
   'rules heading': () => 'Liquids, batteries and sizes by air',
   'head rule': () => 'The usual rule',
   'head here': () => 'In your bags',

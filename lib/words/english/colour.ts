@@ -199,7 +199,6 @@ export const colour = {
 
   'role name': (v: { role: string }) => capital(v.role),
   'relation name': (v: { relation: string }) => RELATIONS[v.relation] ?? v.relation,
-  'vision name': (v: { vision: string }) => capital(v.vision),
   'vision plain': (v: { vision: string }) => VISIONS[v.vision] ?? v.vision,
   'family name': (v: { family: string }) => v.family,
 } satisfies Record<string, (values: never, formats: Formats) => string>;

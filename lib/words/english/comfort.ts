@@ -14,14 +14,6 @@ const WHILE: Readonly<Record<string, string>> = {
 };
 const doing = (activity: string): string => WHILE[activity] ?? activity;
 
-const METHODS: Readonly<Record<string, string>> = {
-  'ISO 7730': 'ISO 7730',
-  'ISO 11079': 'ISO 11079',
-  joined: 'our own curve between ISO 11079 and ISO 7730',
-  lightest: 'the lightest clothes the dress code allows, our own limit',
-  none: 'no clothing asked for beyond swimwear',
-};
-
 const PARTS: Readonly<Record<string, string>> = { thighs: 'thighs', calves: 'lower legs' };
 
 interface Span {
@@ -35,15 +27,10 @@ export const comfort = {
     `Comfortable outdoors at ${f.celsiusRange(v.low, v.high)} while ${doing(v.activity)}, layer by layer.`,
   'comfortable indoors': (v: Span & { activity: string }, f: Formats) =>
     `Comfortable in a room of ${f.celsiusRange(v.low, v.high)} while ${doing(v.activity)}, layer by layer.`,
-  'step without layers': (v: Span, f: Formats) => `without layers: ${f.celsiusRange(v.low, v.high)}`,
-  'step with layers': (v: Span & { layers: readonly string[] }, f: Formats) =>
-    `with ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,
   'how degrees are found': () =>
     'Degrees are estimates from published garment tables, give or take a quarter of the insulation: ISO 7730 in rooms and in warmth, ISO 11079 in the cold; the join between 10 and 20 °C is our own. People differ; go by how you feel.',
   'clo range': (v: { off: number; on: number }, f: Formats) =>
     `This look insulates ${f.number(v.off, 2)} clo with its layers off and ${f.number(v.on, 2)} clo with all on (estimated).`,
-  'required clo': (v: { min: number; max: number; method: string }, f: Formats) =>
-    `asks for ${f.number(v.min, 2)} to ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v: { index: number; band: string }, f: Formats) =>
     `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
   'sun caution if it clears': (v: { index: number; band: string }, f: Formats) =>
@@ -65,9 +52,4 @@ export const comfort = {
   'wet and uneven': () =>
     'Wet, uneven ground: wear shoes that grip, turn back in bad weather and follow local mountain and path warnings.',
   'heels on bad ground': () => 'These heels are not safe on such ground: carry them and change when you are there.',
-  'band low': () => 'low',
-  'band moderate': () => 'moderate',
-  'band high': () => 'high',
-  'band very high': () => 'very high',
-  'band extreme': () => 'extreme',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

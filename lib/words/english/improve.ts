@@ -82,8 +82,6 @@ export const improve = {
   'column a look': () => 'A look',
   'column wears': () => 'Worn',
   'column a wear': () => 'A wear',
-  money: ({ amount, currency, digits }: { amount: number; currency: string; digits: number }, f: Formats) =>
-    f.money(amount, currency, digits),
   'looks counted': ({ looks: count, complete }: { looks: string; complete: number }, f: Formats) =>
     complete === 1 ? `${f.count(BigInt(count))} complete` : `${f.count(BigInt(count))} layered`,
   'costs mean': () =>

@@ -146,7 +146,6 @@ export const bag = {
   'journeys heading': () => 'Auf jeder Fahrt',
   'journeys lead': () => 'Was Sie tragen, ist nicht im Gepäck; darum wiegt es auf jeder Fahrt anders.',
   'head journey': () => 'Fahrt',
-  'head worn': () => 'Getragen',
   'rules heading': () => 'Flüssigkeiten, Akkus und Maße im Flugzeug',
   'head rule': () => 'Die übliche Regel',
   'head here': () => 'In Ihrem Gepäck',

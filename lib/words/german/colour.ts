@@ -186,9 +186,6 @@ export const colour = {
 
   'role name': (v) => colourRole(v.role),
   'relation name': (v) => colourRelation(v.relation),
-  'vision name': (v) => {
-    return capital(/\((.+)\)/u.exec(vision(v.vision))?.[1] ?? v.vision);
-  },
   'vision plain': (v) => vision(v.vision),
   'family name': (v) => hueFamily(v.family),
 } satisfies Translation<typeof english.colour>;

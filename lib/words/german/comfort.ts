@@ -2,12 +2,6 @@ import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
 import { bodyPart, doing } from './glossary.ts';
 
-const METHODS: Readonly<Record<string, string>> = {
-  joined: 'eigene Kurve zwischen ISO 11079 und ISO 7730',
-  lightest: 'die leichteste Kleidung, die der Dresscode erlaubt; eigene Grenze',
-  none: 'außer Bademode keine Kleidung nötig',
-};
-
 const BANDS: Readonly<Record<string, string>> = {
   low: 'niedrig',
   moderate: 'mäßig',
@@ -22,14 +16,10 @@ export const comfort = {
     `Angenehm draußen bei ${f.celsiusRange(v.low, v.high)} beim ${doing(v.activity)}, Schicht für Schicht.`,
   'comfortable indoors': (v, f) =>
     `Angenehm in Räumen mit ${f.celsiusRange(v.low, v.high)} beim ${doing(v.activity)}, Schicht für Schicht.`,
-  'step without layers': (v, f) => `ohne Schichten: ${f.celsiusRange(v.low, v.high)}`,
-  'step with layers': (v, f) => `mit ${f.list(v.layers)}: ${f.celsiusRange(v.low, v.high)}`,
   'how degrees are found': () =>
     'Die Gradangaben sind aus veröffentlichten Kleidungstabellen geschätzt, auf ein Viertel der Isolation genau: ISO 7730 in Räumen und bei Wärme, ISO 11079 bei Kälte; der Übergang zwischen 10 und 20 °C ist unser eigener. Jeder empfindet anders: Was zählt, ist Ihr Gefühl.',
   'clo range': (v, f) =>
     `Dieser Look dämmt mit ${f.number(v.off, 2)} clo ohne Schichten und ${f.number(v.on, 2)} clo mit allen (geschätzt).`,
-  'required clo': (v, f) =>
-    `verlangt ${f.number(v.min, 2)} bis ${f.number(v.max, 2)} clo (${METHODS[v.method] ?? v.method})`,
   'sun caution': (v, f) =>
     `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
   'sun caution if it clears': (v, f) =>
@@ -51,9 +41,4 @@ export const comfort = {
     'Nasser, unebener Boden: griffige Schuhe tragen, bei schlechtem Wetter umkehren und örtliche Berg- und Wegewarnungen beachten.',
   'heels on bad ground': () =>
     'Diese Absätze sind auf solchem Boden nicht sicher: in der Tasche tragen und erst am Ziel wechseln.',
-  'band low': () => 'niedrig',
-  'band moderate': () => 'mäßig',
-  'band high': () => 'hoch',
-  'band very high': () => 'sehr hoch',
-  'band extreme': () => 'extrem',
 } satisfies Translation<typeof english.comfort>;

@@ -81,7 +81,6 @@ export const improve = {
   'column a look': () => 'Je Look',
   'column wears': () => 'Getragen',
   'column a wear': () => 'Je Tragen',
-  money: (v, f) => f.money(v.amount, v.currency, v.digits),
   'looks counted': (v, f) =>
     v.complete === 1 ? `${f.count(BigInt(v.looks))} ganze` : `${f.count(BigInt(v.looks))} mit Schichten`,
   'costs mean': () =>

@@ -20,7 +20,6 @@ export const site = {
   'nav days': () => 'Tage',
   'nav packing': () => 'Packen',
   'nav try': () => 'Anprobe',
-  'home title': (v) => v.studio,
   'home guides': () => 'Reisen',
   'capsule for': (v) => `für ${v.traveller}`,
   'capsule pieces': (v, f) => f.plural(v.pieces, PIECES),
@@ -34,11 +33,6 @@ export const site = {
   'no weather': () => 'Kein Wetter bekannt',
   'the day': () => 'Der ganze Tag',
   'looks heading': () => 'Looks',
-  'some looks': (v, f) =>
-    f.plural(v.count, {
-      one: '# Look, gezeichnet und mit Datum',
-      other: '# Looks, gezeichnet und mit Datum',
-    }),
   'all looks': (v, f) => (v.count === 1 ? 'Der Look' : `Alle ${f.plural(v.count, LOOKS)}`),
   'packing heading': () => 'Packen',
   'open the list': () => 'Zur Packliste',
@@ -63,7 +57,6 @@ export const site = {
   'group jewellery': () => 'Schmuck',
   'group accessories': () => 'Accessoires',
   'in shown looks': (v, f) => (v.count === 0 ? 'in keinem gezeigten Look' : f.plural(v.count, LOOKS)),
-  'looks with it': (v, f) => `${f.plural(Number(v.count), LOOKS)} mit Schichten`,
   'look number': (v) => `Look ${v.number}`,
   'with pieces': (v, f) => `In Worten: ${f.list(v.pieces)}`,
   'look picture': (v, f) => `Look ${v.number}: ${f.list(v.pieces)}.`,
