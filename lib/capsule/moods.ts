@@ -2,6 +2,7 @@ import { sumOf } from '../bag/index.ts';
 import { type PaletteReport, paletteReport } from '../colour/index.ts';
 import type { Capsule, HouseRuleSettings, LookCounts, Measure, PackingListPlan, Piece, Plan } from '../model/index.ts';
 import { createWardrobeEngine, type RankedLook } from '../outfit/index.ts';
+import { CORE_SLOTS } from '../vocabulary/index.ts';
 import { checkList, type LineCheck } from './list-check.ts';
 
 /** One mood of a trip: a capsule with what was computed of it. */
@@ -104,7 +105,6 @@ export interface CombinedMoods {
 const CROSS_RANKED = 400;
 const CROSS_RANKED_AT_MOST = 25_600;
 const CROSS_SHOWN = 8;
-const CORE: ReadonlySet<string> = new Set(['top', 'bottom', 'one-piece', 'swim']);
 
 /** Down the ranking until enough have been met, each with a new core. */
 const bestAcross = (
@@ -115,7 +115,7 @@ const bestAcross = (
     const ranked = rank(asked);
     const cores = new Set<string>();
     const found = ranked.filter(crosses).filter(({ look }) => {
-      const core = look.worn.flatMap(({ slot, piece }) => (CORE.has(slot) ? [piece] : [])).join('+');
+      const core = look.worn.flatMap(({ slot, piece }) => (CORE_SLOTS.has(slot) ? [piece] : [])).join('+');
       return !cores.has(core) && cores.add(core);
     });
     if (found.length >= CROSS_SHOWN || ranked.length < asked || asked >= CROSS_RANKED_AT_MOST)

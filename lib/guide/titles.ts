@@ -1,5 +1,5 @@
 import type { DressInterval, Look, LookComfort, Piece, WornPiece } from '../model/index.ts';
-import { DRESS_CODES } from '../vocabulary/index.ts';
+import { CORE_SLOTS, dressIndex, LAYER_SLOTS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { TripAir } from './trip-air.ts';
 
@@ -12,17 +12,14 @@ export interface TitledLook {
 
 type Weather = 'none' | 'wet' | 'changeable' | 'hot' | 'warm' | 'mild' | 'cool' | 'cold';
 
-const CORE_SLOTS = new Set(['one-piece', 'top', 'bottom', 'swim']);
-const LAYER_SLOTS = new Set(['mid layer', 'outer layer', 'cover-up']);
-
 /** Order in which the pieces beside the core set a look apart. */
 const TELLING_SLOTS: readonly string[] = ['mid layer', 'outer layer', 'cover-up', 'shoes', 'scarf', 'bag', 'headwear'];
 
-const COCKTAIL = DRESS_CODES.indexOf('cocktail');
+const COCKTAIL = dressIndex('cocktail');
 
-/** Degrees between every layer on and every layer off from which a look is for days that change. */
+/** Degrees Celsius between every layer on and every layer off from which a look is for days that change. Own choice. */
 const CHANGEABLE_C = 14;
-/** The same of a trip: degrees of its own weather for which a look is right with layers on or off. */
+/** The same of a trip: degrees of its own weather for which a look is right with layers on or off. Own choice. */
 const CHANGEABLE_ON_TRIP_C = 9;
 
 /** The coldest that suits a look, °C, and what a day of it is called: words of daily life, no source. */

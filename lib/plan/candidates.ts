@@ -1,5 +1,5 @@
 import type { Capsule, Look, Occasion, Piece } from '../model/index.ts';
-import type { Slot } from '../vocabulary/index.ts';
+import { CORE_SLOTS, type Slot } from '../vocabulary/index.ts';
 import type { Phrase } from '../words/index.ts';
 import type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 import type { Moment } from './moments.ts';
@@ -25,7 +25,6 @@ export interface Pool {
   readonly complete: boolean;
 }
 
-export const coreSlots: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom', 'swim']);
 /** Slots that dress a look up; left out of the planning and put on last, since they seldom decide whether it serves. */
 const FINISHING: ReadonlySet<string> = new Set([
   'bag',
@@ -52,13 +51,13 @@ const joined = (look: Look, belongs: (slot: Slot) => boolean): string =>
     .map(({ piece }) => piece)
     .join('+');
 
-export const coreOf = (look: Look): string => joined(look, (slot) => coreSlots.has(slot));
+export const coreOf = (look: Look): string => joined(look, (slot) => CORE_SLOTS.has(slot));
 
 /** What may not be worn on two days; empty when the look is for swimming. */
 export const identityOf = (look: Look): string =>
   look.worn.some(({ slot }) => slot === 'swim')
     ? ''
-    : joined(look, (slot) => coreSlots.has(slot) || slot === 'mid layer');
+    : joined(look, (slot) => CORE_SLOTS.has(slot) || slot === 'mid layer');
 
 export const candidateOf = (
   look: Look,

@@ -1,9 +1,10 @@
 import { shadesEyes, shadesFace, sunCover, uvBand } from '../comfort/index.ts';
 import type { Brief, Finding, Look, Piece, Plan, StockLine } from '../model/index.ts';
-import { dressIndex, type KindId } from '../vocabulary/index.ts';
+import { dressIndex, isForWarmth, type KindId } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
+import { isColdOutdoors } from './warmth.ts';
 
 const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
 
@@ -56,8 +57,16 @@ const againstSun = (
   return [...(cover.hat ? [] : [shadesFace]), ...(cover.eyewear ? [] : [shadesEyes])];
 };
 
+/** What covers head, neck and hands in the cold, as far as a look leaves them bare. */
+const againstCold = (moment: Moment, { worn }: Look): readonly Wanted[] =>
+  isColdOutdoors(moment)
+    ? (['headwear', 'scarf', 'gloves'] as const)
+        .filter((slot) => worn.every((one) => one.slot !== slot))
+        .map((slot) => (piece) => isForWarmth(piece) && piece.places.includes(slot))
+    : [];
+
 /** Puts on the first piece of each kind wanted that goes with the rest, where the bag has one. */
-export const putOn = (
+const putOn = (
   source: Pick<LookSource, 'explain'>,
   look: Look,
   pieces: readonly Piece[],
@@ -77,11 +86,7 @@ export const putOn = (
 };
 
 const wantedOf = (finishes: readonly Finish[]): readonly Wanted[] =>
-  finishes.map(
-    (finish): Wanted =>
-      (piece) =>
-        canBe(piece, finish),
-  );
+  finishes.map((finish) => (piece) => canBe(piece, finish));
 
 /** Puts socks into the laced shoes of a look below trousers, where there is a pair that goes with the rest. */
 export const withSocks = (source: Pick<LookSource, 'explain'>, look: Look, pieces: readonly Piece[]): Look => {
@@ -90,14 +95,14 @@ export const withSocks = (source: Pick<LookSource, 'explain'>, look: Look, piece
 };
 
 /**
- * Puts socks into laced shoes, a belt through its loops, and a brim and glasses on against the sun, where the bag has
- * one that goes with the rest.
+ * Puts socks into laced shoes, a belt through its loops, a brim and glasses on against the sun, and something warm on
+ * head, neck and hands against the cold, where the bag has one that goes with the rest.
  */
 export const finished = (source: LookSource, moment: Moment, look: Look, pieces: readonly Piece[]): Look => {
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const asksBelt = dressIndex(moment.occasion.dress) >= BELT_FROM;
   const finishes = lacking(look, byId).filter((finish) => finish !== 'belt' || asksBelt);
-  const wanted = [...wantedOf(finishes), ...againstSun(moment, look, byId)];
+  const wanted = [...wantedOf(finishes), ...againstSun(moment, look, byId), ...againstCold(moment, look)];
   return putOn(source, look, pieces, wanted, moment.restriction);
 };
 

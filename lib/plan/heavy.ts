@@ -1,13 +1,6 @@
 import type { Piece } from '../model/index.ts';
-import {
-  type Candidate,
-  candidatesFor,
-  coreSlots,
-  isFinishing,
-  leftForLater,
-  type Scale,
-  withoutPieces,
-} from './candidates.ts';
+import { CORE_SLOTS } from '../vocabulary/index.ts';
+import { type Candidate, candidatesFor, isFinishing, leftForLater, type Scale, withoutPieces } from './candidates.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
@@ -38,7 +31,7 @@ export const heavyLooks = (
   if (heaviest === undefined) return [];
   const restriction = withoutPieces(moment.restriction, leftForLater(moment, pieces));
   const around = heaviest.worn.filter(
-    ({ slot, piece }) => !coreSlots.has(slot) && !restriction.without?.includes(piece),
+    ({ slot, piece }) => !CORE_SLOTS.has(slot) && !restriction.without?.includes(piece),
   );
   const withMid = around.map(({ piece }) => piece);
   const withoutMid = around.filter(({ slot }) => slot !== 'mid layer').map(({ piece }) => piece);

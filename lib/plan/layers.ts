@@ -1,8 +1,8 @@
 import { cloOfLook, isRemovable } from '../comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../model/index.ts';
-import { dressIndex, type KindId, type Slot } from '../vocabulary/index.ts';
+import { dressIndex, isForWarmth, type KindId, type Slot } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
-import { isColdOutdoors, isForCold } from './warmth.ts';
+import { isColdOutdoors } from './warmth.ts';
 
 export interface Layers {
   readonly on: readonly string[];
@@ -22,7 +22,7 @@ const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
 ]);
 /** Clo by which a coat in a room counts as more than it is; beyond any garment. */
 const COAT_IN_A_ROOM = 5;
-/** The same for a coat worn out of doors with the jumper in the hand: layers go on from inside out. */
+/** The same for a coat worn out of doors with the jumper in the hand: layers go on from inside out. Own choice, clo. */
 const OUT_OF_ORDER = 2;
 
 /**
@@ -45,9 +45,8 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
   const cold = isColdOutdoors(moment);
   const dressy = dressIndex(occasion.dress) >= JACKET_FROM;
   const mustBeOn = layers.filter(({ piece, slot }) => {
-    const known = pieces.get(piece);
-    const { suits, kind } = known ?? {};
-    const forCold = cold && known !== undefined && isForCold(known);
+    const { suits, kind } = pieces.get(piece) ?? {};
+    const forCold = cold && kind !== undefined && isForWarmth({ kind });
     const forRain = wet && slot === 'outer layer' && suits?.includes('rain') === true;
     return forRain || forCold || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
   });

@@ -1,12 +1,13 @@
 import { cloOfLook, warmLayers } from '../comfort/index.ts';
 import type { Look } from '../model/index.ts';
-import { ACTIVITIES, type Slot } from '../vocabulary/index.ts';
+import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/index.ts';
 import type { Candidate } from './candidates.ts';
 import { COAT_SLOTS, layersFor } from './layers.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom } from './room.ts';
 import { tasteCost } from './taste.ts';
 import { createWarmthCost } from './warmth.ts';
+import { wayWithoutCoat } from './way.ts';
 
 /** What a plan is judged by once every occasion that can be served is. Own choice; lower is better. */
 const COST = {
@@ -33,18 +34,14 @@ const COST = {
   /** A look that keeps warm in a room only with the coat on: more than changing clothes. */
   coatInARoom: 12,
   /** Nothing warm for the way to an indoor occasion when it is cold outside, and when it is colder still. */
-  coldWay: 2,
-  bitterWay: 8,
+  wayWithoutCoat: { mild: 0, cold: 2, bitter: 8 },
   /** No piece for rain when rain is likely. */
   wet: 2,
 } as const;
 
-/** Below this outside, people want something over an indoor look on the way. Own choice. */
-export const COLD_WAY_C = 14;
-/** Below this nobody goes without a coat. Own choice. */
-const BITTER_WAY_C = 5;
 /** Chance of rain from which a look outdoors does better with something for it. Own choice, percent. */
 const LIKELY_RAIN_PERCENT = 50;
+/** Activity from which clothes are not fresh any more. Own choice, met. */
 const TIRING_MET = 2.6;
 const SWIM_TURN_HOURS = 36;
 
@@ -56,7 +53,6 @@ const clothes = (look: Look, belongs: (slot: Slot) => boolean): string =>
     .map(({ piece }) => piece)
     .join('+');
 
-const LAYERS: ReadonlySet<Slot> = new Set(['mid layer', 'outer layer', 'cover-up']);
 const BASE: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom', 'swim', 'legwear', 'shoes']);
 
 /** What changes from one look to the next on the same day. Bags, jewellery and the like do not count as changing. */
@@ -64,7 +60,7 @@ export const changeBetween = (before: Look | undefined, after: Look): Change => 
   if (before === undefined) return 'first';
   const base = (slot: Slot): boolean => BASE.has(slot);
   if (clothes(before, base) !== clothes(after, base)) return 'changes clothes';
-  const layers = (slot: Slot): boolean => LAYERS.has(slot);
+  const layers = (slot: Slot): boolean => LAYER_SLOTS.has(slot);
   return clothes(before, layers) === clothes(after, layers) ? 'goes on' : 'layers only';
 };
 
@@ -91,11 +87,8 @@ const ownCost = (
     const { on } = layersFor(moment, candidate.look, problem.pieces);
     if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
   }
+  cost += COST.wayWithoutCoat[wayWithoutCoat(moment, candidate.look)];
   const outside = moment.weather;
-  if (outside !== undefined && moment.occasion.setting.where === 'indoors' && outside.lowC < COLD_WAY_C) {
-    if (!pieces.some(({ slot }) => slot === 'outer layer'))
-      cost += outside.lowC <= BITTER_WAY_C ? COST.bitterWay : COST.coldWay;
-  }
   if (
     outside !== undefined &&
     moment.occasion.setting.where === 'outdoors' &&
@@ -108,8 +101,6 @@ const ownCost = (
   }
   return cost;
 };
-
-const CORE_SLOTS: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom']);
 
 /** What the judge needs of one candidate at one occasion, with pieces, cores and clothes as numbers. */
 interface Facts {

@@ -5,28 +5,12 @@ import type { Candidate } from './candidates.ts';
 import { layersFor } from './layers.ts';
 import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
-import { COLD_WAY_C, changeBetween } from './quality.ts';
+import { changeBetween } from './quality.ts';
 import { dryAt, washesFor } from './washing.ts';
+import { coatForTheWay } from './way.ts';
 
 const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
   ids.map((id) => pieces.get(id)?.name ?? id);
-
-/**
- * The warmest coat of the bag, for the way to a room when a look the stylist fixed has nothing over it; none where it is
- * mild outside. It is told, and not put into the look.
- */
-const coatForTheWay = (
-  { occasion, weather, swims }: Moment,
-  { worn }: Look,
-  pieces: ReadonlyMap<string, Piece>,
-): readonly string[] => {
-  if (swims || occasion.setting.where !== 'indoors' || weather === undefined || weather.lowC >= COLD_WAY_C) return [];
-  if (worn.some(({ slot }) => slot === 'outer layer')) return [];
-  const [warmest] = [...pieces.values()]
-    .filter(({ places }) => places.length === 1 && places[0] === 'outer layer')
-    .toSorted((a, b) => b.clo.value - a.clo.value);
-  return warmest === undefined ? [] : [warmest.id];
-};
 
 const reasonsFor = (
   moment: Moment,
@@ -45,9 +29,12 @@ const reasonsFor = (
   }
   const needs = occasion.needs.filter((need) => need !== 'swim');
   if (needs.length > 0) reasons.push(phrase('plan', 'made for', { needs }));
-  const onTheWay = candidate.fixed ? [...carried, ...coatForTheWay(moment, look, pieces)] : carried;
+  const onTheWay = [
+    ...namesOf(carried, pieces),
+    ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
+  ];
   if (onTheWay.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
-    reasons.push(phrase('plan', 'for the way', { layers: namesOf(onTheWay, pieces), low: weather.lowC }));
+    reasons.push(phrase('plan', 'for the way', { layers: onTheWay, low: weather.lowC }));
   } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));
   return candidate.fixed ? reasons : [...reasons, ...candidate.reasons];
 };

@@ -1,5 +1,13 @@
 import type { Occasion, Piece } from '../model/index.ts';
-import { dressIndex, type FabricId, type KindId, type Slot } from '../vocabulary/index.ts';
+import {
+  CORE_SLOTS,
+  dressIndex,
+  FABRICS,
+  FINE_SURFACES,
+  isSkirt,
+  type KindId,
+  type Slot,
+} from '../vocabulary/index.ts';
 
 /** What taste adds to the cost of a look at an occasion. Own choice, on the scale of the plan's other costs. */
 const COST = {
@@ -15,11 +23,8 @@ const COST = {
   step: 2.5,
 } as const;
 
-/** Cloths that dress up. common practice, no source */
-const DRESSY_CLOTH: ReadonlySet<FabricId> = new Set<FabricId>(['satin', 'silk', 'sequin', 'velvet', 'lace', 'chiffon']);
 const DRESSY_FROM = dressIndex('cocktail');
 const DRESSY_CLOTHS_COUNTED = 2;
-const CORE: ReadonlySet<Slot> = new Set<Slot>(['one-piece', 'top', 'bottom']);
 /** One-pieces with legs. */
 const WITH_LEGS: ReadonlySet<KindId> = new Set<KindId>(['jumpsuit', 'playsuit', 'dungarees']);
 
@@ -29,37 +34,41 @@ export interface WornAs {
 }
 
 const isSkirtOrDress = ({ piece, slot }: WornAs): boolean =>
-  (slot === 'one-piece' && !WITH_LEGS.has(piece.kind)) || (slot === 'bottom' && piece.kind.includes('skirt'));
+  (slot === 'one-piece' && !WITH_LEGS.has(piece.kind)) || (slot === 'bottom' && isSkirt(piece));
+
+const isDressyCloth = ({ piece }: WornAs): boolean => FINE_SURFACES.has(FABRICS[piece.fabric].surface);
+
+/** What a skirt or dress costs where one walks. */
+const skirtCost = ({ needs, setting }: Occasion): number => {
+  if (needs.includes('uneven ground')) return COST.skirtOnUnevenGround;
+  return setting.where === 'outdoors' && needs.includes('long walking') ? COST.skirtOnLongWalk : 0;
+};
+
+/** What each garment of a dressy cloth costs. */
+const dressyClothCost = ({ dress, needs, setting, transit }: Occasion): number => {
+  if (dressIndex(dress) >= DRESSY_FROM) return COST.dressyClothInTheEvening;
+  if (transit || needs.includes('uneven ground')) return COST.dressyClothOnTheWay;
+  return setting.where === 'outdoors' && dress === 'casual' ? COST.dressyClothOutdoors : 0;
+};
+
+/** Steps between the middle of a garment's interval on the scale of dress codes and what is asked. */
+const stepsOff = ({ piece: { dress } }: WornAs, asked: number): number =>
+  Math.abs((dress.low + dress.high) / 2 - asked);
 
 /**
  * What taste says against a look at an occasion; lower is better, and nothing is forbidden. Trousers or shorts for
  * walks, dressy cloth for the evening rather than for trains and paths, and garments that are neither too plain nor
  * too dressy. common practice, no source
  */
-export const tasteCost = ({ dress, needs, setting, transit }: Occasion, worn: readonly WornAs[]): number => {
-  if (needs.includes('swim')) return 0;
-  const core = worn.filter(({ slot }) => CORE.has(slot));
-  const uneven = needs.includes('uneven ground');
-  const outdoors = setting.where === 'outdoors';
-  const skirted = core.some(isSkirtOrDress);
-  const skirt = uneven
-    ? COST.skirtOnUnevenGround
-    : outdoors && needs.includes('long walking')
-      ? COST.skirtOnLongWalk
-      : 0;
-  const dressyCloths = Math.min(
-    DRESSY_CLOTHS_COUNTED,
-    core.filter(({ piece }) => DRESSY_CLOTH.has(piece.fabric)).length,
+export const tasteCost = (occasion: Occasion, worn: readonly WornAs[]): number => {
+  if (occasion.needs.includes('swim')) return 0;
+  const core = worn.filter(({ slot }) => CORE_SLOTS.has(slot));
+  const asked = dressIndex(occasion.dress);
+  const steps = core.reduce((sum, garment) => sum + stepsOff(garment, asked), 0);
+  const dressyCloths = Math.min(DRESSY_CLOTHS_COUNTED, core.filter(isDressyCloth).length);
+  return (
+    (core.some(isSkirtOrDress) ? skirtCost(occasion) : 0) +
+    dressyClothCost(occasion) * dressyCloths +
+    (COST.step * steps) / Math.max(1, core.length)
   );
-  const asked = dressIndex(dress);
-  const clothCost =
-    asked >= DRESSY_FROM
-      ? COST.dressyClothInTheEvening
-      : transit || uneven
-        ? COST.dressyClothOnTheWay
-        : outdoors && asked === 0
-          ? COST.dressyClothOutdoors
-          : 0;
-  const steps = core.reduce((sum, { piece }) => sum + Math.abs((piece.dress.low + piece.dress.high) / 2 - asked), 0);
-  return (skirted ? skirt : 0) + clothCost * dressyCloths + (COST.step * steps) / Math.max(1, core.length);
 };

@@ -1,27 +1,17 @@
 import type { Piece } from '../model/index.ts';
-import { FABRICS, type KindId } from '../vocabulary/index.ts';
+import type { KindId } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
 
-/** Pieces for head, neck and hands that are there for warmth. common practice, no source */
-const FOR_COLD: ReadonlySet<KindId> = new Set<KindId>([
-  'beanie',
-  'scarf',
-  'chunky scarf',
-  'gloves',
-  'leather gloves',
-  'mittens',
-]);
 /** Outdoors up to this, head, neck and hands are covered where the bag has something for them. Own choice, °C. */
 const COLD_C = 5;
-/** Outdoors from this no wool is put on for looks, and from the second no layer is carried. Own choice, °C. */
-const MILD_C = 18;
-const HOT_C = 25;
+/** Outdoors from this no layer is carried. Own choice, °C. */
+export const HOT_C = 25;
 /** Cost of each clo that is missing: a coat less outweighs the ranking. Own choice. */
 const MISSING_CLO = 20;
-/** Beyond this no garment of a bag makes the difference, and the search is left to its other wishes. */
-const MISSING_AT_MOST = 1;
+/** Beyond this no garment of a bag makes the difference, and the search is left to its other wishes. Own choice, clo. */
+const MISSING_AT_MOST_CLO = 1;
 const THERMAL: ReadonlySet<KindId> = new Set<KindId>(['thermal leggings', 'thermal top']);
-/** Thermal underwear in an ordinary room. Own choice. */
+/** Costs of thermal underwear in an ordinary room, and of each layer to carry in the heat. Own choice. */
 const THERMAL_INDOORS = 6;
 const LAYER_IN_THE_HEAT = 6;
 
@@ -32,18 +22,6 @@ export const isColdOutdoors = (moment: Moment): boolean =>
 
 export const isHotOutdoors = (moment: Moment): boolean =>
   isOutdoors(moment) && moment.air !== undefined && moment.air.lowC >= HOT_C;
-
-export const isForCold = ({ kind }: Piece): boolean => FOR_COLD.has(kind);
-
-/** Something warm for head, neck or hands that the weather of an occasion never asks for. */
-export const isIdleInWarmth = (moment: Moment, piece: Piece): boolean => {
-  const { air, occasion } = moment;
-  if (air === undefined || occasion.setting.where !== 'outdoors') return false;
-  const shoulders = occasion.needs.includes('shoulders covered') && piece.covers.includes('shoulders');
-  const isScarf = piece.places.includes('scarf') && piece.clo.value > 0;
-  const woolly = isForCold(piece) || (isScarf && FABRICS[piece.fabric].fibre === 'wool');
-  return !shoulders && ((woolly && air.lowC >= MILD_C) || (isScarf && air.lowC >= HOT_C));
-};
 
 /**
  * What is against a look in cold and heat, given its clo with every layer on and the layers it could do without. The
@@ -62,7 +40,7 @@ export const createWarmthCost = (
       : 0;
   const indoors = occasion.setting.where === 'indoors';
   return (cloOn, worn, carriedLayers) =>
-    MISSING_CLO * Math.min(MISSING_AT_MOST, Math.max(0, wanted - cloOn)) +
+    MISSING_CLO * Math.min(MISSING_AT_MOST_CLO, Math.max(0, wanted - cloOn)) +
     (indoors ? THERMAL_INDOORS * worn.filter(({ kind }) => THERMAL.has(kind)).length : 0) +
     (isHotOutdoors(moment) ? LAYER_IN_THE_HEAT * carriedLayers : 0);
 };

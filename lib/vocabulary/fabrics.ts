@@ -49,6 +49,9 @@ export const SURFACES = [
 ] as const;
 export type Surface = (typeof SURFACES)[number];
 
+/** Surfaces that dress up. common practice, no source */
+export const FINE_SURFACES: ReadonlySet<Surface> = new Set<Surface>(['satin', 'chiffon', 'lace', 'sequin', 'velvet']);
+
 const fabric = (
   surface: Surface,
   fibre: Fabric['fibre'],

@@ -13,12 +13,21 @@ export {
   given,
   UNCERTAINTY,
 } from './estimate.ts';
-export { FABRICS, type Fabric, type FabricId, SURFACES, type Surface } from './fabrics.ts';
-export { KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
+export { FABRICS, type Fabric, type FabricId, FINE_SURFACES, SURFACES, type Surface } from './fabrics.ts';
+export { isForWarmth, isSkirt, KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
 export { CONTRADICTORY_NEEDS, NEEDS, type Need } from './needs.ts';
 export { OTHER_WORDS } from './other-words.ts';
 export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
-export { JEWELLERY_SITES, type JewellerySite, PLACES, type Place, SLOTS, type Slot } from './places.ts';
+export {
+  CORE_SLOTS,
+  JEWELLERY_SITES,
+  type JewellerySite,
+  LAYER_SLOTS,
+  PLACES,
+  type Place,
+  SLOTS,
+  type Slot,
+} from './places.ts';
 export { fabricRefused, isFabricWord, keptOffSkin } from './refused.ts';
 export { euShoeSize, sizeFactor } from './sizes.ts';
 export { SUNDRY_GROUPS, SUNDRY_PACES, SUNDRY_TRAITS, type SundryPace, type SundryTrait } from './sundry-traits.ts';

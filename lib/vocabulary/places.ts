@@ -31,3 +31,8 @@ export type Slot = Exclude<Place, 'jewellery'> | `jewellery ${JewellerySite}`;
 export const SLOTS: readonly Slot[] = PLACES.flatMap((place): Slot[] =>
   place === 'jewellery' ? JEWELLERY_SITES.map((site): Slot => `jewellery ${site}`) : [place],
 );
+
+/** The slots that make the core of a look. */
+export const CORE_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['one-piece', 'top', 'bottom', 'swim']);
+/** Layers over the core: a cover-up is to swimwear what a jacket is to a shirt. */
+export const LAYER_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['cover-up', 'mid layer', 'outer layer']);

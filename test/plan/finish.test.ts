@@ -1,9 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Piece, StockLine } from '../../lib/model/index.ts';
-import { createWardrobeEngine } from '../../lib/outfit/index.ts';
-import { findingsOfFinish, type LookSource, planTrip, type Solver, withSocks } from '../../lib/plan/index.ts';
+import { findingsOfFinish, planTrip, type Solver, withSocks } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
-import { brief, capsule, occasion, piece, weather } from './trip.ts';
+import { brief, capsule, occasion, piece, sourceOf, weather } from './trip.ts';
 import { brokenPlan } from './validate.ts';
 
 let solver: Solver;
@@ -43,16 +42,6 @@ const dinner = (dress: 'casual' | 'business', airC: number) =>
       }),
     ],
   });
-const sourceOf = (pieces: readonly Piece[]): LookSource => {
-  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
-  return {
-    rank: engine.rank,
-    explain: (ids, restriction) => {
-      const { goes, look } = engine.explain([...ids], restriction);
-      return { goes, reasons: [], ...(look === undefined ? {} : { look }) };
-    },
-  };
-};
 const planned = async (
   pieces: readonly Piece[],
   dress: 'casual' | 'business' = 'business',

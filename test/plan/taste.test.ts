@@ -1,26 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Occasion, Piece } from '../../lib/model/index.ts';
-import { createWardrobeEngine } from '../../lib/outfit/index.ts';
-import { type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
+import { planTrip, type Solver } from '../../lib/plan/index.ts';
 import { tasteCost } from '../../lib/plan/taste.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
-import { brief, capsule, occasion, piece } from './trip.ts';
+import { brief, capsule, occasion, piece, sourceOf } from './trip.ts';
 
 let solver: Solver;
 beforeAll(async () => {
   solver = await loadSolver();
 });
-
-const sourceOf = (pieces: readonly Piece[]): LookSource => {
-  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
-  return {
-    rank: engine.rank,
-    explain: (ids, restriction) => {
-      const { goes, look } = engine.explain([...ids], restriction);
-      return { goes, reasons: [], ...(look === undefined ? {} : { look }) };
-    },
-  };
-};
 
 const WIDE = { low: 0, high: 4 } as const;
 const SHOES = piece('shoes', 'walking shoes', { dress: WIDE });

@@ -1,4 +1,7 @@
+import { lookSourceOf } from '../../lib/capsule/index.ts';
 import type { Brief, Capsule, Occasion, Piece, Weather } from '../../lib/model/index.ts';
+import { createWardrobeEngine } from '../../lib/outfit/index.ts';
+import type { LookSource } from '../../lib/plan/index.ts';
 import type { KindId } from '../../lib/vocabulary/index.ts';
 import { pieceOfKind } from '../comfort/garments.ts';
 
@@ -86,3 +89,7 @@ export const piece = (
     ...(dries === undefined ? {} : { care: { ...made.care, dryHours: measure(dries) } }),
   };
 };
+
+/** Looks of these pieces by the studio's own rules. */
+export const sourceOf = (pieces: readonly Piece[]): LookSource =>
+  lookSourceOf(createWardrobeEngine({ pieces, rules: {}, never: [], always: [] }));

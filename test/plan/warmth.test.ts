@@ -1,27 +1,15 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Occasion, Piece, PlannedOccasion } from '../../lib/model/index.ts';
-import { createWardrobeEngine } from '../../lib/outfit/index.ts';
-import { type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts';
+import { planTrip, type Solver } from '../../lib/plan/index.ts';
 import { layersFor } from '../../lib/plan/layers.ts';
 import { momentsOf } from '../../lib/plan/moments.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
-import { brief, capsule, occasion, piece, weather } from './trip.ts';
+import { brief, capsule, occasion, piece, sourceOf, weather } from './trip.ts';
 
 let solver: Solver;
 beforeAll(async () => {
   solver = await loadSolver();
 });
-
-const sourceOf = (pieces: readonly Piece[]): LookSource => {
-  const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
-  return {
-    rank: engine.rank,
-    explain: (ids, restriction) => {
-      const { goes, look } = engine.explain([...ids], restriction);
-      return { goes, reasons: [], ...(look === undefined ? {} : { look }) };
-    },
-  };
-};
 
 const TOP = piece('top', 'long-sleeved tee');
 const CARDIGAN = piece('cardigan', 'cardigan');

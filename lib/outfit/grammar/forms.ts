@@ -1,4 +1,4 @@
-import { SLOTS, type Slot } from '../../vocabulary/places.ts';
+import { CORE_SLOTS, LAYER_SLOTS, SLOTS, type Slot } from '../../vocabulary/places.ts';
 
 /** The three forms a core can take, in the order looks are listed. */
 export const CORE_FORMS = ['separates', 'one-piece', 'swim'] as const;
@@ -39,11 +39,6 @@ export const FORMS: Readonly<Record<CoreForm, Form>> = {
   'one-piece': { id: 'one-piece', required: ['one-piece', 'shoes'], optional: DRESSED },
   swim: { id: 'swim', required: ['swim'], optional: ['cover-up', 'shoes', 'bag', 'eyewear', 'headwear'] },
 };
-
-/** The slots that make the core. */
-export const CORE_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['one-piece', 'top', 'bottom', 'swim']);
-/** Layers over the core: a cover-up is to swimwear what a jacket is to a shirt. */
-export const LAYER_SLOTS: ReadonlySet<Slot> = new Set<Slot>(['cover-up', 'mid layer', 'outer layer']);
 
 const levelOf = (slot: Slot): number => (CORE_SLOTS.has(slot) ? 0 : LAYER_SLOTS.has(slot) ? 1 : 2);
 

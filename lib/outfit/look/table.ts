@@ -1,4 +1,5 @@
-import { CORE_FORMS, CORE_SLOTS, type Level } from '../grammar/forms.ts';
+import { CORE_SLOTS } from '../../vocabulary/places.ts';
+import { CORE_FORMS, type Level } from '../grammar/forms.ts';
 import { createGround } from '../ground.ts';
 import type { WardrobeRules } from '../rules/rulebook.ts';
 import { compileSpace } from '../space/compile.ts';

@@ -1,7 +1,7 @@
 import type { Look } from '../../model/look.ts';
 import { DRESS_CODES } from '../../vocabulary/dress-codes.ts';
-import type { Slot } from '../../vocabulary/places.ts';
-import { CORE_SLOTS, type CoreForm, LAYER_SLOTS } from '../grammar/forms.ts';
+import { CORE_SLOTS, LAYER_SLOTS, type Slot } from '../../vocabulary/places.ts';
+import type { CoreForm } from '../grammar/forms.ts';
 import { lookOf } from '../grammar/look-id.ts';
 import type { Seat } from '../grammar/seats.ts';
 import type { Ground } from '../ground.ts';

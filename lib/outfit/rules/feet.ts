@@ -1,3 +1,4 @@
+import { isSkirt } from '../../vocabulary/kinds.ts';
 import { phrase } from '../../words/phrase.ts';
 import { COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
 import {
@@ -5,7 +6,6 @@ import {
   HEAVY_FOR_SHORTS,
   inSlot,
   isOpenShoe,
-  isSkirt,
   isSock,
   lengthIndex,
   pairIn,

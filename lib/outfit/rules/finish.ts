@@ -1,10 +1,10 @@
+import { isSkirt } from '../../vocabulary/kinds.ts';
 import { phrase } from '../../words/phrase.ts';
 import type { Worn } from '../worn.ts';
 import { type CapRule, COMMON_PRACTICE, type EmptyRule, ORDINARY_POINTS, type PairRule } from './rule.ts';
 import {
   inSlot,
   isOrnament,
-  isSkirt,
   LAPELLED,
   NECK_BOWS,
   OVER_TIE,

@@ -1,7 +1,7 @@
 import type { Piece } from '../../model/piece.ts';
 import { CUTS, LENGTHS, type Length } from '../../vocabulary/cuts.ts';
 import { FABRICS } from '../../vocabulary/fabrics.ts';
-import { KINDS, type KindId } from '../../vocabulary/kinds.ts';
+import { isForWarmth, isSkirt, KINDS, type KindId } from '../../vocabulary/kinds.ts';
 import type { Slot } from '../../vocabulary/places.ts';
 import type { Worn } from '../worn.ts';
 
@@ -54,17 +54,14 @@ export const BOOTS = kinds(
   'canvas shoes',
 );
 
-/** Worn for warmth, and not seen indoors. */
-const FOR_WARMTH = kinds('beanie', 'scarf', 'chunky scarf', 'gloves', 'leather gloves', 'mittens');
 /** Coats, gloves, woollen hats and scarves: taken off at the door, so that they set no dress code. common practice, no source */
-export const isLeftAtDoor = ({ kind, places }: Pick<Piece, 'kind' | 'places'>): boolean =>
-  FOR_WARMTH.has(kind) || (KINDS[kind].group === 'coats' && places.every((place) => place === 'outer layer'));
+export const isLeftAtDoor = (piece: Pick<Piece, 'kind' | 'places'>): boolean =>
+  isForWarmth(piece) || (KINDS[piece.kind].group === 'coats' && piece.places.every((place) => place === 'outer layer'));
 
 export const volumeOf = ({ cut }: Piece): number => CUTS[cut].volume;
 export const lengthIndex = (length: Length): number => LENGTHS.indexOf(length);
 export const surfaceOf = ({ fabric }: Piece): string => FABRICS[fabric].surface;
 
-export const isSkirt = ({ kind }: Piece): boolean => kind.endsWith('skirt');
 /** A dress, skirt, shorts or playsuit: legs are seen below it. */
 export const showsLegs = ({ piece, slot }: Worn): boolean =>
   (slot === 'bottom' || slot === 'one-piece') &&

@@ -1,0 +1,23 @@
+import type { Look, Piece } from '../model/index.ts';
+import type { Moment } from './moments.ts';
+
+/** Below this outside, people want something over an indoor look on the way. Own choice, °C. */
+const COLD_WAY_C = 14;
+/** Up to this nobody goes without a coat. Own choice, °C. */
+const BITTER_WAY_C = 5;
+
+/** How cold the way to a room is in a look without a coat; `mild` where it has one, and where no way is gone. */
+export const wayWithoutCoat = ({ occasion, weather, swims }: Moment, { worn }: Look): 'mild' | 'cold' | 'bitter' => {
+  if (swims || occasion.setting.where !== 'indoors' || weather === undefined || weather.lowC >= COLD_WAY_C)
+    return 'mild';
+  if (worn.some(({ slot }) => slot === 'outer layer')) return 'mild';
+  return weather.lowC <= BITTER_WAY_C ? 'bitter' : 'cold';
+};
+
+/** The warmest coat of the bag, where the way is cold and a look has none. It is told, and not put into the look. */
+export const coatForTheWay = (moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Piece | undefined =>
+  wayWithoutCoat(moment, look) === 'mild'
+    ? undefined
+    : [...pieces.values()]
+        .filter(({ places }) => places.every((place) => place === 'outer layer'))
+        .toSorted((a, b) => b.clo.value - a.clo.value)[0];
