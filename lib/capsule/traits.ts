@@ -60,6 +60,7 @@ const weathersOf = ({ weather, days }: TripPlace): readonly Weather[] => [
 
 export const traitsOf = (brief: Brief): TripTraits => {
   const weathers = brief.places.flatMap(weathersOf);
+  const { swims, wanted: swimwear } = swimsOf(brief);
   const asks = (need: Need): number => brief.occasions.filter(({ needs }) => needs.includes(need)).length;
   return {
     days: tripDays(brief),
@@ -67,8 +68,8 @@ export const traitsOf = (brief: Brief): TripTraits => {
     lowC: weathers.length === 0 ? undefined : Math.min(...weathers.map(({ lowC }) => lowC)),
     highC: weathers.length === 0 ? undefined : Math.max(...weathers.map(({ highC }) => highC)),
     rainPercent: Math.max(0, ...weathers.map(({ rainPercent }) => rainPercent)),
-    swims: swimsOf(brief).swims,
-    swimwear: swimsOf(brief).wanted,
+    swims,
+    swimwear,
     formal: brief.occasions.filter(({ dress }) => dressIndex(dress) >= dressIndex('cocktail')).length,
     washes: brief.washDays.length,
     roughGround: asks('uneven ground') > 0,

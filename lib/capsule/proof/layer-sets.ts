@@ -1,5 +1,6 @@
 import type { PartedLooks } from './looks.ts';
-import { createPairBounds, type LayerCounts, type PairTable } from './pair-bounds.ts';
+import { createPairBounds, type PairTable } from './pair-bounds.ts';
+import type { LayerCounts } from './ranks.ts';
 import type { Seating } from './seating.ts';
 
 /** A set of layers as far as it is decided: first how many of each sort, then which. */

@@ -1,16 +1,6 @@
 import type { PartedLooks } from './looks.ts';
-import { createRanks } from './ranks.ts';
+import { createRanks, type LayerCounts, type Under } from './ranks.ts';
 import type { Seating } from './seating.ts';
-
-/** Layers as far as their number is known, sort by sort. */
-export interface LayerCounts {
-  /** By class: places that layers, and kept pieces that make no core, take at least. */
-  readonly seated: Int32Array;
-  /** By sort: layers at most. */
-  readonly most: readonly number[];
-  /** Layers at most that could be a bottom as well. */
-  readonly bottoms: number;
-}
 
 /** What a mid and an outer layer make at most; layers count from 1, 0 is none. */
 export type PairTable = Float64Array;
@@ -27,15 +17,8 @@ export interface PairBounds {
   readonly cost: number;
 }
 
-/** What goes under one pair of layers, counted: rows are bottoms, row 0 is none. */
-interface Under {
-  /** `leaves[row * classes + class]`: leaves of a class that make a core with the row. */
-  readonly leaves: Int32Array;
-  /** `firsts[row * sorts + sort]`: layers of a sort that make one. */
-  readonly firsts: Int32Array;
-  /** Looks of one core. */
-  readonly times: number;
-}
+/** Steps that one row counts for beside those of parting a set. Own choice. */
+const ROW_STEPS = 20;
 
 export const createPairBounds = (
   looks: PartedLooks,
@@ -126,6 +109,6 @@ export const createPairBounds = (
     roughly: (counts) =>
       tableOf(boundOf(counts), counts.most, anywhere).map((bound, at) => Math.min(bound, alone[at] as number)),
     closely: (counts) => tableOf(boundOf(counts), counts.most, unders),
-    cost: known.size * height * 20,
+    cost: known.size * height * ROW_STEPS,
   };
 };

@@ -1,11 +1,22 @@
-import type { LayerCounts } from './pair-bounds.ts';
-import type { Seating } from './seating.ts';
+import { roomBeside, type Seating } from './seating.ts';
 
-/** What goes under a pair of layers, counted by row of bottoms (row 0 is none) and by class. */
-interface Counted {
+/** Layers as far as their number is known, sort by sort. */
+export interface LayerCounts {
+  /** By class: places that layers, and kept pieces that make no core, take at least. */
+  readonly seated: Int32Array;
+  /** By sort: layers at most. */
+  readonly most: readonly number[];
+  /** Layers at most that could be a bottom as well. */
+  readonly bottoms: number;
+}
+
+/** What goes under one pair of layers, counted: rows are bottoms, row 0 is none. */
+export interface Under {
+  /** `leaves[row * classes + class]`: leaves of a class that make a core with the row. */
   readonly leaves: Int32Array;
-  /** Layers, by row and by sort. */
+  /** `firsts[row * sorts + sort]`: layers of a sort that make one. */
   readonly firsts: Int32Array;
+  /** Looks of one core. */
   readonly times: number;
 }
 
@@ -17,22 +28,11 @@ interface Rows {
 
 /** How many bottoms sit beside what sits already: without a free place, and in all. */
 const roomOf = ({ seating, rows }: Rows, { seated, bottoms }: LayerCounts) => {
-  const counts = Int32Array.from(seated);
-  const start = seating.needed(counts);
-  const add = (free: number): number => {
-    counts.set(seated);
-    let added = 0;
-    for (const { kind, isLayer } of rows) {
-      if (isLayer) continue;
-      counts[kind] = (counts[kind] as number) + 1;
-      if (seating.needed(counts) <= free) added += 1;
-      else counts[kind] = (counts[kind] as number) - 1;
-    }
-    return added;
-  };
+  const kinds = rows.flatMap(({ kind, isLayer }) => (isLayer ? [] : [kind]));
+  const { listed, most } = roomBeside(seated, kinds, seating);
   // those chosen with the layers have their places already
-  const beside = Math.min(bottoms, rows.filter(({ isLayer }) => isLayer).length);
-  return { listed: add(start) + beside, most: add(seating.free) + beside };
+  const beside = Math.min(bottoms, rows.length - kinds.length);
+  return { listed: listed + beside, most: most + beside };
 };
 
 /** How many of each class there are, by row: numbers of profiles, so that rows that are alike are asked once. */
@@ -74,8 +74,8 @@ export const createRanks = (question: Rows) => {
     numbers.set(key, profiles.length);
     return profiles.push(wanted) - 1;
   };
-  const profiled = new Map<Counted, Profiled>();
-  const profile = (counted: Counted): Profiled => {
+  const profiled = new Map<Under, Profiled>();
+  const profile = (counted: Under): Profiled => {
     const known = profiled.get(counted);
     if (known !== undefined) return known;
     const { leaves } = counted;
@@ -113,7 +113,7 @@ export const createRanks = (question: Rows) => {
     };
     const worths = new Float64Array(rows);
 
-    return (counted: Counted, left: readonly number[]): number => {
+    return (counted: Under, left: readonly number[]): number => {
       const { paired, either } = profile(counted);
       const { firsts, times } = counted;
       /** Layers that make a core with a row, of those that are left. */

@@ -1,6 +1,6 @@
 import type { LeafPicker } from './leaves.ts';
 import type { PartedLooks } from './looks.ts';
-import type { Seating } from './seating.ts';
+import { roomBeside, type Seating } from './seating.ts';
 
 /** Tops, one-pieces and swimwear that may still be chosen, and how. */
 export interface Open {
@@ -27,20 +27,9 @@ export const roomForBottoms = (
   { bottoms }: PartedLooks,
   seating: Seating,
 ): { readonly listed: number; readonly most: number } => {
-  const counts = Int32Array.from(seated);
-  const add = (free: number): number => {
-    let added = 0;
-    for (const row of open) {
-      const kind = seating.classOf[bottoms[row - 1] as number] as number;
-      counts[kind] = (counts[kind] as number) + 1;
-      if (seating.needed(counts) <= free) added += 1;
-      else counts[kind] = (counts[kind] as number) - 1;
-    }
-    return added;
-  };
-  const listed = add(seating.needed(counts));
-  counts.set(seated);
-  return { listed, most: rows.length + add(seating.free) };
+  const kinds = open.map((row) => seating.classOf[bottoms[row - 1] as number] as number);
+  const { listed, most } = roomBeside(seated, kinds, seating);
+  return { listed, most: rows.length + most };
 };
 
 /** Value of every open leaf with one bottom, `times` over, beside what it makes alone; the sum for chosen ones. */

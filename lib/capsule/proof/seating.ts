@@ -21,6 +21,26 @@ export interface Seating {
   readonly own: readonly { readonly kind: number; readonly least: number }[];
 }
 
+/** How many pieces of these classes, tried in turn, sit beside what sits: without a free place, and in all. */
+export const roomBeside = (
+  seated: Int32Array,
+  kinds: readonly number[],
+  { needed, free }: Pick<Seating, 'needed' | 'free'>,
+): { readonly listed: number; readonly most: number } => {
+  const counts = new Int32Array(seated.length);
+  const sitting = (room: number): number => {
+    counts.set(seated);
+    let sit = 0;
+    for (const kind of kinds) {
+      counts[kind] = (counts[kind] as number) + 1;
+      if (needed(counts) <= room) sit += 1;
+      else counts[kind] = (counts[kind] as number) - 1;
+    }
+    return sit;
+  };
+  return { listed: sitting(needed(seated)), most: sitting(free) };
+};
+
 /** Lines that are told apart; any beyond stand together as one, which only lets more sets sit. */
 const MOST_LINES = 31;
 /** Lines that compete with one another beyond which only single lines and all together are held against a set. */
