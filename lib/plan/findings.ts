@@ -8,7 +8,6 @@ import {
   sunNeverRises,
 } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion } from '../model/index.ts';
-import { CONTRADICTORY_NEEDS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { daysBetween } from './moments.ts';
 import { WASHED_AT_HOUR } from './washing.ts';
@@ -35,7 +34,7 @@ export const finding = (
 };
 
 const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
-  const { what, on, needs, setting, dress, activity } = occasion;
+  const { what, on, needs, setting, activity } = occasion;
   const found: Finding[] = [];
   const say = (level: Finding['level'], rule: string, message: Phrase, mend: Phrase): void => {
     found.push(finding(level, rule, message, mend, brief, [occasion]));
@@ -44,15 +43,6 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
     const message = phrase('plan', 'outside the trip', { occasion: what, on, from: brief.from, to: brief.to });
     say('error', 'occasion-outside-trip', message, phrase('plan', 'outside the trip mend', {}));
     return found;
-  }
-  for (const [first, second] of CONTRADICTORY_NEEDS) {
-    if (!needs.includes(first) || !needs.includes(second)) continue;
-    const message = phrase('plan', 'contradictory needs', { occasion: what, first, second });
-    say('error', 'contradictory-needs', message, phrase('plan', 'contradictory needs mend', { first, second }));
-  }
-  if (needs.includes('swim') && dress !== 'casual') {
-    const message = phrase('plan', 'swimming needs casual', { occasion: what, dress });
-    say('error', 'contradictory-needs', message, phrase('plan', 'swimming needs casual mend', {}));
   }
   if (activity === 'swimming' && !needs.includes('swim')) {
     say(

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Brief, Occasion } from '../../lib/model/index.ts';
 import { findingsOfBrief } from '../../lib/plan/index.ts';
-import { CONTRADICTORY_NEEDS } from '../../lib/vocabulary/index.ts';
 import { createFormats, english, say } from '../../lib/words/index.ts';
 import { brief, occasion, weather } from './trip.ts';
 
@@ -35,29 +34,12 @@ describe('findings of a brief', () => {
     expect(rules(withOccasions(occasion('2027-10-02', 'A'), occasion('2027-10-02', 'B')))).toEqual(['two-at-one-hour']);
   });
 
-  it.each(CONTRADICTORY_NEEDS.map((needs) => [needs]))('reports that %j contradict each other', (needs) => {
-    expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toContain(
-      'contradictory-needs',
-    );
-  });
-
   it('lets swimwear cover what it can', () => {
     const needs = ['swim', 'shoulders covered', 'knees covered', 'head covered', 'sun'] as const;
     expect(rules(withOccasions(occasion('2027-10-02', 'Bath', { needs, activity: 'swimming' })))).toEqual([]);
   });
 
-  it('says what two occasions to make of a contradiction', () => {
-    const walkIn = occasion('2027-10-02', 'Sea swim', { needs: ['swim', 'uneven ground'], activity: 'swimming' });
-    const [found] = findingsOfBrief(withOccasions(walkIn));
-    expect(say(english, formats, found?.mend ?? { room: '', key: '', values: {} })).toBe(
-      'Make two occasions of it: one with “needs: [swim]”, and the way there with “needs: [uneven ground]”.',
-    );
-  });
-
-  it('reports formal swimming, and swimming without swimwear', () => {
-    expect(rules(withOccasions(occasion('2027-10-02', 'Pool', { needs: ['swim'], dress: 'formal' })))).toEqual([
-      'contradictory-needs',
-    ]);
+  it('reports swimming without swimwear', () => {
     expect(rules(withOccasions(occasion('2027-10-02', 'Pool', { activity: 'swimming' })))).toEqual([
       'swims-without-need',
     ]);
@@ -113,10 +95,7 @@ describe('findings of a brief', () => {
   it('says every finding and its mend in words', () => {
     const trip = brief({
       washDays: ['2027-12-01'],
-      occasions: [
-        occasion('2027-11-02', 'Opera'),
-        occasion('2027-10-02', 'Pool', { needs: ['swim', 'snow'], dress: 'formal' }),
-      ],
+      occasions: [occasion('2027-11-02', 'Opera'), occasion('2027-10-02', 'Pool', { activity: 'swimming' })],
     });
     for (const { message, mend } of findingsOfBrief(trip)) {
       expect(say(english, formats, message)).toMatch(/^[A-Z“].*\.$/);

@@ -152,13 +152,6 @@ export const plan = {
   'two at one hour': (v: { first: string; second: string; on: string }, f: Formats) =>
     `“${v.first}” and “${v.second}” are at the same hour on ${f.date(v.on)}.`,
   'two at one hour mend': () => 'Give one of them another hour, or name the travellers each is for.',
-  'contradictory needs': (v: { occasion: string; first: string; second: string }) =>
-    `“${v.occasion}” asks for ${needWords(v.first)} and for ${needWords(v.second)}, which no look meets at once.`,
-  'contradictory needs mend': (v: { first: string; second: string }) =>
-    `Make two occasions of it: one with “needs: [${v.first}]”, and the way there with “needs: [${v.second}]”.`,
-  'swimming needs casual': (v: { occasion: string; dress: string }) =>
-    `“${v.occasion}” asks for swimming and for ${v.dress} dress.`,
-  'swimming needs casual mend': () => 'Make it casual; give the meal or the bar after it its own occasion.',
   'swims without need': (v: { occasion: string }) => `“${v.occasion}” is swimming, but does not ask for swimwear.`,
   'swims without need mend': () => 'Add the need "swim".',
   'no sun': (v: { occasion: string; place: string }) =>

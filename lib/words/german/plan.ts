@@ -123,14 +123,6 @@ export const plan = {
   'two at one hour': (v, f) =>
     `${quoted(v.first)} und ${quoted(v.second)} fallen am ${f.date(v.on)} auf dieselbe Stunde.`,
   'two at one hour mend': () => 'Eines davon verlegen oder eintragen, für wen welcher Anlass gilt.',
-  'contradictory needs': (v) =>
-    `${quoted(v.occasion)} verlangt etwas für ${need(v.first)} und für ${need(v.second)}; kein Look kann beides zugleich.`,
-  'contradictory needs mend': (v) =>
-    `Zwei Anlässe daraus machen: einen mit ${quoted(`needs: [${v.first}]`)} und den Weg dorthin mit ${quoted(`needs: [${v.second}]`)}.`,
-  'swimming needs casual': (v) =>
-    `${quoted(v.occasion)} verlangt Schwimmen und zugleich den Dresscode ${dress(v.dress)}.`,
-  'swimming needs casual mend': () =>
-    'Den Anlass auf „casual“ setzen; Essen oder Bar danach als eigenen Anlass eintragen.',
   'swims without need': (v) => `${quoted(v.occasion)} ist Schwimmen, verlangt aber keine Bademode.`,
   'swims without need mend': () => 'Unter „needs“ das Wort „swim“ ergänzen.',
   'no sun': (v) =>
