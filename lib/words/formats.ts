@@ -18,6 +18,8 @@ export interface Formats {
   kilograms(value: number, digits?: number): string;
   litres(value: number): string;
   centimetres(value: number): string;
+  /** The sides of a box, the unit written once: "55 × 40 × 23 cm". */
+  sides(cm: readonly number[]): string;
   /** "12 °C" or "54 °F". */
   celsius(value: number): string;
   /** "9 to 15 °C", in the studio's unit. */
@@ -91,6 +93,11 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     litres: (value) => unit(value, 'liter', value < 10 ? 1 : 0),
     centimetres: (value) =>
       studio.length === 'in' ? unit(value / CENTIMETRES_AN_INCH, 'inch', 1) : unit(value, 'centimeter', 0),
+    sides: (cm) => {
+      const bare = (side: number): string =>
+        studio.length === 'in' ? formats.number(side / CENTIMETRES_AN_INCH) : formats.number(side, 0);
+      return cm.map((side, index) => (index < cm.length - 1 ? bare(side) : formats.centimetres(side))).join(' × ');
+    },
     celsius: (value) => unit(degrees(value), degreeUnit, 0),
     celsiusRange: (low, high) => {
       const [from, to] = [degrees(low), degrees(high)];

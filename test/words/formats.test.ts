@@ -15,6 +15,7 @@ describe('units', () => {
   it('turns kilograms into pounds and centimetres into inches by the agreed factors', () => {
     const f = formats('en-US', true);
     expect(figure(f.kilograms(0.45359237 * 10, 3))).toBe(10);
+    expect(spaced(f.sides([55.88, 35.56, 22.86]))).toBe('22 × 14 × 9 in');
     expect(figure(f.grams(453.59237 / 2))).toBe(8);
     expect(figure(f.centimetres(2.54 * 12))).toBe(12);
     expect(f.kilograms(1)).toMatch(/2\.2\slb/);
@@ -49,6 +50,7 @@ describe('German', () => {
     expect(f.time('19:30')).toBe('19:30');
     expect(spaced(f.money(85, 'EUR'))).toBe('85 €');
     expect(spaced(f.kilograms(5.82))).toBe('5,8 kg');
+    expect(spaced(f.sides([55, 40, 23]))).toBe('55 × 40 × 23 cm');
   });
   it('chooses the plural', () => {
     const forms = { one: '# Teil', other: '# Teile' };

@@ -93,7 +93,6 @@ const samples = (sentence: Sentence): readonly Readonly<Record<string, PhraseVal
 const SAME: Partial<Record<keyof typeof english, readonly string[]>> = {
   guide: ['as written'],
   outfit: ['unit clo'],
-  bag: ['bag size'],
   site: ['nav label', 'nav looks', 'looks heading', 'look number', 'warmth of a piece'],
   title: ['pattern'],
 };

@@ -2,7 +2,6 @@ import { hasFlight, LIQUIDS } from '../../bag/index.ts';
 import type { Guide } from '../../guide/record.ts';
 import type { IsoDate, Measure, PackedBag, PackedPiece, PackedSundry } from '../../model/index.ts';
 import type { KindGroup } from '../../vocabulary/index.ts';
-import { phrase } from '../../words/index.ts';
 import type { Job } from '../job.ts';
 
 /** Ways of going into a bag. */
@@ -104,10 +103,7 @@ const sundryGroups = (job: Job, bag: PackedBag, index: number): readonly PackGro
 const totalGrams = (lines: readonly PackLine[]): number => lines.reduce((sum, { grams }) => sum + grams.value, 0);
 
 const bagSections = (job: Job, bag: PackedBag, index: number): readonly PackSection[] => {
-  const kind =
-    bag.bag.cm === undefined
-      ? job.say('bag role', { role: bag.bag.role })
-      : job.sayPhrase(phrase('bag', 'bag size', { sides: bag.bag.cm.map(job.formats.centimetres) }));
+  const kind = bag.bag.cm === undefined ? job.say('bag role', { role: bag.bag.role }) : job.formats.sides(bag.bag.cm);
   const own = bag.bag.ownGrams;
   const note = job.say('with its own', { kind, own });
   const liquids = bag.sundries.flatMap((packed, at) =>

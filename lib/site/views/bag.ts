@@ -58,14 +58,11 @@ export interface BagPageView {
   readonly words: Readonly<Record<'order' | 'bar' | 'estimated' | 'toList' | 'firstIn' | 'lastIn', string>>;
 }
 
-const sidesOf = (cm: readonly number[], { formats, say }: SiteVoice): string =>
-  say(phrase('bag', 'bag size', { sides: cm.map(formats.centimetres) }));
-
 const bagIs = ({ role, cm, ownGrams, limitKg, litres }: Bag, voice: SiteVoice): string =>
   voice.say(
     phrase('bag', 'bag is', {
       role,
-      sides: cm === undefined ? '' : sidesOf(cm, voice),
+      sides: cm === undefined ? '' : voice.formats.sides(cm),
       own: ownGrams,
       limit: limitKg ?? 0,
       room: litres,
@@ -142,7 +139,7 @@ const rulePhrase = (rule: AirRule['rule'], voice: SiteVoice): Phrase => {
   if (rule === 'liquids') return phrase('bag', 'rule liquids', { limit: LIQUIDS.bagMl });
   if (rule === 'battery') return phrase('bag', 'rule battery', { limit: BATTERIES.freeWh, most: BATTERIES.approvedWh });
   if (rule === 'spare battery') return phrase('bag', 'rule spare battery', {});
-  return phrase('bag', 'rule cabin size', { sides: sidesOf(BAG_GUIDELINES.cabin.cm, voice) });
+  return phrase('bag', 'rule cabin size', { sides: voice.formats.sides(BAG_GUIDELINES.cabin.cm) });
 };
 
 const herePhrase = ({ rule, things, amount, keeps }: AirRule): Phrase => {

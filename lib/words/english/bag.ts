@@ -172,9 +172,6 @@ export const bag = {
       limit > 0 ? `up to ${f.kilograms(limit)}` : 'no weight limit given',
       `room for ${f.litres(room)}`,
     ].join(', '),
-  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
-  'bag size': ({ sides }: { sides: readonly string[] }) =>
-    sides.map((side, index) => (index < sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
   'first in': () => 'first in',
   'last in': () => 'on top',
   'small things': ({ things }: { things: readonly string[] }, f: Formats) => `Around them: ${f.list(things)}.`,

@@ -134,9 +134,6 @@ export const bag = {
       limit > 0 ? `bis ${f.kilograms(limit)}` : 'ohne Gewichtsgrenze',
       `Platz für ${f.litres(room)}`,
     ].join(', '),
-  /** Sides with their unit, which is written once: "55 × 40 × 23 cm". */
-  'bag size': (v) =>
-    v.sides.map((side, index) => (index < v.sides.length - 1 ? side.replace(/[^\d.,].*$/u, '') : side)).join(' × '),
   'first in': () => 'zuerst hinein',
   'last in': () => 'obenauf',
   'small things': ({ things }, f) => `Drumherum: ${f.list(things)}.`,
