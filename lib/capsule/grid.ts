@@ -64,7 +64,7 @@ const OTHER_CUTS: Readonly<Partial<Record<KindGroup, readonly Cut[]>>> = {
   coats: ['relaxed', 'oversized'],
 };
 
-/** How many colours are tried of what no line of the list asks for: it is bought for an occasion, not for its colour. */
+/** How many colours are tried of what no line of the list asks for: it is bought for an occasion, not for its colour. Own choice. */
 const COLOURS_OFF_LIST = 3;
 
 const named = (names: readonly string[]): readonly NamedColour[] => names.flatMap((name) => parseColour(name) ?? []);

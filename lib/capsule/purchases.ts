@@ -17,7 +17,7 @@ export interface Purchase extends Addition {
 
 /** Things to buy that are priced together: looks of two of them are listed in vain, so not too many. */
 const BATCH = 24;
-/** Shoes, bags and the like that are shown beside garments. */
+/** Shoes, bags and the like that are shown beside garments. Own choice. */
 const FINISHING_SHOWN = 2;
 
 interface Priced {

@@ -10,7 +10,7 @@ const NEAR = 22;
 const SEEN_SHARE = 0.2;
 /** Degrees of the artist's wheel within which a tint or shade is of the mood colour's family. Itten 1961, from memory */
 const ONE_FAMILY = 15;
-/** The same for a tint so pale that it works as a neutral: neighbours on the wheel of twelve. */
+/** The same for a tint so pale that it works as a neutral: two steps of the wheel of twelve, and a little. Own choice. */
 const NEIGHBOURS = 65;
 /** OKLCH chroma under which a tint is that pale, over which a colour has a hue to be of, and by which a tint may be brighter. Own choice. */
 const PALE = 0.045;

@@ -31,7 +31,7 @@ export const pairPoints = (a: Worn, b: Worn): number => {
   return Math.round((relationOf(a.piece, b.piece).score - EVEN_RELATION) * POINTS_A_RELATION * presence);
 };
 
-/** What a cover-up earns: more than its colour beside swimwear can cost, and more when it is made for the water. */
+/** Points a cover-up earns: more than its colour beside swimwear can cost, and more when it is made for the water. Own choice. */
 const COVERED_UP = 60;
 const MADE_FOR_IT = 40;
 

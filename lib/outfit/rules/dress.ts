@@ -19,8 +19,8 @@ const apart = (a: Worn, b: Worn, threshold: number): Phrase | undefined => {
 };
 
 /**
- * Dress intervals of all pieces of a look that are worn indoors have a code in common; in one dimension that is so when each two have one
- * (Helly's theorem). `threshold` is by how many steps a piece may be plainer than the rest.
+ * Dress intervals of all pieces of a look that are worn indoors have a code in common; in one dimension that is so when
+ * each two have one (Helly's theorem). `threshold` is by how many steps a piece may be plainer than the rest.
  */
 export const DRESS_MEETS: PairRule = {
   id: 'dress-meets',

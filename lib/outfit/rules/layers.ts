@@ -32,9 +32,8 @@ const layered = (a: Worn, b: Worn): readonly [Worn, Worn] | undefined => {
 
 /**
  * What is worn over must have room for what is under it: its volume may be at most `threshold` steps less, a layer that
- * hangs longer than the coat over it shows, only a coat goes over a tailored jacket
- * or over an overshirt worn as the shirt, a jumper goes over no jumper or buttoned cardigan, and two thick knits do not
- * go over each other.
+ * hangs longer than the coat over it shows, only a coat goes over a tailored jacket or over an overshirt worn as the
+ * shirt, a jumper goes over no jumper or buttoned cardigan, and two thick knits do not go over each other.
  */
 export const LAYER_OVER: PairRule = {
   id: 'layer-over',

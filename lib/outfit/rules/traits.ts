@@ -19,9 +19,9 @@ const TAILORED = [
 ] as const satisfies readonly KindId[];
 export const LAPELLED = kinds(...TAILORED, 'wool coat', 'trench coat');
 export const TAKES_TIE = kinds('shirt', 'dress shirt', 'short-sleeved shirt', 'flannel shirt');
-/** Middle layers that a tie is worn under: a jacket, a waistcoat, a knit that leaves the collar and the knot to be seen. */
+/** Middle layers that a tie is worn under: a jacket, a waistcoat, a knit that leaves the collar and the knot to be seen. common practice, no source */
 export const OVER_TIE = kinds(...TAILORED, 'knitted jacket', 'cardigan', 'slipover', 'v-neck jumper');
-/** What nobody wears with a tie: it asks for leather shoes. */
+/** What nobody wears with a tie: it asks for leather shoes. common practice, no source */
 export const TOO_EASY_FOR_TIE = kinds(
   'trainers',
   'canvas shoes',
@@ -32,7 +32,7 @@ export const TOO_EASY_FOR_TIE = kinds(
   'sandals',
   'flip-flops',
 );
-/** What is too heavy or too dressy below shorts. */
+/** What is too heavy or too dressy below shorts. common practice, no source */
 export const HEAVY_FOR_SHORTS = kinds(
   'oxford shoes',
   'derby shoes',

@@ -5,7 +5,7 @@ import type { Worn } from '../worn.ts';
 import { COMMON_PRACTICE, ORDINARY_POINTS, type PairRule } from './rule.ts';
 import { inSlot, pairIn } from './traits.ts';
 
-/** Bags for papers and evenings, whatever they are made of. */
+/** Bags for papers and evenings, whatever they are made of. common practice, no source */
 const NOT_FOR_TOWELS: ReadonlySet<KindId> = new Set<KindId>(['clutch', 'briefcase']);
 
 const isSpoiltByWater = ({ piece }: Worn): boolean =>

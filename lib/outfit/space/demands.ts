@@ -1,4 +1,4 @@
-import type { LookSpace, SpaceDemand } from './space.ts';
+import { type LookSpace, type SpaceDemand, WORD } from './space.ts';
 
 /** Which demands stand and which are answered by the nodes chosen so far, by depth; a bit a demand. */
 export class Demands {
@@ -104,7 +104,7 @@ const bitsOf = (
   words: number,
   rowOf: (demand: SpaceDemand) => Int32Array | undefined,
 ): Int32Array => {
-  const ofNode = new Int32Array(words * 32);
+  const ofNode = new Int32Array(words * WORD);
   demands.forEach((demand, index) => {
     const row = rowOf(demand);
     if (row === undefined) return;

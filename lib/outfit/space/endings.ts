@@ -1,5 +1,6 @@
 import type { Descent } from './descent.ts';
 import { popcount } from './popcount.ts';
+import { WORD } from './space.ts';
 
 /**
  * How the looks of one state end: the last two slots at once, since nearly all work of a search is done there. In order,
@@ -24,7 +25,7 @@ export class Endings {
     this.paired = counted === descent.depth && counted > 1;
     this.depth = this.paired ? counted - 2 : counted - 1;
     const wordsOf = (slot: number): number => (wordOf[slot + 1] as number) - (wordOf[slot] as number);
-    const most = this.paired ? wordsOf(counted - 2) * 32 * wordsOf(counted - 1) : wordsOf(counted - 1);
+    const most = this.paired ? wordsOf(counted - 2) * WORD * wordsOf(counted - 1) : wordsOf(counted - 1);
     this.nodes = new Int32Array(most).fill(-1);
     this.words = new Int32Array(most);
     this.bits = new Int32Array(most);
