@@ -27,7 +27,7 @@ const lookText = (look: Look, byId: ReadonlyMap<string, Piece>): string =>
 const causeLines = (engine: WardrobeEngine, { complete }: LookCounts, voice: Voice): readonly string[] => {
   const causes = engine.diagnose();
   if (causes.length > 0) return causes.map(({ message }) => voice.say(message));
-  return complete === 0n ? ['Every look of these pieces has one in it that the client does not wear.'] : [];
+  return complete === 0n ? ['Every look of these pieces has a piece in it that the client does not wear.'] : [];
 };
 
 export const looksVerb: Verb = {

@@ -137,7 +137,7 @@ describe('the command line', () => {
     await writeFile(capsule, rules);
     const none = await looks('{heel cm over: 0}');
     expect(none.counts.complete).toBe('0');
-    expect(none.text).toContain('Every look of these pieces has one in it that the client does not wear.');
+    expect(none.text).toContain('Every look of these pieces has a piece in it that the client does not wear.');
     await rm(folder, { recursive: true });
   });
 
