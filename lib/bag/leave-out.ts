@@ -229,11 +229,15 @@ const inOrder = (
 /** Lighter pieces are not worth leaving for the weight. Own choice. */
 const WORTH_LEAVING_GRAMS = 100;
 
-/** The first pieces to leave at home when the bags could simply be lighter, at most so many; trifles stay. */
+/**
+ * The first pieces to leave at home when the bags could simply be lighter, at most so many: what no occasion of the plan
+ * wears goes first. Trifles stay.
+ */
 export const leaveOutForLightness = (
   pieces: readonly Piece[],
   engine: WardrobeEngine,
   unserved: Unserved,
+  worn: ReadonlySet<string>,
   most: number,
 ): readonly LeaveOut[] => {
   const steps: LeaveOut[] = [];
@@ -241,7 +245,9 @@ export const leaveOutForLightness = (
   let state = nothingLeftOut(worth, engine);
   while (steps.length < most) {
     const grams = state.left.reduce((sum, piece) => sum + piece.grams.value, 0);
-    const step = nextStep(state, engine, unserved, { grams, litres: 0 });
+    const unworn = state.left.filter(({ id }) => !worn.has(id));
+    const open = { ...state, left: unworn.length > 0 ? unworn : state.left };
+    const step = nextStep(open, engine, unserved, { grams, litres: 0 });
     if (step === undefined) break;
     steps.push(step);
     state = after(state, step);

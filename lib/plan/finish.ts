@@ -85,6 +85,15 @@ const putOn = (
   return done;
 };
 
+/** Puts something warm on head, neck and hands in the cold, where the bag has it and it goes with the rest. */
+export const coveredInTheCold = (
+  source: LookSource,
+  moment: Moment,
+  look: Look,
+  pieces: readonly Piece[],
+  restriction: LookRestriction,
+): Look => putOn(source, look, pieces, againstCold(moment, look), restriction);
+
 const wantedOf = (finishes: readonly Finish[]): readonly Wanted[] =>
   finishes.map((finish) => (piece) => canBe(piece, finish));
 

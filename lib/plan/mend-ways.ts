@@ -1,6 +1,6 @@
 import { DEGREES_OFF_AT_MOST } from '../comfort/index.ts';
 import type { Brief, Occasion, Piece } from '../model/index.ts';
-import { DRESS_CODES, type DressCode, dressIndex } from '../vocabulary/index.ts';
+import { DRESS_CODES, type DressCode, dressIndex, NEEDS_OF_WEATHER, type Need } from '../vocabulary/index.ts';
 import { type Candidate, candidatesFor, leftForLater, withoutPieces } from './candidates.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Opening } from './mend.ts';
@@ -38,10 +38,13 @@ const EXTRA_PIECES = 80;
 const nextDress = (code: DressCode): readonly DressCode[] =>
   [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);
 
+/** What an occasion could do without: neither the water of a swim nor the weather. */
+const canBeWaived = (need: Need): boolean => need !== 'swim' && !NEEDS_OF_WEATHER.has(need);
+
 /** Single changes to what an occasion asks for. */
 const changesTo = ({ dress, needs, degreesOff = 0 }: Occasion): readonly Opening[] => [
   ...nextDress(dress).map((code): Opening => ({ kind: 'dress', dress: code })),
-  ...needs.filter((need) => need !== 'swim').map((need): Opening => ({ kind: 'need', need })),
+  ...needs.filter(canBeWaived).map((need): Opening => ({ kind: 'need', need })),
   ...DEGREES.map((degrees) => degreesOff + degrees)
     .filter((degrees) => degrees <= DEGREES_OFF_AT_MOST)
     .map((degrees): Opening => ({ kind: 'degrees', degrees })),

@@ -3,6 +3,7 @@ import type { Look, Piece } from '../model/index.ts';
 import type { Need } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { type Candidate, fixedFor, type Pool } from './candidates.ts';
+import { coveredInTheCold } from './finish.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 import { type Assignment, identityHolds, type PlanProblem, pieceHolds } from './problem.ts';
@@ -50,10 +51,54 @@ const wordsFor = (ask: Ask, moment: Moment, look: Look, pieces: ReadonlyMap<stri
   return phrase('plan', 'lacks need', { need: ask.slice('need '.length) });
 };
 
+/** The least whole number from 0 to `most` that holds, when every number above one that holds does; undefined when none does. */
+const leastThat = (holds: (number: number) => boolean, most: number): number | undefined => {
+  if (!holds(most)) return undefined;
+  let [low, high] = [0, most];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return high;
+};
+
+/** Steps in which a lack of warmth is measured, to a clo. Own choice. */
+const STEPS_A_CLO = 1000;
+/** Beyond what any clothes insulate. Own choice, clo. */
+const ALL_CLOTHES_CLO = 10;
+
+/**
+ * The best look among those that miss the warmth asked for by least: as little too cold as the bag allows, or
+ * else as little too warm.
+ */
+const nearestInWarmth = (
+  source: LookSource,
+  moment: Moment,
+  others: LookRestriction,
+  pieces: readonly Piece[],
+): Look | undefined => {
+  const best = (clo: LookRestriction['clo']): Look | undefined =>
+    source.rank(1, clo === undefined ? others : { ...others, clo })[0]?.look;
+  const { clo } = moment.restriction;
+  if (clo === undefined) return best(undefined);
+  const colder = (steps: number) => ({ min: Math.max(0, clo.min - steps / STEPS_A_CLO), max: clo.max });
+  const warmer = (steps: number) => ({ min: clo.min, max: clo.max + steps / STEPS_A_CLO });
+  const cold = leastThat((by) => best(colder(by)) !== undefined, Math.ceil(clo.min * STEPS_A_CLO));
+  const warmest = cold === undefined ? undefined : best(colder(cold));
+  // a hat counts for no clo, and is wanted all the same
+  if (warmest !== undefined) return coveredInTheCold(source, moment, warmest, pieces, others);
+  const warm = leastThat((by) => best(warmer(by)) !== undefined, ALL_CLOTHES_CLO * STEPS_A_CLO);
+  return best(warm === undefined ? undefined : warmer(warm));
+};
+
 /** Asks dropped from the fewest up until there is a look: how near it comes, and what it lacks. */
 const nearestByAsks = (source: LookSource, moment: Moment, pieces: ReadonlyMap<string, Piece>): Nearest => {
   for (const dropped of subsets(asksOf(moment.restriction))) {
-    const look = source.rank(1, relaxed(moment.restriction, dropped))[0]?.look;
+    const others = relaxed(moment.restriction, dropped);
+    const look = dropped.has('clo')
+      ? nearestInWarmth(source, moment, others, [...pieces.values()])
+      : source.rank(1, others)[0]?.look;
     if (look !== undefined && dropped.has('need swim')) return { lacks: [phrase('plan', 'lacks swimwear', {})] };
     if (look !== undefined) return { look, lacks: [...dropped].map((ask) => wordsFor(ask, moment, look, pieces)) };
   }

@@ -15,7 +15,7 @@ export {
 } from './estimate.ts';
 export { FABRICS, type Fabric, type FabricId, FINE_SURFACES, SURFACES, type Surface } from './fabrics.ts';
 export { isForWarmth, isSkirt, KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
-export { CONTRADICTORY_NEEDS, NEEDS, type Need } from './needs.ts';
+export { CONTRADICTORY_NEEDS, NEEDS, NEEDS_OF_WEATHER, type Need } from './needs.ts';
 export { OTHER_WORDS } from './other-words.ts';
 export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
 export {

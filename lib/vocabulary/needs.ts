@@ -12,6 +12,9 @@ export const NEEDS = [
 ] as const;
 export type Need = (typeof NEEDS)[number];
 
+/** Needs that nobody can waive: the sky does as it likes. */
+export const NEEDS_OF_WEATHER: ReadonlySet<Need> = new Set<Need>(['rain', 'snow', 'sun']);
+
 /**
  * Needs that no one look meets: nothing keeps rain off swimwear, and nobody walks far in it. Covered shoulders, knees
  * or head are another matter: there is swimwear for that. common practice, no source

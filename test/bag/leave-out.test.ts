@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createUnserved, leaveOutUntilFits } from '../../lib/bag/index.ts';
+import { leaveOutForLightness } from '../../lib/bag/leave-out.ts';
 import type { Piece } from '../../lib/model/index.ts';
 import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import type { KindId } from '../../lib/vocabulary/index.ts';
@@ -90,4 +91,25 @@ describe('what to leave at home until it fits', () => {
       expect({ unserved: last?.unserved.length, looks: last?.looksLeft }, `over by ${tooMany} g`).toEqual(best);
     }
   }, 120_000);
+});
+
+describe('what to leave at home first to carry less', () => {
+  it('is what no occasion of the plan wears, even where that costs more looks', () => {
+    const heavy = { value: 500, low: 500, high: 500, basis: 'given', source: 'test' } as const;
+    const pieces = [
+      piece('tee', 't-shirt', { grams: heavy }),
+      piece('shirt', 'shirt', { grams: heavy }),
+      piece('coat', 'trench coat', { grams: heavy }),
+      piece('jeans', 'jeans', { grams: heavy }),
+      piece('loafers', 'loafers', { grams: heavy }),
+    ];
+    const engine = createWardrobeEngine({ pieces, rules: {}, never: [], always: [] });
+    const first = (worn: readonly string[]): readonly string[] =>
+      leaveOutForLightness(pieces, engine, () => [], new Set(worn), 2).map((step) => step.piece);
+    const all = pieces.map(({ id }) => id);
+    const [least, next] = first(all);
+    for (const unworn of all) {
+      expect(first(all.filter((id) => id !== unworn))).toEqual([unworn, unworn === least ? next : expect.any(String)]);
+    }
+  });
 });

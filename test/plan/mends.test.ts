@@ -10,6 +10,7 @@ const WARDROBE: Written['wardrobe'] = {
   coat: ['wool coat', 'grey'],
   rain: ['rain jacket', 'navy'],
   shoes: ['walking shoes', 'brown', 'dress: casual to smart casual', 'suits: [long walking, uneven ground, rain]'],
+  loafers: ['loafers', 'brown'],
   swimsuit: ['swimsuit', 'navy'],
   bikini: ['bikini', 'black'],
 };
@@ -72,6 +73,12 @@ const VARIANTS: Readonly<Record<string, Variant>> = {
     ),
     most: 6,
   },
+  'cobbles and no shoes for them': written(
+    [
+      'what: Old town, on: 2027-05-02, at: day, dress: casual, where: indoors 21, activity: strolling indoors, needs: [uneven ground]',
+    ],
+    'shirt, chinos, jumper, loafers',
+  ),
   'too cold by little': written(
     ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
     'shirt, chinos, jumper, shoes',
@@ -126,6 +133,15 @@ describe('mends, written as they say, serve the occasion', () => {
     };
     expect(await mendIn(6)).toContain('add rain, take out chinos');
     expect(await mendIn(7)).toContain('add rain');
+  });
+
+  it('waive no weather, since it does not obey', async () => {
+    for (const name of ['rain and no coat for it', 'rain and a full bag']) {
+      const { unserved } = await withContent(VARIANTS[name] as Variant, planOf);
+      const entries = unserved.flatMap(({ mends }) => mends.flatMap((mend) => mend.entries));
+      expect(entries.map(({ value }) => value)).toContain('rain'); // the jacket of that name
+      expect(entries.filter(({ field, value }) => field === 'needs' && value === 'rain')).toEqual([]);
+    }
   });
 
   it('has tried every field a mend can name', () => {

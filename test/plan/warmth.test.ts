@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Occasion, Piece, PlannedOccasion } from '../../lib/model/index.ts';
+import type { Brief, Occasion, Piece, PlannedOccasion } from '../../lib/model/index.ts';
 import { planTrip, type Solver } from '../../lib/plan/index.ts';
 import { layersFor } from '../../lib/plan/layers.ts';
 import { momentsOf } from '../../lib/plan/moments.ts';
@@ -21,15 +21,10 @@ const GLOVES = piece('gloves', 'gloves');
 const BEANIE = piece('beanie', 'beanie');
 const BAG = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT, SCARF, GLOVES, BEANIE];
 
-const plannedAt = async (
-  pieces: readonly Piece[],
-  [lowC, highC]: readonly [number, number],
-  change: Partial<Occasion> = {},
-): Promise<PlannedOccasion> => {
-  const [place] = brief().places;
-  if (place === undefined) throw new Error('the trip has a place');
-  const trip = brief({
-    places: [{ ...place, weather: weather(lowC, highC, 0) }],
+/** A trip with one stroll, in the air of that day, °C. */
+const strollIn = ([lowC, highC]: readonly [number, number], change: Partial<Occasion> = {}): Brief =>
+  brief({
+    places: brief().places.map((place) => ({ ...place, weather: weather(lowC, highC, 0) })),
     occasions: [
       occasion('2027-10-03', 'Stroll', {
         at: '15:00',
@@ -39,8 +34,14 @@ const plannedAt = async (
       }),
     ],
   });
+
+const plannedAt = async (
+  pieces: readonly Piece[],
+  air: readonly [number, number],
+  change: Partial<Occasion> = {},
+): Promise<PlannedOccasion> => {
   const plan = await planTrip({
-    brief: trip,
+    brief: strollIn(air, change),
     traveller: 'Ada',
     capsule: capsule(),
     pieces,
@@ -80,19 +81,9 @@ describe('clothes for the weather', () => {
     const pieces = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT];
     const { look } = sourceOf(pieces).explain(pieces.map(({ id }) => id));
     if (look === undefined) throw new Error('these make a look');
-    const [place] = brief().places;
-    if (place === undefined) throw new Error('the trip has a place');
     const coated: number[] = [];
     for (const airC of [2, 4, 6, 8, 10, 12, 14, 16, 18]) {
-      const [moment] = momentsOf(
-        brief({
-          places: [{ ...place, weather: weather(airC, airC, 0) }],
-          occasions: [
-            occasion('2027-10-03', 'Stroll', { setting: { where: 'outdoors', sun: 'shade' }, activity: 'strolling' }),
-          ],
-        }),
-        'Ada',
-      );
+      const [moment] = momentsOf(strollIn([airC, airC]), 'Ada');
       if (moment === undefined) throw new Error('the trip has an occasion');
       const { on } = layersFor(moment, look, new Map(pieces.map((one) => [one.id, one])));
       if (!on.includes('coat')) continue;
@@ -100,5 +91,35 @@ describe('clothes for the weather', () => {
       expect(on).toContain('cardigan');
     }
     expect(coated.length).toBeGreaterThan(1);
+  });
+
+  it('names as nearest to a frost the warmest look of the bag, scarf, gloves and hat included', async () => {
+    for (const pieces of [BAG, BAG.toReversed()]) {
+      const { unserved } = await planTrip({
+        brief: strollIn([-9, -7]),
+        traveller: 'Ada',
+        capsule: capsule(),
+        pieces,
+        engine: sourceOf(pieces),
+        solver,
+      });
+      expect(unserved.map(({ lacks }) => lacks.map(({ key }) => key))).toEqual([['lacks warmth']]);
+      expect(unserved[0]?.nearest?.worn.map((one) => one.piece).toSorted()).toEqual(BAG.map(({ id }) => id).toSorted());
+    }
+  });
+
+  it('names as nearest to a hot day the look that is too warm by least', async () => {
+    const [thick, thin] = [piece('thick', 'roll-neck'), piece('thin', 'long-sleeved tee')];
+    const pieces = [thick, thin, TROUSERS, BOOTS];
+    const { unserved } = await planTrip({
+      brief: strollIn([34, 38]),
+      traveller: 'Ada',
+      capsule: capsule(),
+      pieces,
+      engine: sourceOf(pieces),
+      solver,
+    });
+    expect(unserved[0]?.lacks.map(({ key }) => key)).toEqual(['lacks coolness']);
+    expect(unserved[0]?.nearest?.worn.map((one) => one.piece)).toContain('thin');
   });
 });

@@ -102,7 +102,7 @@ export const bag = {
   'lighter lead': ({ looks, grams }: { looks: number; grams: number }, f: Formats) =>
     `All the pieces together weigh ${f.kilograms(grams / 1000)} and make ${looksLeft(looks, f)}, layers counted. Each dot is the most looks that can be had for its weight; shoes and accessories stay.`,
   'order lead': () =>
-    'Leave at home in this order: first what costs no occasion its last look, then the fewest looks. Wears and wash days are not counted.',
+    'Leave at home in this order: first what no day of the plan wears; then what costs no occasion its last look, then the fewest looks. Wears and wash days are not counted.',
   'order until it fits': () =>
     'The bags are too heavy or too full. Leave at home, in this order, until they are not. Wears and wash days are not counted.',
   'order planned again': ({ unserved }: { unserved: number }, f: Formats) =>

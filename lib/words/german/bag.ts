@@ -80,7 +80,7 @@ export const bag = {
   'lighter lead': ({ looks, grams }, f) =>
     `Alle Teile zusammen wiegen ${f.kilograms(grams / 1000)} und ergeben ${outfits(looks, f)}, Schichten mitgezählt. Jeder Punkt zeigt die meisten Looks für sein Gewicht; Schuhe und Accessoires bleiben.`,
   'order lead': () =>
-    'Lassen Sie in dieser Reihenfolge zu Hause: zuerst, was keinem Anlass den letzten Look nimmt, dann, was die wenigsten Looks kostet. Tragen und Waschtage zählen nicht mit.',
+    'Lassen Sie in dieser Reihenfolge zu Hause: zuerst, was an keinem Tag des Plans getragen wird, dann, was keinem Anlass den letzten Look nimmt, dann, was die wenigsten Looks kostet. Tragen und Waschtage zählen nicht mit.',
   'order until it fits': () =>
     'Das Gepäck ist zu schwer oder zu voll. Lassen Sie in dieser Reihenfolge zu Hause, bis es passt. Tragen und Waschtage zählen nicht mit.',
   'order planned again': ({ unserved }, f) =>
