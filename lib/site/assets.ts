@@ -21,7 +21,9 @@ const STYLES = [
   'palette',
   'try',
   'print',
-  'print-pages',
+  'print-looks',
+  'print-pieces',
+  'print-lists',
 ];
 
 interface FontFile {

@@ -1,6 +1,5 @@
 import type { english } from '../english/index.ts';
 import type { Formats } from '../formats.ts';
-import { capital } from '../letters.ts';
 import type { Translation } from '../translation.ts';
 import { colourWord, colourWords } from './colours.ts';
 import { colourRelation, colourRole, hueFamily, place } from './glossary.ts';
