@@ -5,13 +5,9 @@ import type { SiteVoice } from '../voice.ts';
 import { type DayView, dayViews } from './days.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { type BagView, bagViews } from './packing.ts';
+import { type PaperView, papersOf } from './papers.ts';
 import { hasShopping } from './shopping.ts';
 import { type LookTile, tileOf } from './tile.ts';
-
-export interface SheetLink {
-  readonly href: string;
-  readonly text: string;
-}
 
 export interface CoverView {
   readonly frame: Frame;
@@ -39,7 +35,7 @@ export interface CoverView {
   }[];
   readonly bags: readonly BagView[];
   /** The sheets to print, a row a paper. */
-  readonly papers: readonly { readonly paper: string; readonly links: readonly SheetLink[] }[];
+  readonly papers: readonly PaperView[];
   readonly cautions: readonly string[];
   readonly words: Readonly<
     Record<
@@ -86,14 +82,6 @@ const siblingsOf = ({ guide, family }: CoverQuestion, voice: SiteVoice): CoverVi
       const cloth = pictures.cloth[id]?.address;
       return cloth === undefined ? [] : [`${other.id === guide.id ? '' : `../${other.capsule.id}/`}${cloth}`];
     }),
-  }));
-
-const papersOf = (downloads: readonly Download[], { word }: SiteVoice): CoverView['papers'] =>
-  [...new Set(downloads.map(({ paper }) => paper))].map((paper) => ({
-    paper,
-    links: downloads
-      .filter((download) => download.paper === paper)
-      .map(({ kind, address }) => ({ href: address, text: word(`sheet ${kind}`) })),
   }));
 
 const countsOf = (guide: Guide, { formats, word }: SiteVoice): CoverView['counts'] => [

@@ -5,6 +5,7 @@ import type { Download, PictureIndex } from '../pictures.ts';
 import { type WeightBar, weightBar } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
+import { type PaperView, papersOf } from './papers.ts';
 import { type ImageView, pieceImage } from './pictures.ts';
 
 export interface PackingLine {
@@ -56,18 +57,11 @@ export interface PackingView {
   >;
   readonly notes: readonly string[];
   readonly order: string;
-  readonly downloads: readonly { readonly href: string; readonly text: string }[];
+  readonly papers: readonly PaperView[];
   readonly lines: number;
   /** Names the ticks in the reader's browser. */
   readonly key: string;
 }
-
-/** Addresses of the sheets, named in words. */
-export const downloadLinks = (downloads: readonly Download[], voice: SiteVoice): PackingView['downloads'] =>
-  downloads.map(({ kind, paper, address }) => ({
-    href: address,
-    text: voice.word('download', { kind: voice.word(`sheet ${kind}`), paper }),
-  }));
 
 export const totalOf = ({ bagReport: { grams }, packing }: Guide, { say }: SiteVoice): string => {
   const spread = (grams.high - grams.low) / 2;
@@ -202,7 +196,7 @@ export const packingView = (
     },
     notes: guide.packing.notes.map(say),
     order: say(phrase('bag', 'packing order', {})),
-    downloads: downloadLinks(downloads, voice),
+    papers: papersOf(downloads, voice),
     lines,
     key: guide.id,
   };

@@ -1,5 +1,5 @@
 import type { Formats } from '../formats.ts';
-import { capital } from '../letters.ts';
+import { capital, lower } from '../letters.ts';
 
 /** English sentences of the print room. */
 export const print = {
@@ -123,7 +123,7 @@ export const print = {
   'goes on': () => 'Stay as you are.',
   'layers on': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Layers on: ${f.list(pieces)}.`,
   'layers carried': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Take along: ${f.list(pieces)}.`,
-  'on the rail': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `With ${f.list(pieces)}.`,
+  'on the rail': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `In words: ${f.list(pieces.map(lower))}.`,
   'add or drop': () => 'Same clothes, other layers.',
   'cautions as on': ({ date }: { date: string }) => `Cautions as on ${date}.`,
   'no look': () => 'No look serves this one yet.',

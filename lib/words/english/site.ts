@@ -122,7 +122,6 @@ export const site = {
   estimated: () => 'estimated',
   'estimated means': () => '≈ estimated from kind, cloth and size, not weighed.',
   'to print': () => 'To print',
-  download: (v: { kind: string; paper: string }) => `${v.kind}, ${v.paper}`,
   'sheet packing list': () => 'Packing list',
   'sheet day plan': () => 'Day plan',
   'sheet wear table': () => 'Wear table',

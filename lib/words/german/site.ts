@@ -98,7 +98,6 @@ export const site = {
   estimated: () => 'geschätzt',
   'estimated means': () => '≈ nach Art, Stoff und Größe geschätzt, nicht gewogen.',
   'to print': () => 'Zum Ausdrucken',
-  download: (v) => `${v.kind}, ${v.paper}`,
   'sheet packing list': () => 'Packliste',
   'sheet day plan': () => 'Tagesplan',
   'sheet wear table': () => 'Tragetabelle',
