@@ -53,7 +53,7 @@ describe('the day plan', () => {
     const planned = guide.plan.days.flatMap(({ occasions }) => occasions).find(({ look }) => look !== undefined)?.look;
     const [one, two] = planned?.worn.map(({ piece }) => PIECES.find(({ id }) => id === piece)) ?? [];
     if (one === undefined || two === undefined) throw new Error('no look of two pieces');
-    const names = `${one.name} and ${two.name}`;
+    const names = `In words: ${one.name.toLowerCase()} and ${two.name.toLowerCase()}.`;
     const unclear = guide.looks.map((shown) =>
       shown.look.id === planned?.id
         ? { ...shown, hardToTell: [{ one: one.id, two: two.id, visions: ['deuteranopia' as const] }] }

@@ -63,7 +63,7 @@ export const lighterView = ({ bagReport, pieces, brief }: Guide, voice: SiteVoic
       leave: nameOf(piece),
       saves: formats.grams(steps.slice(0, index + 1).reduce((sum, { grams }) => sum + grams, 0)),
       looks: formats.count(looksLeft),
-      unserved: unserved.length === 0 ? '–' : formats.list(unserved.map(occasionOf)),
+      unserved: formats.list(unserved.map(occasionOf)),
     })),
     worthHeading: say(phrase('bag', 'worth heading', {})),
     worthLead: say(phrase('bag', 'worth lead', {})),
