@@ -7,6 +7,7 @@ import {
   CUTS,
   DRESS_CODES,
   FABRIC_WORDS,
+  FEELS,
   JEWELLERY_SITES,
   KIND_GROUPS,
   KIND_IDS,
@@ -56,6 +57,9 @@ const SECTIONS: Readonly<Record<string, () => readonly string[]>> = {
   'dress codes': () => [DRESS_CODES.join(' < ')],
   needs: () => [`${NEEDS.join(', ')}; ${besides('suits', 'rain')}`],
   activities: () => [Object.keys(ACTIVITIES).join(', ')],
+  feels: () => [
+    `${FEELS.join(', ')}: how a traveller feels where most people are comfortable; dressed half a unit warmer or cooler on ISO 7730’s scale from −3 cold to +3 hot (an estimate)`,
+  ],
   cover: () => [`${COVERAGE.join(', ')}; ${besides('covers', 'forearms')}`],
   cuts: () => [Object.keys(CUTS).join(', ')],
   lengths: () => [LENGTHS.join(', ')],

@@ -19,7 +19,7 @@ export {
   weatherOn,
 } from './day-weather.ts';
 export { type ColdExposure, requiredGarments, requiredInsulation } from './ireq.ts';
-export { comfortInWords, lookComfort, ORDINARY_AIR } from './look-comfort.ts';
+export { comfortInWords, feelsInWords, lookComfort, ORDINARY_AIR } from './look-comfort.ts';
 export { NORMALS_HEADER, type Normals, normalWeather, parseNormals } from './normals.ts';
 export { cloBandFromPmv, cloForPmv, pmv, ppd, relativeAirMs, type Surroundings } from './pmv.ts';
 export {
@@ -28,6 +28,7 @@ export {
   type ComfortQuestion,
   cloAt,
   DEGREES_OFF_AT_MOST,
+  feelsOf,
   hoursAtAStretch,
   type RequiredClo,
   requiredClo,

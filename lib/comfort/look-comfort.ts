@@ -1,8 +1,8 @@
-import type { LayerStep, Look, LookComfort, Piece } from '../model/index.ts';
-import type { ActivityId } from '../vocabulary/index.ts';
+import type { Brief, LayerStep, Look, LookComfort, Piece } from '../model/index.ts';
+import type { ActivityId, Feels } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { cloOfLook, pieceOf, roundClo, warmLayers } from './clo.ts';
-import { type ComfortQuestion, cloAt } from './required.ts';
+import { type ComfortQuestion, cloAt, feelsOf } from './required.ts';
 
 /** Ordinary air for the degrees shown with a look. Own choice: a light breeze, shade, middling humidity. */
 export const ORDINARY_AIR = { windMs: 2, humidityPercent: 60 } as const;
@@ -11,10 +11,11 @@ export const ORDINARY_AIR = { windMs: 2, humidityPercent: 60 } as const;
 const COLDEST_C = -25;
 const WARMEST_C = 40;
 
-const questionFor = (activity: ActivityId, where: LookComfort['where']): ComfortQuestion => ({
+const questionFor = (activity: ActivityId, where: LookComfort['where'], feels: Feels | undefined): ComfortQuestion => ({
   activity,
   setting: where === 'indoors' ? { where, airC: 20 } : { where, sun: 'shade' },
   air: { lowC: 20, highC: 20, ...ORDINARY_AIR },
+  feels,
 });
 
 /** The air temperature at which the methods ask for exactly this clo; they ask for less the warmer it is. */
@@ -48,9 +49,10 @@ export const lookComfort = (
   pieces: ReadonlyMap<string, Piece>,
   activity: ActivityId,
   where: LookComfort['where'],
+  feels?: Feels,
 ): LookComfort => {
   const clo = cloOfLook(look, pieces);
-  const question = questionFor(activity, where);
+  const question = questionFor(activity, where, feels);
   const steps = layerSteps(look, pieces)
     .map((layers) => ({
       layers,
@@ -64,7 +66,21 @@ export const lookComfort = (
   const first = steps[0];
   const last = steps.at(-1);
   if (first === undefined || last === undefined) throw new Error('a look has at least one way of being worn');
-  return { activity, where, clo, lowC: last.lowC, highC: first.highC, steps };
+  return {
+    activity,
+    where,
+    ...(feels === undefined ? {} : { feels }),
+    clo,
+    lowC: last.lowC,
+    highC: first.highC,
+    steps,
+  };
+};
+
+/** That a traveller is dressed warmer or cooler than most people; empty when not. */
+export const feelsInWords = (brief: Pick<Brief, 'travellers'>, traveller: string): readonly Phrase[] => {
+  const feels = feelsOf(brief, traveller);
+  return feels === undefined ? [] : [phrase('comfort', `feels ${feels}`, {})];
 };
 
 /** "Comfortable from 9 to 15 °C while walking." */

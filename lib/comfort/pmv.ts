@@ -24,6 +24,12 @@ const vapourPa = (airC: number, humidityPercent: number): number =>
 
 const areaFactor = (iclM2kw: number): number => (iclM2kw <= 0.078 ? 1 + 1.29 * iclM2kw : 1.05 + 0.645 * iclM2kw);
 
+/** The vote that a surplus of heat of one W/m² makes. Source: ISO 7730:2005, equation 1. */
+const voteOfHeat = (met: number): number => 0.303 * Math.exp(-0.036 * met * MET_IN_WM2) + 0.028;
+
+/** The surplus of heat, W/m², that stands behind a vote at an activity. */
+export const heatOfVote = (vote: number, met: number): number => vote / voteOfHeat(met);
+
 /** Heat the body must give off dry through its clothes for a PMV, W/m²: it does not depend on the clothes. */
 const dryHeatFor = (pmvTarget: number, s: Surroundings): number => {
   const m = s.met * MET_IN_WM2;
@@ -31,8 +37,7 @@ const dryHeatFor = (pmvTarget: number, s: Surroundings): number => {
   const skin = 3.05e-3 * (5733 - 6.99 * m - pa);
   const sweat = m > MET_IN_WM2 ? 0.42 * (m - MET_IN_WM2) : 0;
   const breath = 1.7e-5 * m * (5867 - pa) + 0.0014 * m * (34 - s.airC);
-  const sensation = 0.303 * Math.exp(-0.036 * m) + 0.028;
-  return m - skin - sweat - breath - pmvTarget / sensation;
+  return m - skin - sweat - breath - heatOfVote(pmvTarget, s.met);
 };
 
 /** Dry heat that leaves a clothed surface, W/m². */
@@ -58,8 +63,7 @@ export const pmv = (s: Surroundings, clo: number): number => {
     if (skin - icl * dryHeatFrom(surface, icl, s) > surface) low = surface;
     else high = surface;
   }
-  const sensation = 0.303 * Math.exp(-0.036 * s.met * MET_IN_WM2) + 0.028;
-  return sensation * (dryHeatFor(0, s) - dryHeatFrom((low + high) / 2, icl, s));
+  return voteOfHeat(s.met) * (dryHeatFor(0, s) - dryHeatFrom((low + high) / 2, icl, s));
 };
 
 /** Predicted percentage of people dissatisfied. Source: ISO 7730:2005, equation 5. */
@@ -91,8 +95,11 @@ export const dynamicShare = (met: number): number => (met <= 1.2 ? 1 : 0.6 + 0.4
 export const relativeAirMs = (airMs: number, met: number): number =>
   Math.min(1, Math.max(0, airMs) + Math.max(0, 0.3 * (met - 1)));
 
+/** Clothes by the tables (static clo) that give a PMV. */
+export const garmentsForPmv = (target: number, s: Surroundings): number => cloForPmv(target, s) / dynamicShare(s.met);
+
 /** Clothes by the tables (static clo) that keep the vote between −band and +band. */
-export const cloBandFromPmv = (s: Surroundings, band: number): { readonly min: number; readonly max: number } => {
-  const share = dynamicShare(s.met);
-  return { min: cloForPmv(-band, s) / share, max: cloForPmv(band, s) / share };
-};
+export const cloBandFromPmv = (s: Surroundings, band: number): { readonly min: number; readonly max: number } => ({
+  min: garmentsForPmv(-band, s),
+  max: garmentsForPmv(band, s),
+});

@@ -1,7 +1,7 @@
-import type { Setting } from '../model/index.ts';
-import { ACTIVITIES, type ActivityId, type DressCode } from '../vocabulary/index.ts';
+import type { Brief, Setting } from '../model/index.ts';
+import { ACTIVITIES, type ActivityId, type DressCode, type Feels } from '../vocabulary/index.ts';
 import { type ColdExposure, requiredGarments } from './ireq.ts';
-import { cloBandFromPmv, MET_IN_WM2, relativeAirMs, type Surroundings } from './pmv.ts';
+import { garmentsForPmv, heatOfVote, MET_IN_WM2, relativeAirMs, type Surroundings } from './pmv.ts';
 
 /** How a figure was found: `joined` between the two standards and `lightest` are Wayfold's own choice. */
 export type CloMethod = 'ISO 7730' | 'ISO 11079' | 'joined' | 'lightest' | 'none';
@@ -35,7 +35,21 @@ export interface ComfortQuestion {
   readonly dress?: DressCode;
   /** In and by the water swimwear is enough. */
   readonly swims?: boolean;
+  /** Whom it is for, when not for most people. */
+  readonly feels?: Feels | undefined;
 }
+
+/**
+ * Votes by which the clothes of somebody who feels cold or warm differ from those of most people: half a unit of ISO
+ * 7730's scale from −3 cold to +3 hot, the half-width of its band for comfort, so that where most people begin to be
+ * too warm is where this one is neutral. Own choice; an estimate.
+ */
+const FELT_VOTES: Readonly<Record<Feels, number>> = { cold: 0.5, warm: -0.5 };
+const votesFor = ({ feels }: Pick<ComfortQuestion, 'feels'>): number => (feels === undefined ? 0 : FELT_VOTES[feels]);
+
+/** How a traveller of the brief feels; undefined as most people do. */
+export const feelsOf = ({ travellers }: Pick<Brief, 'travellers'>, traveller: string): Feels | undefined =>
+  travellers.find(({ name }) => name === traveller)?.feels;
 
 /** Where each published method is used. Own choice, as no one method covers cold and warm outdoors. */
 export const COLD_METHOD_BELOW_C = 10;
@@ -89,16 +103,18 @@ interface Found {
   readonly method: CloMethod;
 }
 
-const inRooms = (airC: number, humidityPercent: number, activity: ActivityId, end: End): number => {
+const inRooms = (airC: number, question: ComfortQuestion, end: End): number => {
+  const { activity, air } = question;
   const { met } = ACTIVITIES[activity];
   const room: Surroundings = {
     airC,
     radiantC: airC,
     airMs: relativeAirMs(ROOM_AIR_MS, met),
-    humidityPercent,
+    humidityPercent: air.humidityPercent,
     met,
   };
-  return Math.max(0, cloBandFromPmv(room, ROOM_BAND)[end] - seatClo(activity));
+  const target = votesFor(question) + (end === 'min' ? -ROOM_BAND : ROOM_BAND);
+  return Math.max(0, garmentsForPmv(target, room) - seatClo(activity));
 };
 
 const sunGainK = (question: Pick<ComfortQuestion, 'setting' | 'sunElevation'>): number => {
@@ -107,7 +123,8 @@ const sunGainK = (question: Pick<ComfortQuestion, 'setting' | 'sunElevation'>): 
   return SUN_RADIANT_K * Math.sin((elevation * Math.PI) / 180);
 };
 
-const inWarmth = (airC: number, air: Air, activity: ActivityId, gainK: number, end: End): number => {
+const inWarmth = (airC: number, question: ComfortQuestion, gainK: number, end: End): number => {
+  const { activity, air } = question;
   const { met } = ACTIVITIES[activity];
   const outside: Surroundings = {
     airC,
@@ -116,10 +133,11 @@ const inWarmth = (airC: number, air: Air, activity: ActivityId, gainK: number, e
     humidityPercent: air.humidityPercent,
     met,
   };
-  return end === 'min' ? cloBandFromPmv(outside, -OUTDOOR_COOL).min : cloBandFromPmv(outside, outdoorWarm(airC)).max;
+  return garmentsForPmv(votesFor(question) + (end === 'min' ? OUTDOOR_COOL : outdoorWarm(airC)), outside);
 };
 
-const inCold = (airC: number, air: Air, activity: ActivityId, gainK: number, end: End): number => {
+const inCold = (airC: number, question: ComfortQuestion, gainK: number, end: End): number => {
+  const { activity, air } = question;
   const { met, walkMs } = ACTIVITIES[activity];
   const exposure: ColdExposure = {
     airC,
@@ -130,26 +148,27 @@ const inCold = (airC: number, air: Air, activity: ActivityId, gainK: number, end
     humidityPercent: air.humidityPercent,
     airPermeability: CLOTH_PERMEABILITY,
   };
+  // what a vote stands for in heat is the same in both methods: whoever feels cold may lose that much less
+  const felt = heatOfVote(votesFor(question), met);
   return end === 'min'
-    ? requiredGarments(exposure, 'minimal', HEAT_DEBT_WHM2 / hoursAtAStretch(activity))
-    : requiredGarments(exposure, 'neutral');
+    ? requiredGarments(exposure, 'minimal', HEAT_DEBT_WHM2 / hoursAtAStretch(activity) - felt)
+    : requiredGarments(exposure, 'neutral', -felt);
 };
 
 /** One end of what the open air asks for: the sun is left out of the cold end, since a cloud may come. */
 const outdoors = (airC: number, question: ComfortQuestion, end: End): Found => {
-  const { air, activity } = question;
   const gainK = end === 'min' ? 0 : sunGainK(question);
-  if (airC <= COLD_METHOD_BELOW_C) return { clo: inCold(airC, air, activity, gainK, end), method: 'ISO 11079' };
-  if (airC >= WARM_METHOD_ABOVE_C) return { clo: inWarmth(airC, air, activity, gainK, end), method: 'ISO 7730' };
+  if (airC <= COLD_METHOD_BELOW_C) return { clo: inCold(airC, question, gainK, end), method: 'ISO 11079' };
+  if (airC >= WARM_METHOD_ABOVE_C) return { clo: inWarmth(airC, question, gainK, end), method: 'ISO 7730' };
   const share = smooth((airC - COLD_METHOD_BELOW_C) / (WARM_METHOD_ABOVE_C - COLD_METHOD_BELOW_C));
-  const warm = inWarmth(WARM_METHOD_ABOVE_C, air, activity, gainK, end);
-  const cold = Math.max(warm, inCold(COLD_METHOD_BELOW_C, air, activity, gainK, end));
+  const warm = inWarmth(WARM_METHOD_ABOVE_C, question, gainK, end);
+  const cold = Math.max(warm, inCold(COLD_METHOD_BELOW_C, question, gainK, end));
   return { clo: cold + (warm - cold) * share, method: 'joined' };
 };
 
 const oneEnd = (question: ComfortQuestion, airC: number, end: End): Found =>
   question.setting.where === 'indoors'
-    ? { clo: inRooms(airC, question.air.humidityPercent, question.activity, end), method: 'ISO 7730' }
+    ? { clo: inRooms(airC, question, end), method: 'ISO 7730' }
     : outdoors(airC, question, end);
 
 /** What the methods alone say at one air temperature, clo; used to read a look's degrees backwards. */

@@ -159,9 +159,10 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
       title: written.title,
       from: written.from,
       to: written.to,
-      travellers: written.travellers.map(({ name, wardrobe, avoid }) => ({
+      travellers: written.travellers.map(({ name, wardrobe, avoid, feels }) => ({
         name,
         wardrobe,
+        ...(feels === undefined ? {} : { feels }),
         ...(avoid === undefined ? {} : { avoid: aversionsOf(avoid) }),
       })),
       places: written.places.map(placeOf),

@@ -1,6 +1,7 @@
 import { bagReport, briefToPack, findingsOfBag, findingsOfStock, packInFull } from '../bag/index.ts';
 import { checkList, findingsOfList, lookSourceOf, refusedPieces, tradeFindings } from '../capsule/index.ts';
 import { accentOf, colourFindings, lookVisionFindings, paletteReport } from '../colour/index.ts';
+import { feelsOf } from '../comfort/index.ts';
 import type {
   Brief,
   Capsule,
@@ -93,14 +94,14 @@ const chooseLooks = (
   engine: WardrobeEngine,
   shown: number,
   wearable: readonly Piece[],
-  byId: ReadonlyMap<string, Piece>,
+  suits: (look: Look) => boolean,
 ): readonly ShownLook[] => {
   const fixed = once([...stylistsLooks(capsule, engine), ...plannedLooks(plan)]);
   const keep: Look[] = fixed.map(({ look }) => look);
   const kept = new Set(keep.map(({ id }) => id));
   const isWearable = new Set(wearable.map(({ id }) => id));
   const varied = engine
-    .varied(Math.max(shown, keep.length), { keep, suits: createSuitsTrip(tripAirOf(plan), byId) })
+    .varied(Math.max(shown, keep.length), { keep, suits })
     .filter(({ look }) => look.worn.every(({ piece }) => isWearable.has(piece)));
   const source = lookSourceOf(engine);
   const dressed = varied.map(({ look }) => (kept.has(look.id) ? look : withSocks(source, look, wearable)));
@@ -181,7 +182,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       engine,
       studio.looksShown,
       pieces.filter(({ id }) => !refused.has(id)),
-      byId,
+      createSuitsTrip(tripAirOf(plan), byId, feelsOf(brief, capsule.traveller)),
     ),
     capsule,
     brief,

@@ -1,5 +1,5 @@
 import { hardToTellApart } from '../colour/index.ts';
-import { lookComfort } from '../comfort/index.ts';
+import { feelsOf, lookComfort } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import { dressSpanOf, type WardrobeEngine } from '../outfit/index.ts';
 import { phrase } from '../words/index.ts';
@@ -53,14 +53,15 @@ export const describeLooks = (
   const neighbours = neighboursOf(shown.map(({ look }) => look));
   const titleOf = new Map(brief.occasions.map(({ id, what }) => [id, what]));
   const nameOf = createNamer(byId, tripAirOf(plan));
+  const feels = feelsOf(brief, capsule.traveller);
   const digits = String(shown.length).length;
   return shown.map(({ look, title, note, favourite }, index): GuideLook => {
     const occasions = planned.get(look.id) ?? [];
     const names = occasions.flatMap((id) => titleOf.get(id) ?? []);
     const text = title ?? names[0];
     const dress = dressOf(look, byId);
-    const outdoors = lookComfort(look, byId, 'strolling', 'outdoors');
-    const indoors = lookComfort(look, byId, 'sitting', 'indoors');
+    const outdoors = lookComfort(look, byId, 'strolling', 'outdoors', feels);
+    const indoors = lookComfort(look, byId, 'sitting', 'indoors', feels);
     return {
       number: index + 1,
       slug: `look-${String(index + 1).padStart(Math.max(2, digits), '0')}`,

@@ -1,5 +1,6 @@
 import { type ComfortQuestion, cloAt, cloOfLook, ORDINARY_AIR, skyOf } from '../comfort/index.ts';
 import type { Look, Piece, Plan } from '../model/index.ts';
+import type { Feels } from '../vocabulary/index.ts';
 import { isForWater } from './wear-it.ts';
 
 /** The weather of a whole trip, as far as its brief tells it. */
@@ -36,10 +37,11 @@ const STROLL: ComfortQuestion = {
 export const createSuitsTrip = (
   air: TripAir | undefined,
   byId: ReadonlyMap<string, Piece>,
+  feels?: Feels,
 ): ((look: Look) => boolean) => {
   if (air === undefined) return () => true;
-  const least = cloAt(STROLL, air.highC, 'min');
-  const most = cloAt(STROLL, air.lowC, 'max');
+  const least = cloAt({ ...STROLL, feels }, air.highC, 'min');
+  const most = cloAt({ ...STROLL, feels }, air.lowC, 'max');
   return (look) => {
     const { off, on } = cloOfLook(look, byId);
     return isForWater(look) || (on >= least && off <= most);

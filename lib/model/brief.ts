@@ -1,5 +1,6 @@
 import type { ActivityId } from '../vocabulary/activities.ts';
 import type { DressCode } from '../vocabulary/dress-codes.ts';
+import type { Feels } from '../vocabulary/feels.ts';
 import type { Need } from '../vocabulary/needs.ts';
 import type { NamedColour } from './colour.ts';
 import type { ClockTime, IsoDate } from './measure.ts';
@@ -95,6 +96,8 @@ export interface Aversions {
 export interface BriefTraveller {
   readonly name: string;
   readonly wardrobe: string;
+  /** As most people do when absent. */
+  readonly feels?: Feels;
   /** What this traveller alone does not wear. */
   readonly avoid?: Aversions;
 }

@@ -1,4 +1,5 @@
 import type { ActivityId } from '../vocabulary/activities.ts';
+import type { Feels } from '../vocabulary/feels.ts';
 
 /** Insulation of a look in clo, from all removable layers off to all on. */
 export interface CloRange {
@@ -18,6 +19,8 @@ export interface LayerStep {
 export interface LookComfort {
   readonly activity: ActivityId;
   readonly where: 'indoors' | 'outdoors';
+  /** Whom it is for, when not for most people. */
+  readonly feels?: Feels;
   readonly clo: CloRange;
   readonly lowC: number;
   readonly highC: number;

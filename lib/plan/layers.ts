@@ -38,7 +38,7 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
     return off ? { on: [], carried: all } : { on: all, carried: [] };
   }
   const mean = (air.lowC + air.highC) / 2;
-  const asked = requiredAt(occasion, moment.sunElevation, { ...air, lowC: mean, highC: mean });
+  const asked = requiredAt(moment, { ...air, lowC: mean, highC: mean });
   const off = cloOfLook(look, pieces).off;
   const wet = occasion.needs.includes('rain') && occasion.setting.where === 'outdoors';
   const indoors = occasion.setting.where === 'indoors';

@@ -58,10 +58,10 @@ const changed = (occasion: Occasion, change: Opening): Occasion => {
 };
 
 /** What the occasion would ask for if it were another. */
-const askedBy = (brief: Brief, { sunElevation, air }: Moment, occasion: Occasion): LookRestriction =>
+const askedBy = (brief: Brief, moment: Moment, occasion: Occasion): LookRestriction =>
   restrictionOf(
     occasion,
-    air === undefined ? undefined : requiredAt(occasion, sunElevation, air, occasion.degreesOff),
+    moment.air === undefined ? undefined : requiredAt({ ...moment, occasion }, moment.air, occasion.degreesOff),
     brief.avoid.heelCmOver,
   );
 

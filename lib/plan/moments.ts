@@ -2,6 +2,7 @@ import {
   type Air,
   airOf,
   endHour,
+  feelsOf,
   isBeyondTravelClothes,
   placeOf,
   type RequiredClo,
@@ -12,6 +13,7 @@ import {
   weatherOn,
 } from '../comfort/index.ts';
 import type { Brief, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { Feels } from '../vocabulary/index.ts';
 import type { LookRestriction } from './look-source.ts';
 
 /** An occasion with everything the plan needs to know of its time and place. */
@@ -28,10 +30,12 @@ export interface Moment {
   readonly air?: Air;
   readonly required?: RequiredClo;
   /** How high the sun climbs during it, degrees; undefined indoors or off the map. Reckoned once, since it is slow. */
-  readonly sunElevation?: number;
+  readonly sunElevation?: number | undefined;
   /** Clear-sky index at its highest outdoors; undefined indoors or off the map. */
   readonly uvIndex?: number;
   readonly swims: boolean;
+  /** How the traveller feels where most people are comfortable. */
+  readonly feels?: Feels | undefined;
   /** So cold outdoors that no look serves, not even one the stylist fixed. */
   readonly beyondClothes: boolean;
   readonly restriction: LookRestriction;
@@ -64,22 +68,28 @@ export const restrictionOf = (
 });
 
 /** What the air of an occasion asks for; `offC` moves the cold end up and the warm end down by that many degrees. */
-export const requiredAt = (occasion: Occasion, sunElevation: number | undefined, air: Air, offC = 0): RequiredClo =>
+export const requiredAt = (
+  { occasion, sunElevation, feels }: Pick<Moment, 'occasion' | 'sunElevation' | 'feels'>,
+  air: Air,
+  offC = 0,
+): RequiredClo =>
   requiredClo({
     setting: occasion.setting,
     activity: occasion.activity,
     air: { ...air, lowC: air.lowC + offC, highC: air.highC - offC },
     dress: occasion.dress,
     swims: occasion.needs.includes('swim'),
+    feels,
     ...(sunElevation === undefined ? {} : { sunElevation }),
   });
 
-const momentOf = (brief: Brief, occasion: Occasion): Moment => {
+const momentOf = (brief: Brief, occasion: Occasion, feels: Feels | undefined): Moment => {
   const place = placeOf(brief, occasion);
   const weather = weatherOn(place, occasion.on);
   const air = airOf(occasion, place);
   const sunElevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
-  const required = air === undefined ? undefined : requiredAt(occasion, sunElevation, air, occasion.degreesOff);
+  const required =
+    air === undefined ? undefined : requiredAt({ occasion, sunElevation, feels }, air, occasion.degreesOff);
   const day = daysBetween(brief.from, occasion.on);
   return {
     occasion,
@@ -92,6 +102,7 @@ const momentOf = (brief: Brief, occasion: Occasion): Moment => {
     ...(required === undefined ? {} : { required }),
     ...(sunElevation === undefined ? {} : { sunElevation, uvIndex: uvIndex(sunElevation) }),
     swims: occasion.needs.includes('swim'),
+    feels,
     beyondClothes: isBeyondTravelClothes(occasion.setting, air),
     restriction: restrictionOf(occasion, required, brief.avoid.heelCmOver),
   };
@@ -102,5 +113,5 @@ export const momentsOf = (brief: Brief, traveller: string): readonly Moment[] =>
   brief.occasions
     .filter(({ travellers }) => travellers.length === 0 || travellers.includes(traveller))
     .filter(({ on }) => brief.from <= on && on <= brief.to)
-    .map((occasion) => momentOf(brief, occasion))
+    .map((occasion) => momentOf(brief, occasion, feelsOf(brief, traveller)))
     .sort((a, b) => a.start - b.start || a.end - b.end || (a.occasion.id < b.occasion.id ? -1 : 1));

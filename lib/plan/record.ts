@@ -23,7 +23,8 @@ const reasonsFor = (
   const reasons: Phrase[] = [];
   if (candidate.fixed) reasons.push(phrase('plan', 'fixed by the stylist', {}));
   if (candidate.favourite) reasons.push(phrase('plan', 'a favourite', {}));
-  if (!moment.swims) reasons.push(comfortInWords(lookComfort(look, pieces, occasion.activity, occasion.setting.where)));
+  if (!moment.swims)
+    reasons.push(comfortInWords(lookComfort(look, pieces, occasion.activity, occasion.setting.where, moment.feels)));
   if ((occasion.degreesOff ?? 0) > 0) {
     reasons.push(phrase('plan', 'degrees off', { degrees: occasion.degreesOff ?? 0 }));
   }

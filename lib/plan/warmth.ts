@@ -35,9 +35,7 @@ export const createWarmthCost = (
   if (air === undefined || moment.swims || moment.required?.method === 'none') return () => 0;
   const coldest = isColdOutdoors(moment) ? Math.min(air.lowC, weather?.lowC ?? air.lowC) : air.lowC;
   const wanted =
-    (occasion.degreesOff ?? 0) > 0 || isColdOutdoors(moment)
-      ? requiredAt(occasion, moment.sunElevation, { ...air, lowC: coldest }).min
-      : 0;
+    (occasion.degreesOff ?? 0) > 0 || isColdOutdoors(moment) ? requiredAt(moment, { ...air, lowC: coldest }).min : 0;
   const indoors = occasion.setting.where === 'indoors';
   return (cloOn, worn, carriedLayers) =>
     MISSING_CLO * Math.min(MISSING_AT_MOST_CLO, Math.max(0, wanted - cloOn)) +

@@ -14,6 +14,7 @@ export {
   UNCERTAINTY,
 } from './estimate.ts';
 export { FABRICS, type Fabric, type FabricId, FINE_SURFACES, SURFACES, type Surface } from './fabrics.ts';
+export { FEELS, type Feels } from './feels.ts';
 export { isForWarmth, isSkirt, KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
 export { CONTRADICTORY_NEEDS, NEEDS, NEEDS_OF_WEATHER, type Need } from './needs.ts';
 export { OTHER_WORDS } from './other-words.ts';

@@ -63,6 +63,33 @@ describe('clothes for the weather', () => {
     expect(worn(await plannedAt(BAG, [20, 24]))).not.toEqual(expect.arrayContaining(['scarf']));
   });
 
+  it('dresses two travellers in the same air each as they feel', async () => {
+    const both = strollIn([6, 10]);
+    const trip: Brief = {
+      ...both,
+      travellers: [
+        { name: 'Ada', wardrobe: 'test', feels: 'cold' },
+        { name: 'Ben', wardrobe: 'test' },
+      ],
+    };
+    const bag = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT, piece('jacket', 'linen jacket')];
+    const [ada, ben] = ['Ada', 'Ben'].map((traveller) => momentsOf(trip, traveller)[0]);
+    expect(ada?.required?.min).toBeGreaterThan((ben?.required?.min ?? Number.NaN) + 0.1);
+    const warmthOf = async (traveller: string): Promise<number> => {
+      const plan = await planTrip({
+        brief: trip,
+        traveller,
+        capsule: capsule({ traveller }),
+        pieces: bag,
+        engine: sourceOf(bag),
+        solver,
+      });
+      const look = plan.days.flatMap(({ occasions }) => occasions)[0]?.look;
+      return (look?.worn ?? []).reduce((clo, one) => clo + (bag.find(({ id }) => id === one.piece)?.clo.value ?? 0), 0);
+    };
+    expect(await warmthOf('Ada')).toBeGreaterThan(await warmthOf('Ben'));
+  });
+
   it('does not dress colder because the client could bear it', async () => {
     const bag = [TOP, CARDIGAN, TROUSERS, BOOTS, COAT];
     for (const pieces of [bag, bag.toReversed()]) {

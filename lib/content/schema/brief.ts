@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { DEGREES_OFF_AT_MOST } from '../../comfort/index.ts';
 import type { DayPart, Setting } from '../../model/index.ts';
-import { ACTIVITIES, type ActivityId, DRESS_CODES, NEEDS } from '../../vocabulary/index.ts';
+import { ACTIVITIES, type ActivityId, DRESS_CODES, FEELS, NEEDS } from '../../vocabulary/index.ts';
 import { colour, isoDate, nameText, noteText, numberBetween, read } from './parts.ts';
 
 const DAY_PARTS = ['morning', 'day', 'evening', 'night'] as const;
@@ -133,7 +133,14 @@ export const briefSchema = v.strictObject({
   from: isoDate,
   to: isoDate,
   travellers: v.pipe(
-    v.array(v.strictObject({ name: nameText, wardrobe: nameText, avoid: v.optional(avoidSchema) })),
+    v.array(
+      v.strictObject({
+        name: nameText,
+        wardrobe: nameText,
+        avoid: v.optional(avoidSchema),
+        feels: v.optional(v.picklist(FEELS)),
+      }),
+    ),
     v.minLength(1),
   ),
   places: v.pipe(v.array(placeSchema), v.minLength(1)),

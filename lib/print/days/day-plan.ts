@@ -1,3 +1,4 @@
+import { feelsInWords } from '../../comfort/index.ts';
 import type { Guide } from '../../guide/record.ts';
 import { finishJob, type Job, type PaperChoice, type Printed, type PrintSources, startJob } from '../job.ts';
 import { journeyDates } from '../packing/lines.ts';
@@ -51,12 +52,13 @@ const items = (job: Job, { rail, air }: (typeof TRIES)[number], heads: readonly 
 };
 
 const facts = (job: Job): readonly string[] => {
-  const { plan, brief } = job.guide;
+  const { plan, brief, capsule } = job.guide;
   return [
     job.say('dates of trip', { from: brief.from, to: brief.to }),
     plan.unserved.length > 0
       ? job.say('plan unserved', { count: plan.unserved.length })
       : job.say('plan served', { served: plan.served, of: plan.of }),
+    ...feelsInWords(brief, capsule.traveller).map(job.sayPhrase),
   ];
 };
 

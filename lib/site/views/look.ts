@@ -1,3 +1,4 @@
+import { feelsInWords } from '../../comfort/index.ts';
 import { dayOf, type Guide, type GuideLook, isForWater } from '../../guide/index.ts';
 import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
@@ -146,6 +147,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     found: {
       heading: word('about degrees'),
       sentences: [
+        ...feelsInWords(guide.brief, guide.capsule.traveller),
         phrase('comfort', 'how degrees are found', {}),
         phrase('comfort', 'clo range', { ...look.outdoors.clo }),
       ].map(say),

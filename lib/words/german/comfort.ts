@@ -18,6 +18,9 @@ export const comfort = {
     `Angenehm in Räumen mit ${f.celsiusRange(v.low, v.high)} beim ${doing(v.activity)}, Schicht für Schicht.`,
   'how degrees are found': () =>
     'Die Gradangaben sind aus veröffentlichten Kleidungstabellen geschätzt, auf ein Viertel der Isolation genau: ISO 7730 in Räumen und bei Wärme, ISO 11079 bei Kälte; der Übergang zwischen 10 und 20 °C ist unser eigener. Jeder empfindet anders: Was zählt, ist Ihr Gefühl.',
+  'feels cold': () => 'Eine halbe Stufe wärmer angezogen als die meisten, für jemanden, der leicht friert (geschätzt).',
+  'feels warm': () =>
+    'Eine halbe Stufe luftiger angezogen als die meisten, für jemanden, dem leicht warm ist (geschätzt).',
   'clo range': (v, f) =>
     `Dieser Look dämmt mit ${f.number(v.off, 2)} clo ohne Schichten und ${f.number(v.on, 2)} clo mit allen (geschätzt).`,
   'sun caution': (v, f) =>
