@@ -1,4 +1,4 @@
-import type { Brief, DayPart, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { Brief, ClockTime, DayPart, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
 import type { Air } from './required.ts';
 
 /** Local clock hours of the parts of a day, from and to; `night` runs past midnight. Own choice. */
@@ -8,24 +8,35 @@ const PART_HOURS: Readonly<Record<DayPart, readonly [from: number, to: number]>>
   evening: [18, 23],
   night: [22, 30],
 };
-/** Hours an occasion with a clock time is taken to last. Own choice. */
+/** Hours an occasion with a clock time and no end is taken to last, and a long walk. Own choice. */
 const HOURS_OF_AN_OCCASION = 2;
+const HOURS_OF_A_LONG_WALK = 5;
 
 /** Coldest and warmest hour of a day. common practice, no source: shortly before sunrise and mid-afternoon. */
 const COLDEST_HOUR = 5;
 const WARMEST_HOUR = 15;
 
+/** What tells when an occasion begins and ends. */
+export type Timed = Pick<Occasion, 'part' | 'at' | 'until'> & Partial<Pick<Occasion, 'needs'>>;
+
+const hourOf = (time: ClockTime): number => {
+  const [hours = 0, minutes = 0] = time.split(':').map(Number);
+  return hours + minutes / 60;
+};
+
 /** Local clock hours of an occasion, from and to; the second may pass 24. */
-export const hoursOf = (occasion: Pick<Occasion, 'part' | 'at'>): readonly [from: number, to: number] => {
-  if (occasion.at === undefined) return PART_HOURS[occasion.part];
-  const [hours, minutes] = occasion.at.split(':').map(Number);
-  const from = (hours ?? 0) + (minutes ?? 0) / 60;
-  return [from, from + HOURS_OF_AN_OCCASION];
+export const hoursOf = ({ part, at, until, needs }: Timed): readonly [from: number, to: number] => {
+  if (at === undefined) return PART_HOURS[part];
+  const from = hourOf(at);
+  if (until === undefined)
+    return [from, from + (needs?.includes('long walking') ? HOURS_OF_A_LONG_WALK : HOURS_OF_AN_OCCASION)];
+  const to = hourOf(until);
+  return [from, to > from ? to : to + 24];
 };
 
 /** Hour of the day by which an occasion with no clock time is sorted and its end reckoned. */
-export const startHour = (occasion: Pick<Occasion, 'part' | 'at'>): number => hoursOf(occasion)[0];
-export const endHour = (occasion: Pick<Occasion, 'part' | 'at'>): number => hoursOf(occasion)[1];
+export const startHour = (occasion: Timed): number => hoursOf(occasion)[0];
+export const endHour = (occasion: Timed): number => hoursOf(occasion)[1];
 
 /** Air temperature at an hour: half a cosine up from the coldest to the warmest hour, and down again. */
 const temperatureAt = (weather: Pick<Weather, 'lowC' | 'highC'>, hour: number): number => {
@@ -41,7 +52,7 @@ const temperatureAt = (weather: Pick<Weather, 'lowC' | 'highC'>, hour: number): 
 /** Lowest and highest air temperature outdoors during an occasion, °C, to the tenth. */
 export const temperaturesDuring = (
   weather: Pick<Weather, 'lowC' | 'highC'>,
-  occasion: Pick<Occasion, 'part' | 'at'>,
+  occasion: Timed,
 ): { readonly low: number; readonly high: number } => {
   const [from, to] = hoursOf(occasion);
   const samples = [to];

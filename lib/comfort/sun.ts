@@ -2,7 +2,7 @@ import { getPosition } from 'suncalc';
 import type { IsoDate, Look, Occasion, Piece, TripPlace } from '../model/index.ts';
 import type { Coverage } from '../vocabulary/index.ts';
 import { pieceOf } from './clo.ts';
-import { hoursOf } from './day-weather.ts';
+import { hoursOf, type Timed } from './day-weather.ts';
 
 /** Ozone column when nobody knows better, Dobson units. Source: Madronich 2007 normalises to 300. */
 const USUAL_OZONE_DU = 300;
@@ -60,10 +60,7 @@ const instantIn = (date: IsoDate, longitude: number, timeZone?: string): ((hour:
 };
 
 /** How high the sun climbs during an occasion, degrees; undefined when the brief does not place it on the map. */
-export const sunDuring = (
-  occasion: Pick<Occasion, 'on' | 'part' | 'at'>,
-  place: TripPlace | undefined,
-): number | undefined => {
+export const sunDuring = (occasion: Timed & Pick<Occasion, 'on'>, place: TripPlace | undefined): number | undefined => {
   if (place?.at === undefined) return undefined;
   const { latitude, longitude } = place.at;
   const instantAt = instantIn(occasion.on, longitude, place.timeZone);

@@ -91,6 +91,42 @@ export const checkHours = (written: WrittenBrief, say: Say): void => {
   }
 };
 
+/** Ends without a beginning, and beginnings that are the end. */
+export const checkEnds = ({ occasions }: WrittenBrief, say: Say): void => {
+  for (const [index, { at, until, what }] of occasions.entries()) {
+    if (until === undefined) continue;
+    const path = ['occasions', index, 'until'];
+    if (at.at === undefined)
+      say(
+        path,
+        `"${what}" ends at ${until}, and "at: ${at.part}" gives no hour it begins`,
+        'write the time it begins as "at", like at: "10:00"',
+      );
+    else if (at.at === until)
+      say(path, `"${what}" ends at ${until}, when it begins`, 'write the time it ends, or leave "until" out');
+    else checkOverlap(occasions, index, say);
+  }
+};
+
+/** Whoever is at an occasion until its end is at no other that day which begins before. */
+const checkOverlap = (occasions: WrittenBrief['occasions'], index: number, say: Say): void => {
+  const { at: { at = '' } = {}, until = '', on, what, travellers } = occasions[index] ?? {};
+  const end = until > at ? until : '24:00';
+  for (const [later, other] of occasions.entries()) {
+    const begins = other.at.at ?? '';
+    const both =
+      travellers?.length === 0 ||
+      other.travellers.length === 0 ||
+      other.travellers.some((name) => travellers?.includes(name));
+    if (other.on === on && both && begins > at && begins < end)
+      say(
+        ['occasions', later],
+        `"${other.what}" begins at ${begins}, while "${what}" lasts until ${until}`,
+        'end the one before the other begins, or name their travellers',
+      );
+  }
+};
+
 /** Needs that no one look meets, and swimming in more than casual dress: each is two occasions. */
 export const checkNeeds = ({ occasions }: WrittenBrief, say: Say): void => {
   for (const [index, { what, needs, dress }] of occasions.entries()) {

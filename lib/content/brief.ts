@@ -15,6 +15,7 @@ import type {
 import {
   checkBagOwners,
   checkCloths,
+  checkEnds,
   checkHours,
   checkNeeds,
   checkPeople,
@@ -78,6 +79,7 @@ const occasionsOf = (written: WrittenBrief, lineOf: FrontMatter['lineOf']): read
         on: entry.on,
         part: entry.at.part,
         ...(entry.at.at === undefined ? {} : { at: entry.at.at }),
+        ...(entry.until === undefined ? {} : { until: entry.until }),
         dress: entry.dress,
         setting: entry.where,
         activity: entry.activity,
@@ -145,6 +147,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkPlaces(written, say);
   checkPeople(written, say);
   checkHours(written, say);
+  checkEnds(written, say);
   checkNeeds(written, say);
   checkCloths(written, say);
   checkBagOwners(written, say);

@@ -10,7 +10,7 @@ import {
   estimateWears,
   FABRICS,
   type FabricId,
-  fabricNamed,
+  fabricOf,
   given,
   KINDS,
   type Kind,
@@ -107,7 +107,7 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     fabricText: written.fabric ?? fabric,
     grams: measure(written.grams, () => estimateGrams(kind, fabric, written.size)),
     litres: measure(written.litres, () => estimateLitres(kind, fabric, written.size)),
-    clo: measure(written.clo, () => estimateClo(kind, fabric)),
+    clo: measure(written.clo, () => estimateClo(kind, fabric, written.length)),
     dress: dressOf(written, kind, fabric),
     covers: besides(kind.covers, written.covers),
     suits: besides(kind.suits, written.suits),
@@ -138,6 +138,6 @@ export const readPiece = (id: string, wardrobe: string, matter: FrontMatter): Re
   if (!parsed.success) return { problems: toProblems(matter, parsed.issues, fieldsOf(pieceSchema)) };
   const written = parsed.output;
   // the schema has checked that the description names a cloth
-  const fabric = fabricNamed(written.fabric ?? '') ?? KINDS[written.kind].fabric;
+  const fabric = fabricOf(KINDS[written.kind], written.fabric);
   return { value: resolve(id, wardrobe, written, matter, fabric), problems: [] };
 };

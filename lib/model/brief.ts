@@ -45,6 +45,8 @@ export interface Occasion {
   readonly part: DayPart;
   /** Clock time when given. */
   readonly at?: ClockTime;
+  /** Clock time of its end when given; on the next day where it is not later than `at`. */
+  readonly until?: ClockTime;
   readonly dress: DressCode;
   readonly setting: Setting;
   readonly activity: ActivityId;

@@ -11,6 +11,7 @@ import {
   scaleOf,
   withoutPieces,
 } from './candidates.ts';
+import { coldLooks } from './cold.ts';
 import { heavyLooks } from './heavy.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
@@ -50,9 +51,10 @@ export const poolsFor = (
       .map(({ pieces: worn }) => source.explain(worn, moment.restriction))
       .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, [], favourites)] : []));
     const heavy = heavyLooks(source, moment, pieces, favourites, scale);
+    const cold = coldLooks(source, moment, pieces, favourites, scale);
     const room = roomLooks(source, moment, pieces, favourites, scale);
     return {
-      candidates: onceEach([...wished, ...pool.candidates, ...heavy, ...room]),
+      candidates: onceEach([...wished, ...pool.candidates, ...heavy, ...cold, ...room]),
       complete: pool.complete && (pool !== bare || later.length === 0),
     };
   });

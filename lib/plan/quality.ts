@@ -130,7 +130,7 @@ const numbering = (): ((text: string) => number) => {
  */
 export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number) => {
   const known = problem.moments.map(() => new Map<Candidate, Facts>());
-  const warmth = problem.moments.map(createWarmthCost);
+  const warmth = problem.moments.map((moment) => createWarmthCost(moment, [...problem.pieces.values()]));
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
   const [pieceNumber, coreNumber, clothesNumber] = [numbering(), numbering(), numbering()];
   const weights = [...problem.pieces].map(([id, piece]) => {

@@ -86,7 +86,7 @@ const nearestInWarmth = (
   const warmer = (steps: number) => ({ min: clo.min, max: clo.max + steps / STEPS_A_CLO });
   const cold = leastThat((by) => best(colder(by)) !== undefined, Math.ceil(clo.min * STEPS_A_CLO));
   const warmest = cold === undefined ? undefined : best(colder(cold));
-  // a hat counts for no clo, and is wanted all the same
+  // what covers head, neck and hands is wanted, warm enough or not
   if (warmest !== undefined) return coveredInTheCold(source, moment, warmest, pieces, others);
   const warm = leastThat((by) => best(warmer(by)) !== undefined, ALL_CLOTHES_CLO * STEPS_A_CLO);
   return best(warm === undefined ? undefined : warmer(warm));

@@ -1,24 +1,40 @@
 import type { Piece } from '../model/index.ts';
 import type { KindId } from '../vocabulary/index.ts';
+import { coatsByWarmth, warmestCoat } from './coats.ts';
 import { type Moment, requiredAt } from './moments.ts';
 
 /** Outdoors up to this, head, neck and hands are covered where the bag has something for them. Own choice, °C. */
 const COLD_C = 5;
+/** A day that comes down to this has frost, °C. */
+const FROST_C = 0;
 /** Outdoors from this no layer is carried. Own choice, °C. */
 export const HOT_C = 25;
 /** Cost of each clo that is missing: a coat less outweighs the ranking. Own choice. */
 const MISSING_CLO = 20;
 /** Beyond this no garment of a bag makes the difference, and the search is left to its other wishes. Own choice, clo. */
 const MISSING_AT_MOST_CLO = 1;
+/** Degrees by which clothes are chosen for more cold than the day's low, which nobody knows to the degree. Own choice. */
+const MARGIN_C = 2;
+/** Out of doors for longer than this on a day of frost, the warmest coat is the right one. Own choice, hours. */
+const SHORT_HOURS = 1;
+/** Cost of each clo by which a coat is less warm than another of the bag, in frost: what the warmest gives outweighs the ranking. Own choice. */
+const COLDER_COAT_CLO = 40;
 const THERMAL: ReadonlySet<KindId> = new Set<KindId>(['thermal leggings', 'thermal top']);
 /** Costs of thermal underwear in an ordinary room, and of each layer to carry in the heat. Own choice. */
 const THERMAL_INDOORS = 6;
 const LAYER_IN_THE_HEAT = 6;
 
+const lowOfDay = ({ air, weather }: Moment): number =>
+  Math.min(air?.lowC ?? Number.POSITIVE_INFINITY, weather?.lowC ?? Number.POSITIVE_INFINITY);
+
 const isOutdoors = ({ occasion, swims }: Moment): boolean => occasion.setting.where === 'outdoors' && !swims;
 
 export const isColdOutdoors = (moment: Moment): boolean =>
   isOutdoors(moment) && moment.air !== undefined && moment.air.lowC <= COLD_C;
+
+/** Out of doors for more than a moment in the cold of a day of frost. */
+export const isFrosty = (moment: Moment): boolean =>
+  isColdOutdoors(moment) && moment.end - moment.start > SHORT_HOURS && lowOfDay(moment) <= FROST_C;
 
 export const isHotOutdoors = (moment: Moment): boolean =>
   isOutdoors(moment) && moment.air !== undefined && moment.air.lowC >= HOT_C;
@@ -26,18 +42,22 @@ export const isHotOutdoors = (moment: Moment): boolean =>
 /**
  * What is against a look in cold and heat, given its clo with every layer on and the layers it could do without. The
  * cold end counts in full, whatever `degrees off` allows: that is a way out, and not a wish. Out of doors in the cold
- * the low of the whole day counts.
+ * the low of the whole day counts, and some degrees less. `pieces` are all of the bag.
  */
 export const createWarmthCost = (
   moment: Moment,
+  pieces: readonly Piece[],
 ): ((cloOn: number, worn: readonly Piece[], carriedLayers: number) => number) => {
-  const { air, occasion, weather } = moment;
+  const { air, occasion } = moment;
   if (air === undefined || moment.swims || moment.required?.method === 'none') return () => 0;
-  const coldest = isColdOutdoors(moment) ? Math.min(air.lowC, weather?.lowC ?? air.lowC) : air.lowC;
+  const coldest = isColdOutdoors(moment) ? lowOfDay(moment) - MARGIN_C : air.lowC;
   const wanted =
     (occasion.degreesOff ?? 0) > 0 || isColdOutdoors(moment) ? requiredAt(moment, { ...air, lowC: coldest }).min : 0;
   const indoors = occasion.setting.where === 'indoors';
+  const coatClo = isFrosty(moment) ? (warmestCoat(pieces, occasion.dress)?.clo.value ?? 0) : 0;
+  const coatOf = (worn: readonly Piece[]): number => Math.max(0, ...coatsByWarmth(worn).map(({ clo }) => clo.value));
   return (cloOn, worn, carriedLayers) =>
+    COLDER_COAT_CLO * Math.max(0, coatClo - coatOf(worn)) +
     MISSING_CLO * Math.min(MISSING_AT_MOST_CLO, Math.max(0, wanted - cloOn)) +
     (indoors ? THERMAL_INDOORS * worn.filter(({ kind }) => THERMAL.has(kind)).length : 0) +
     (isHotOutdoors(moment) ? LAYER_IN_THE_HEAT * carriedLayers : 0);

@@ -1,4 +1,5 @@
 import type { Look, Piece } from '../model/index.ts';
+import { coatsByWarmth } from './coats.ts';
 import type { Moment } from './moments.ts';
 
 /** Below this outside, people want something over an indoor look on the way. Own choice, °C. */
@@ -16,8 +17,4 @@ export const wayWithoutCoat = ({ occasion, weather, swims }: Moment, { worn }: L
 
 /** The warmest coat of the bag, where the way is cold and a look has none. It is told, and not put into the look. */
 export const coatForTheWay = (moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Piece | undefined =>
-  wayWithoutCoat(moment, look) === 'mild'
-    ? undefined
-    : [...pieces.values()]
-        .filter(({ places }) => places.every((place) => place === 'outer layer'))
-        .toSorted((a, b) => b.clo.value - a.clo.value)[0];
+  wayWithoutCoat(moment, look) === 'mild' ? undefined : coatsByWarmth([...pieces.values()])[0];

@@ -1,4 +1,5 @@
 import type { Measure } from '../model/measure.ts';
+import type { Length } from './cuts.ts';
 import { FABRICS, type FabricId } from './fabrics.ts';
 import type { Kind } from './kinds.ts';
 import { sizeFactor } from './sizes.ts';
@@ -40,9 +41,33 @@ export const estimateGrams = (kind: Kind, fabric: FabricId, size?: string): Meas
 export const estimateLitres = (kind: Kind, fabric: FabricId, size?: string): Measure =>
   estimate(kind.litres * ratio(fabric, kind, 'weight') * sizeFactor(kind, size), UNCERTAINTY.litres, 'own', 2);
 
-/** Insulation I_clu, clo: the table's value for the kind, scaled by how much warmer the cloth is than the kind's usual one. */
-export const estimateClo = (kind: Kind, fabric: FabricId): Measure =>
-  estimate(kind.clo[0] * ratio(fabric, kind, 'warmth'), UNCERTAINTY.clo, kind.clo[1], 3);
+/**
+ * Percent of the body a sleeved coat of a length covers: trunk 26 and arms 14 to the waist, then seat 6, thighs 19 and
+ * lower legs 14. Source: the shares of Lund and Browder 1944, from memory.
+ */
+const COAT_COVERS: Readonly<Record<Length, number>> = {
+  none: 40,
+  cropped: 36,
+  waist: 40,
+  hip: 46,
+  mini: 52,
+  thigh: 56,
+  knee: 65,
+  midi: 70,
+  calf: 72,
+  ankle: 79,
+  full: 79,
+  floor: 79,
+};
+
+/**
+ * Insulation I_clu, clo: the table's value for the kind, scaled by how much warmer the cloth is than the kind's usual
+ * one, and a coat by its length: ISO 9920 lets insulation grow with the share of the body covered (from memory).
+ */
+export const estimateClo = (kind: Kind, fabric: FabricId, length: Length = kind.length): Measure => {
+  const covered = kind.group === 'coats' ? COAT_COVERS[length] / COAT_COVERS[kind.length] : 1;
+  return estimate(kind.clo[0] * ratio(fabric, kind, 'warmth') * covered, UNCERTAINTY.clo, kind.clo[1], 3);
+};
 
 /** Wears between washes. */
 export const estimateWears = (kind: Kind): Measure => estimate(kind.wears[0], UNCERTAINTY.wears, kind.wears[1], 0);
@@ -58,10 +83,23 @@ const NAMES = (Object.keys(FABRICS) as FabricId[]).flatMap((id) =>
 /** Every word by which a fabric can be named. */
 export const FABRIC_WORDS: readonly string[] = [...new Set(NAMES.map(({ word }) => word))];
 
+const paddedWords = (text: string): string => ` ${text.toLowerCase().replaceAll(/[^\p{L}-]+/gu, ' ')} `;
+
+const namesIn = (padded: string): (typeof NAMES)[number][] => NAMES.filter(({ word }) => padded.includes(` ${word} `));
+
+/** What a garment is filled with, whatever it is covered with. */
+const FILLINGS: ReadonlySet<FabricId> = new Set<FabricId>(['down', 'quilted']);
+
+/** The cloth of a piece as it is described: that of its kind when nothing is said, and where a filled kind names its filling beside the shell. */
+export const fabricOf = (kind: Kind, text = ''): FabricId => {
+  const isFilled = FILLINGS.has(kind.fabric) && namesIn(paddedWords(text)).some(({ id }) => id === kind.fabric);
+  return isFilled ? kind.fabric : (fabricNamed(text) ?? kind.fabric);
+};
+
 /** The fabric a description names: the longest known word in it wins (`brushed cotton flannel` is flannel). */
 export const fabricNamed = (text: string): FabricId | undefined => {
-  const padded = ` ${text.toLowerCase().replaceAll(/[^\p{L}-]+/gu, ' ')} `;
-  const found = NAMES.filter(({ word }) => padded.includes(` ${word} `));
+  const padded = paddedWords(text);
+  const found = namesIn(padded);
   // The noun stands last in English, so of two equally long words the later one wins.
   found.sort(
     (a, b) =>

@@ -10,6 +10,7 @@ export {
   estimateWears,
   FABRIC_WORDS,
   fabricNamed,
+  fabricOf,
   given,
   UNCERTAINTY,
 } from './estimate.ts';

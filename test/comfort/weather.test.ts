@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   airOf,
   cautionsFor,
+  hoursOf,
   normalWeather,
   parseNormals,
   placeOf,
@@ -54,6 +55,18 @@ describe('weather of an occasion', () => {
     expect(evening.low).toBeGreaterThan(7);
     expect(evening.high).toBeLessThan(14);
     expect(temperaturesDuring(weather(7, 14), { part: 'morning', at: '05:00' }).low).toBe(7);
+  });
+
+  it('lasts until its end, a long walk five hours and all else two', () => {
+    expect(hoursOf({ part: 'morning', at: '10:00' })).toEqual([10, 12]);
+    expect(hoursOf({ part: 'morning', at: '10:00', needs: ['long walking'] })).toEqual([10, 15]);
+    expect(hoursOf({ part: 'morning', at: '10:00', until: '17:30', needs: ['long walking'] })).toEqual([10, 17.5]);
+    expect(hoursOf({ part: 'night', at: '23:15', until: '05:30' })).toEqual([23.25, 29.5]);
+    // The coldest hour is shortly before sunrise, common practice, no source: a night bus goes through it.
+    expect(temperaturesDuring(weather(-3, 3), { part: 'night', at: '23:15', until: '06:00' }).low).toBe(-3);
+    expect(temperaturesDuring(weather(-3, 3), { part: 'evening', at: '16:00', until: '22:00' }).low).toBeLessThan(
+      temperaturesDuring(weather(-3, 3), { part: 'evening', at: '16:00' }).low,
+    );
   });
 
   it('takes the day where it is known better, the room indoors, and nothing where nothing is known', () => {

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Brief, Occasion, Piece, PlannedOccasion } from '../../lib/model/index.ts';
+import { warmestCoat } from '../../lib/plan/coats.ts';
 import { planTrip, type Solver } from '../../lib/plan/index.ts';
 import { layersFor } from '../../lib/plan/layers.ts';
 import { momentsOf } from '../../lib/plan/moments.ts';
@@ -61,6 +62,18 @@ describe('clothes for the weather', () => {
     expect(worn(cold)).toEqual(expect.arrayContaining(['coat', 'scarf', 'gloves', 'beanie']));
     expect(cold.layersOn).toEqual(expect.arrayContaining(['coat', 'scarf', 'gloves']));
     expect(worn(await plannedAt(BAG, [20, 24]))).not.toEqual(expect.arrayContaining(['scarf']));
+  });
+
+  it('wears the warmest coat of the bag in frost, and the one that suits when it is mild or dressy', async () => {
+    const down = piece('down', 'down jacket', { clo: { ...COAT.clo, value: 0.78 } });
+    const bag = [...BAG, down, piece('knit', 'crew-neck jumper'), piece('leggings', 'thermal leggings')];
+    for (const pieces of [bag, bag.toReversed()]) {
+      const walk: Partial<Occasion> = { at: '10:00', activity: 'walking', degreesOff: 3 };
+      expect(worn(await plannedAt(pieces, [-3, 3], walk))).toContain('down');
+      expect(worn(await plannedAt(pieces, [9, 14], walk))).not.toContain('down');
+    }
+    expect(warmestCoat(bag, 'casual')?.id).toBe('down');
+    expect(warmestCoat(bag, 'business')?.id).toBe('coat');
   });
 
   it('dresses two travellers in the same air each as they feel', async () => {

@@ -4,8 +4,10 @@ import {
   CUTS,
   DRESS_CODES,
   dressIndex,
+  estimateClo,
   FABRICS,
   fabricNamed,
+  fabricOf,
   KIND_IDS,
   KINDS,
   LENGTHS,
@@ -113,6 +115,27 @@ describe('the fabrics', () => {
   ])('%s is %s', (text, id) => {
     // The noun names the cloth; common practice, no source. "wool twill" is listed under wool cloth by name.
     expect(fabricNamed(text)).toBe(id === 'cotton twill' ? 'wool cloth' : id);
+  });
+
+  it('read the filling of a filled coat beside its shell', () => {
+    // What it is filled with keeps warm, and not the shell: common practice, no source.
+    expect(fabricOf(KINDS['down jacket'], 'down, technical shell')).toBe('down');
+    expect(fabricOf(KINDS['down jacket'], 'nylon')).toBe('technical shell');
+    expect(fabricOf(KINDS['down jacket'])).toBe('down');
+    expect(fabricOf(KINDS.shirt, 'linen and cotton')).toBe(fabricNamed('linen and cotton'));
+  });
+
+  it('let a coat keep warmer the longer it is, and no other piece', () => {
+    const hip = estimateClo(KINDS['down jacket'], 'down').value;
+    const knee = estimateClo(KINDS['down jacket'], 'down', 'knee').value;
+    expect(hip).toBe(0.55);
+    // Source: ISO 9920, parka 0.7 clo: a filled coat to the knee is warmer than one to the thigh, by less than a jumper.
+    expect(knee).toBeGreaterThan(0.7);
+    expect(knee).toBeLessThan(0.7 + 0.36);
+    const byLength = ['waist', 'hip', 'thigh', 'knee', 'calf', 'ankle'] as const;
+    const warmths = byLength.map((length) => estimateClo(KINDS['wool coat'], 'wool cloth', length).value);
+    expect(warmths).toEqual(warmths.toSorted((a, b) => a - b));
+    expect(estimateClo(KINDS['midi skirt'], KINDS['midi skirt'].fabric, 'mini').value).toBe(KINDS['midi skirt'].clo[0]);
   });
 
   it('do not guess a cloth they do not know', () => {

@@ -12,11 +12,20 @@ const partOf = (hour: number): DayPart => {
   return hour < 17 ? 'day' : 'evening';
 };
 
+const CLOCK = /^([01]?\d|2[0-3]):([0-5]\d)$/;
+
+const clockTime = read<string>((input) => {
+  const text = String(input).trim();
+  return CLOCK.test(text)
+    ? { value: text.padStart(5, '0') }
+    : { wrong: `"${text}" is not a time`, mend: 'write a time in quotes, like "17:00"' };
+});
+
 /** A part of the day, or a clock time that falls in one. */
 const dayTime = read<{ part: DayPart; at?: string }>((input) => {
   const text = String(input).trim();
   if ((DAY_PARTS as readonly string[]).includes(text)) return { value: { part: text as DayPart } };
-  const match = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(text);
+  const match = CLOCK.exec(text);
   if (match?.[1] !== undefined) return { value: { part: partOf(Number(match[1])), at: text.padStart(5, '0') } };
   return { wrong: `"${text}" is not a time`, mend: 'write morning, day, evening, night, or a time like "19:30"' };
 });
@@ -111,6 +120,7 @@ const occasionSchema = v.strictObject({
   what: nameText,
   on: isoDate,
   at: dayTime,
+  until: v.optional(clockTime),
   dress: v.picklist(DRESS_CODES),
   where: setting,
   activity: v.picklist(Object.keys(ACTIVITIES) as ActivityId[]),

@@ -107,6 +107,7 @@ export const ACCESSORIES = kinds(
       dress: ['casual', 'casual'],
       covers: ['head'],
       suits: ['snow'],
+      clo: [0.04, 'own: as gloves, by the part of the body it covers'],
     },
     cap: {
       plural: 'caps',
