@@ -1,4 +1,5 @@
 import type { Piece } from '../model/index.ts';
+import type { Tuck } from '../vocabulary/index.ts';
 
 /** Centimetres, y downwards. */
 export type Point = readonly [x: number, y: number];
@@ -68,7 +69,10 @@ export type DrawnPiece = Pick<
   Piece,
   'id' | 'wardrobe' | 'name' | 'kind' | 'colours' | 'pattern' | 'cut' | 'length' | 'lengthCm' | 'heelCm' | 'fabric'
 > &
-  Partial<Pick<Piece, 'covers'>>;
+  Partial<Pick<Piece, 'covers'>> & {
+    /** A top is drawn as far as the waistband takes it in, a bottom without what the top in it hides. */
+    readonly tuck?: Tuck | undefined;
+  };
 
 /** Draws one kind of garment. Pure and seeded: the same piece always looks the same. */
 export type DrawKind = (piece: DrawnPiece, detail: Detail) => Drawing;

@@ -2,6 +2,7 @@ import type { Detail, Drawing, DrawnPiece } from '../draw/drawing.ts';
 import type { Guide } from '../guide/record.ts';
 import type { Finding, Piece, Sundry } from '../model/index.ts';
 import type { Fonts } from '../type/index.ts';
+import type { Tuck } from '../vocabulary/index.ts';
 import { createFormats, type English, type Formats, type Language, type Phrase, phrase, say } from '../words/index.ts';
 import { type Inks, inksFor } from './ink.ts';
 import type { Orientation, PaperName } from './paper.ts';
@@ -54,8 +55,8 @@ export interface Job {
   piece(id: string): Piece;
   /** Names of pieces, in the order given. */
   names(ids: readonly string[]): readonly string[];
-  drawing(piece: Piece, detail: Detail): Drawing;
-  art(piece: Piece, detail: Detail, scale: number): DrawnForm;
+  drawing(piece: Piece, detail: Detail, tuck?: Tuck): Drawing;
+  art(piece: Piece, detail: Detail, scale: number, tuck?: Tuck): DrawnForm;
   sundryArt(sundry: Sundry, scale: number): DrawnForm | undefined;
 }
 
@@ -83,9 +84,9 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
     return made;
   };
   const drawings = new Map<string, Drawing>();
-  const drawing = (of: Piece, detail: Detail): Drawing => {
-    const key = `${of.id} ${detail}`;
-    const made = drawings.get(key) ?? sources.drawPiece(of, detail);
+  const drawing = (of: Piece, detail: Detail, tuck?: Tuck): Drawing => {
+    const key = `${of.id} ${detail} ${tuck ?? ''}`;
+    const made = drawings.get(key) ?? sources.drawPiece({ ...of, tuck }, detail);
     drawings.set(key, made);
     return made;
   };
@@ -106,7 +107,7 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
     piece,
     names: (ids) => ids.map((id) => piece(id).name),
     drawing,
-    art: (of, detail, scale) => keep(`${of.id} ${detail}`, scale, () => drawing(of, detail)),
+    art: (of, detail, scale, tuck) => keep(`${of.id} ${detail} ${tuck ?? ''}`, scale, () => drawing(of, detail, tuck)),
     sundryArt: (sundry, scale) => {
       const { drawSundry } = sources;
       if (drawSundry === undefined) return undefined;

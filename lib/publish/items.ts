@@ -3,7 +3,7 @@ import { type Detail, type Drawing, drawPiece, type Point } from '../draw/index.
 import type { Guide } from '../guide/index.ts';
 import type { Finding, Look, Piece } from '../model/index.ts';
 import { cutOutPhoto, type PhotoCutout } from '../photo/index.ts';
-import type { Slot } from '../vocabulary/index.ts';
+import { type Slot, type Tuck, tucksOf } from '../vocabulary/index.ts';
 import { phrase } from '../words/index.ts';
 
 /** Longest side of a photo's cut-out, pixels: enough for a card. */
@@ -64,22 +64,33 @@ export const motifsOf = async (pieces: readonly Piece[], contentFolder: string):
   }
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const drawn = new Map<string, Drawing>();
-  const pictureOf = (id: string, detail: Detail): Drawing | Cutout => {
+  const pictureOf = (id: string, detail: Detail, tuck?: Tuck): Drawing | Cutout => {
     const cutout = cutouts.get(id);
     if (cutout !== undefined) return cutout;
-    const key = `${detail} ${id}`;
+    const key = `${detail} ${id} ${tuck ?? ''}`;
     const known = drawn.get(key);
     if (known !== undefined) return known;
     const piece = byId.get(id);
     if (piece === undefined) throw new Error(`no piece ${id}`);
-    const drawing = drawPiece(piece, detail);
+    const drawing = drawPiece({ ...piece, tuck }, detail);
     drawn.set(key, drawing);
     return drawing;
   };
-  const item: Motifs['item'] = (id, slot, detail) => ({ id, slot, picture: pictureOf(id, detail) });
   return {
-    item,
-    itemsOf: (look, detail) => look.worn.map(({ piece, slot }) => item(piece, slot, detail)),
+    item: (id, slot, detail) => ({ id, slot, picture: pictureOf(id, detail) }),
+    itemsOf: ({ worn }, detail) => {
+      const kinds = worn.flatMap(({ piece, slot }) => {
+        const kind = byId.get(piece)?.kind;
+        return kind === undefined ? [] : [{ kind, slot }];
+      });
+      // a photo shows a top at its full length
+      const loose = worn.some(({ piece, slot }) => slot === 'top' && cutouts.has(piece));
+      const tucks = loose ? [] : tucksOf(kinds);
+      return worn.map(({ piece: id, slot }, index) => {
+        const tuck = tucks[index];
+        return { id, slot, picture: pictureOf(id, detail, tuck), tuck };
+      });
+    },
     findings,
   };
 };

@@ -33,3 +33,4 @@ export {
 export { fabricRefused, isFabricWord, keptOffSkin } from './refused.ts';
 export { euShoeSize, sizeFactor } from './sizes.ts';
 export { SUNDRY_GROUPS, SUNDRY_PACES, SUNDRY_TRAITS, type SundryPace, type SundryTrait } from './sundry-traits.ts';
+export { type Tuck, tucksOf } from './tucked.ts';

@@ -1,4 +1,4 @@
-import type { Slot } from '../../vocabulary/index.ts';
+import type { Slot, Tuck } from '../../vocabulary/index.ts';
 import type { Box, Drawing, Matrix, Point } from '../drawing.ts';
 
 /** A photo with its ground taken away, at true size. */
@@ -18,6 +18,8 @@ export interface LayItem {
   readonly id: string;
   readonly slot: Slot;
   readonly picture: Drawing | Cutout;
+  /** A top `in` the waistband of the bottom `around` it; undefined where it hangs loose. */
+  readonly tuck?: Tuck | undefined;
 }
 
 /** The rectangle the pieces may use, pixels. */

@@ -87,7 +87,7 @@ const leastHeight = (bodies: readonly Body[]): number => {
  */
 export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const turns = random(seedOf(items.map(({ id }) => id).join('+')));
-  const layings = layingsOf(items.map(({ slot }) => slot));
+  const layings = layingsOf(items);
   const bodies = layings
     .flatMap((laying, index): Body[] => {
       const item = items[index];

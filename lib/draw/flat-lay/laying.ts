@@ -1,4 +1,5 @@
 import type { Slot } from '../../vocabulary/index.ts';
+import type { LayItem } from './item.ts';
 
 /** How the pieces of a slot are laid. */
 export interface Laying {
@@ -39,17 +40,21 @@ export const LAYING: Readonly<Record<Slot, Laying>> = {
   'jewellery finger': { part: 'small', turn: [-12, 12], level: 4, rank: 16, over: 0 },
 };
 
+/** A top that is tucked in lies below its bottom, and above the layers beside it. */
+const TUCKED_LEVEL = 1.5;
+
 /**
  * How each of these slots is laid. One piece is worn above the waist and one below; a second one, which a look may hold
  * when a shirt goes over a vest, lies beside them like a layer.
  */
-export const layingsOf = (slots: readonly Slot[]): readonly Laying[] => {
+export const layingsOf = (items: readonly Pick<LayItem, 'slot' | 'tuck'>[]): readonly Laying[] => {
   const taken = new Set<'above' | 'below'>();
-  return slots.map((slot) => {
+  return items.map(({ slot, tuck }) => {
     if (LAYING[slot].part !== 'worn') return LAYING[slot];
     const half = slot === 'bottom' ? 'below' : 'above';
     const second = taken.has(half);
     taken.add(half);
-    return second ? LAYING['mid layer'] : LAYING[slot];
+    if (second) return LAYING['mid layer'];
+    return tuck === 'in' ? { ...LAYING[slot], level: TUCKED_LEVEL } : LAYING[slot];
   });
 };

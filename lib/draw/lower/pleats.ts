@@ -100,7 +100,7 @@ export const pleatedSkirt = (piece: DrawnPiece, detail: Detail): Drawing => {
   const { hem, hip } = skirtMeasures(piece);
   // whatever cut was written, cloth folded into pleats springs open below the hip
   const skirt = hem > hip * 1.15 ? skirtFor(piece, garment, {}) : sprung(piece, garment);
-  backOfWaist(skirt);
+  if (piece.tuck !== 'around') backOfWaist(skirt);
   drawPleats(skirt, garment.small ? 9 : Math.round(lerp(11, 14, garment.random())));
   sewnBand(skirt, { thread: garment.cloth.ink, opacity: 0.5, overlap: false });
   return finishSkirt(skirt);

@@ -119,7 +119,7 @@ export const skirtFor = (piece: DrawnPiece, garment: Garment, block: SkirtRecipe
 export const drawSkirt = (piece: DrawnPiece, detail: Detail, recipe: SkirtRecipe): Drawing => {
   const garment = new Garment(piece, detail);
   const skirt = skirtFor(piece, garment, recipe.block);
-  backOfWaist(skirt);
+  if (piece.tuck !== 'around') backOfWaist(skirt);
   if (recipe.backHem ?? skirt.flutes.length > 1) backOfHem(skirt);
   skirtPanel(skirt, recipe.onCloth(skirt), recipe.roundness);
   recipe.over?.(skirt);

@@ -33,7 +33,7 @@ export const drawTrousers = (piece: DrawnPiece, detail: Detail, recipe: TrouserR
   const garment = new Garment(piece, detail);
   const measures = legMeasures(piece, recipe.block);
   const trousers: Trousers = { garment, measures, legs: layLegs(garment, measures, recipe.cuff) };
-  backOfWaist(trousers);
+  if (piece.tuck !== 'around') backOfWaist(trousers);
   for (const leg of trousers.legs) {
     const half = measures.hip / 2 + 2;
     garment.panel(leg.outline, {

@@ -2,6 +2,7 @@ import { type Cut, KINDS } from '../../vocabulary/index.ts';
 import type { DrawnPiece } from '../drawing.ts';
 import { clampLength, type DrawnLength, FROM_SHOULDER } from '../kit/index.ts';
 import { withItsSleeves } from './arms.ts';
+import { tuckedShape } from './tucked.ts';
 
 export interface SleeveShape {
   /** Shoulder to cuff along the outer edge. */
@@ -93,6 +94,11 @@ export const upperDrawnLength = (piece: DrawnPiece): DrawnLength | undefined =>
  * length moves the hem, which keeps the run of the side seam; sleeves reach as far as what the piece covers.
  */
 export const upperShape = (piece: DrawnPiece, ofKind: UpperShape): UpperShape => {
+  const loose = looseShape(piece, ofKind);
+  return piece.tuck === 'in' ? tuckedShape(loose) : loose;
+};
+
+const looseShape = (piece: DrawnPiece, ofKind: UpperShape): UpperShape => {
   const usual = withItsSleeves(piece, ofKind);
   const to = EASE[piece.cut];
   const from = EASE[KINDS[piece.kind].cut];

@@ -42,6 +42,29 @@ const shortPlacket = (garment: Garment, shape: UpperShape, length: number, butto
   );
 };
 
+/** Close to the body. */
+const BODYSUIT: UpperShape = {
+  ...TEE,
+  chest: 42,
+  waist: 37,
+  hem: 40,
+  length: 64,
+  shoulder: 37,
+  neck: 21,
+  neckDepth: 13,
+  armhole: 21,
+  sleeve: { ...long, elbow: 12.5, cuff: 8 },
+};
+
+const tuckedBodysuit = pullover({
+  usual: BODYSUIT,
+  neckline: 'scoop',
+  finish: 'band',
+  bandWidth: 1.3,
+  hem: 'edge',
+  sleeve: { cuff: 'hem' },
+});
+
 export const TOPS = {
   't-shirt': pullover({ usual: TEE, neckline: 'crew', finish: 'rib', bandWidth: 2, hem: 'stitched' }),
   'long-sleeved tee': pullover({
@@ -123,18 +146,8 @@ export const TOPS = {
     },
   }),
   bodysuit: (piece, detail) =>
-    drawBodysuit(piece, detail, {
-      ...TEE,
-      chest: 42,
-      waist: 37,
-      hem: 40,
-      length: 64,
-      shoulder: 37,
-      neck: 21,
-      neckDepth: 13,
-      armhole: 21,
-      sleeve: { ...long, elbow: 12.5, cuff: 8 },
-    }),
+    // what ends its legs is not seen in a waistband
+    piece.tuck === 'in' ? tuckedBodysuit(piece, detail) : drawBodysuit(piece, detail, BODYSUIT),
   'thermal top': pullover({
     usual: {
       ...TEE,

@@ -3,7 +3,7 @@ import type { Drawing } from '../../../lib/draw/drawing.ts';
 import { itemMarkup, layFlat, VISIBLE_AT_LEAST } from '../../../lib/draw/flat-lay/index.ts';
 import { drawPiece } from '../../../lib/draw/garment.ts';
 import { random } from '../../../lib/draw/kit/index.ts';
-import { KIND_IDS, KINDS, type KindId, type Slot } from '../../../lib/vocabulary/index.ts';
+import { KIND_IDS, KINDS, type KindId, type Slot, tucksOf } from '../../../lib/vocabulary/index.ts';
 import { samplePiece } from '../../specimen/sample.ts';
 import { randomLook } from './paper-dolls.ts';
 
@@ -74,6 +74,41 @@ describe('flat lay of drawn pieces', () => {
     );
     expect(boxOf('ankle boots').top).toBeGreaterThan(boxOf('knitted dress').bottom - 1);
     expect(boxOf('ankle boots').middle).toBeLessThan(boxOf('knitted dress').right);
+  });
+
+  it('lays a bottom over the top that is tucked into it, which shows no tails', () => {
+    const pairs: readonly (readonly [KindId, KindId])[] = [
+      ['dress shirt', 'suit trousers'],
+      ['bodysuit', 'wide trousers'],
+      ['bow blouse', 'pencil skirt'],
+      ['camisole', 'pleated skirt'],
+      ['fine roll-neck', 'midi skirt'],
+    ];
+    for (const [top, bottom] of pairs) {
+      const tucks = tucksOf([
+        { kind: top, slot: 'top' },
+        { kind: bottom, slot: 'bottom' },
+      ]);
+      expect(tucks, top).toEqual(['in', 'around']);
+      const items = ([top, bottom] as const).map((kind, index) => ({
+        id: kind,
+        slot: index === 0 ? ('top' as const) : ('bottom' as const),
+        picture: drawPiece(samplePiece(kind, { tuck: tucks[index] }), 'small'),
+        tuck: tucks[index],
+      }));
+      const { placed, scale } = layFlat(items, frame);
+      expect(placed.map(({ item }) => item.id)).toEqual([top, bottom]);
+      const [over, under] = [items[1]?.picture.anchors ?? {}, items[0]?.picture.anchors ?? {}];
+      const widthOf = (anchors: typeof over, end: string) =>
+        (anchors[`right ${end}`]?.[0] ?? 0) - (anchors[`left ${end}`]?.[0] ?? 0);
+      expect(widthOf(under, 'hem'), `${top} is narrower than the band of the ${bottom}`).toBeLessThan(
+        widthOf(over, 'waist'),
+      );
+      const [hidden, band] = [placed[0], placed[1]];
+      if (hidden === undefined || band === undefined) throw new Error('two pieces');
+      expect(hidden.extent.y + hidden.extent.height).toBeGreaterThan(band.extent.y + 5 * scale);
+      expect(hidden.visible).toBeGreaterThan(VISIBLE_AT_LEAST);
+    }
   });
 
   it('keeps a hat within the clothes, a belt by the shoes and a bangle by the cuff', () => {
