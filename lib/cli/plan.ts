@@ -2,7 +2,13 @@ import { cautionsOfDay, feelsInWords, skyOf } from '../comfort/index.ts';
 import { wardrobeOn } from '../content/index.ts';
 import { freeDay, type Guide, planGuide } from '../guide/index.ts';
 import type { Capsule, PlannedDay, PlannedOccasion } from '../model/index.ts';
-import { findingsOfBrief, findingsOfFixed, findingsOfNumber, findingsOfPlan } from '../plan/index.ts';
+import {
+  findingsOfBrief,
+  findingsOfFixed,
+  findingsOfNumber,
+  findingsOfPlan,
+  findingsOfWashing,
+} from '../plan/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
@@ -52,8 +58,8 @@ const headingOf = ({ date, place, weather, homeward }: PlannedDay, { say, format
 const dayLines = (planned: Planned, day: PlannedDay, voice: Voice): readonly string[] => {
   const cautions = cautionsOfDay(day.occasions.map((occasion) => occasion.cautions));
   const free = freeDay(day);
-  const washed = day.wash.map(({ piece, dryBy }) =>
-    voice.say(phrase('plan', 'wash and dry', { piece: nameIn(planned)(piece), dryBy })),
+  const washed = day.wash.map(({ piece, dryBy, dryAt }) =>
+    voice.say(phrase('plan', 'wash and dry', { piece: nameIn(planned)(piece), dryBy, at: dryAt })),
   );
   return [
     '',
@@ -79,6 +85,7 @@ const planLines = (planned: Planned, voice: Voice): readonly string[] => {
   const findings = [
     ...findingsOfPlan(plan, brief, pieces),
     ...findingsOfBrief(brief),
+    ...findingsOfWashing(plan, brief, pieces),
     ...findingsOfNumber(pieces, brief, capsule),
     ...findingsOfFixed(plan, brief),
   ];

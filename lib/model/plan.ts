@@ -1,7 +1,7 @@
 import type { Phrase } from '../words/phrase.ts';
 import type { Weather } from './brief.ts';
 import type { Look } from './look.ts';
-import type { IsoDate } from './measure.ts';
+import type { ClockTime, IsoDate } from './measure.ts';
 
 export interface PlannedOccasion {
   /** Occasion id. */
@@ -30,8 +30,8 @@ export interface PlannedDay {
   /** After the last journey, with nothing more planned: the client is on the way home, in no place of the brief. */
   readonly homeward?: true;
   readonly occasions: readonly PlannedOccasion[];
-  /** Pieces washed at the end of this day, and when each is dry. */
-  readonly wash: readonly { readonly piece: string; readonly dryBy: IsoDate }[];
+  /** Pieces washed at the end of this day, and the day and full hour by which each is dry. */
+  readonly wash: readonly { readonly piece: string; readonly dryBy: IsoDate; readonly dryAt: ClockTime }[];
 }
 
 /** What a stylist writes into a content file. */

@@ -9,8 +9,6 @@ import {
 } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { daysBetween } from './moments.ts';
-import { WASHED_AT_HOUR } from './washing.ts';
 
 /** A finding about some occasions of a brief, at the line of the first. */
 export const finding = (
@@ -94,49 +92,19 @@ const twoAtOneHour = (brief: Brief): readonly Finding[] =>
       ),
   );
 
-/** Hours an ordinary wash needs to dry. Own choice, as no published drying times were found. */
-const DRYING_HOURS = 12;
-
+/** Wash days that cannot help, whatever is washed; how long pieces take to dry is judged with the plan. */
 const ofWashDays = (brief: Brief): readonly Finding[] =>
   brief.washDays.flatMap((on): Finding[] => {
-    if (on < brief.from || on > brief.to) {
-      return [
-        finding(
-          'error',
-          'wash-day',
-          phrase('plan', 'wash day outside', { on }),
-          phrase('plan', 'wash day outside mend', {}),
-          brief,
-        ),
-      ];
-    }
-    if (!brief.occasions.some((occasion) => occasion.on > on && occasion.on <= brief.to)) {
-      return [
-        finding(
-          'warning',
-          'wash-day',
-          phrase('plan', 'wash day too late', { on }),
-          phrase('plan', 'wash day too late mend', {}),
-          brief,
-        ),
-      ];
-    }
-    const journey = brief.occasions
-      .filter(({ transit, on: day }) => transit && day > on)
-      .map((occasion) => ({
-        occasion,
-        hours: daysBetween(on, occasion.on) * 24 + hoursOf(occasion)[0] - WASHED_AT_HOUR,
-      }))
-      .sort((a, b) => a.hours - b.hours)[0];
-    if (journey === undefined || journey.hours >= DRYING_HOURS) return [];
-    const message = phrase('plan', 'no drying time', {
-      on,
-      journey: journey.occasion.what,
-      hours: Math.floor(journey.hours),
-    });
-    return [
-      finding('warning', 'wash-day', message, phrase('plan', 'no drying time mend', {}), brief, [journey.occasion]),
+    const say = (level: Finding['level'], message: Phrase, mend: Phrase): Finding[] => [
+      {
+        ...finding(level, 'wash-day', message, mend, brief),
+        ...(brief.washDaysLine === undefined ? {} : { line: brief.washDaysLine }),
+      },
     ];
+    if (on < brief.from || on > brief.to)
+      return say('error', phrase('plan', 'wash day outside', { on }), phrase('plan', 'wash day outside mend', {}));
+    if (brief.occasions.some((occasion) => occasion.on > on && occasion.on <= brief.to)) return [];
+    return say('warning', phrase('plan', 'wash day too late', { on }), phrase('plan', 'wash day too late mend', {}));
   });
 
 /** What is wrong with a brief's occasions, weather and wash days before anything is planned. */

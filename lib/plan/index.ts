@@ -7,6 +7,7 @@ export {
   findingsOfReserve,
   findingsOfRooms,
 } from './findings-of-plan.ts';
+export { findingsOfWashing } from './findings-of-washing.ts';
 export { findingsOfFinish, withSocks } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';

@@ -6,7 +6,7 @@ import { layersFor } from './layers.ts';
 import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
-import { dryAt, washesFor } from './washing.ts';
+import { dryAt, fullHour, washesFor } from './washing.ts';
 import { coatForTheWay } from './way.ts';
 
 const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
@@ -92,13 +92,14 @@ const washingOf = (
   problem: PlanProblem,
   assignment: Assignment,
 ): ReadonlyMap<number, PlannedDay['wash']> => {
-  const byDay = new Map<number, { piece: string; dryBy: string }[]>();
+  const byDay = new Map<number, PlannedDay['wash'][number][]>();
   for (const piece of problem.pieces.values()) {
     if (!problem.limited.has(piece.id) || piece.places.includes('swim')) continue;
     for (const day of washesFor(piece, wearingsOf(problem, assignment, piece.id), problem.washDays) ?? []) {
       const list = byDay.get(day) ?? [];
       byDay.set(day, list);
-      list.push({ piece: piece.id, dryBy: addDays(brief.from, Math.floor(dryAt(piece, day) / 24)) });
+      const dry = fullHour(brief.from, dryAt(piece, day));
+      list.push({ piece: piece.id, dryBy: dry.on, dryAt: dry.at });
     }
   }
   return byDay;

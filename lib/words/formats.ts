@@ -39,6 +39,8 @@ export interface Formats {
   dateRange(from: string, to: string): string;
   /** "19:30" or "7:30 pm". */
   time(clock: string): string;
+  /** "3 Oct, 19:30". */
+  dayAndTime(iso: string, clock: string): string;
   /** Whole units of the currency, or with that many digits behind the point. */
   money(amount: number, currency: string, digits?: number): string;
 }
@@ -114,6 +116,7 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     dateRange: (from, to) =>
       dates({ day: 'numeric', month: 'long', year: 'numeric' }).formatRange(noon(from), noon(to)),
     time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),
+    dayAndTime: (iso, clock) => `${formats.dateShort(iso)}, ${formats.time(clock)}`,
     money: (amount, currency, digits = 0) =>
       numbers({
         style: 'currency',

@@ -43,7 +43,7 @@ describe('the command line', () => {
     const { code, err } = await run(['check', '--content', path.join(CASES, 'misspelt-words', 'content')]);
     expect(code).toBe(1);
     expect(err).toContain('wardrobes/ada/shirt.md:3: "kind": there is no kind "overshrt"');
-    expect(err).toContain('7 problems in 1 file. Nothing was written.');
+    expect(err).toContain('9 problems in 2 files. Nothing was written.');
   });
 
   it('counts under three names', async () => {

@@ -81,15 +81,15 @@ describe('findings of a brief', () => {
     expect(rules(withOccasions(terrace('14:00')))).toEqual([]);
   });
 
-  it('reports wash days outside the trip, too late, or without time to dry', () => {
+  it('reports wash days outside the trip or too late, at their line', () => {
     const museum = occasion('2027-10-03', 'Museum');
-    const train = occasion('2027-10-03', 'Train', { part: 'morning', at: '08:00', transit: true });
     const found = (washDay: string, ...occasions: readonly Occasion[]) =>
       findingsOfBrief(brief({ washDays: [washDay], occasions })).map(({ message }) => message.key);
     expect(found('2027-12-01', museum)).toEqual(['wash day outside']);
     expect(found('2027-10-04', museum)).toEqual(['wash day too late']);
-    expect(found('2027-10-02', museum, train)).toEqual(['no drying time']);
     expect(found('2027-10-02', museum)).toEqual([]);
+    const late = brief({ washDays: ['2027-10-04'], washDaysLine: 31, occasions: [museum] });
+    expect(findingsOfBrief(late)).toMatchObject([{ rule: 'wash-day', level: 'warning', line: 31 }]);
   });
 
   it('says every finding and its mend in words', () => {

@@ -222,7 +222,7 @@ describe('washing', () => {
     const washed = brief({ ...trip, washDays: ['2027-10-03'] });
     const better = await plan(washed, one);
     expect(better.served).toBe(4);
-    expect(better.days[1]?.wash).toEqual([{ piece: 'dress', dryBy: '2027-10-04' }]);
+    expect(better.days[1]?.wash).toEqual([{ piece: 'dress', dryBy: '2027-10-04', dryAt: '08:00' }]);
     expect(brokenPlan(better, washed, one)).toEqual([]);
   });
 

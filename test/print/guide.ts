@@ -325,7 +325,7 @@ const planOf = (pieces: readonly Piece[], looks: readonly GuideLook[]): Plan => 
       ...(stay === undefined ? {} : { place: stay.name }),
       ...(stay?.weather === undefined ? {} : { weather: stay.weather }),
       occasions,
-      wash: BRIEF.washDays.includes(date) ? [{ piece: pieces[2]?.id ?? '', dryBy: '2027-10-07' }] : [],
+      wash: BRIEF.washDays.includes(date) ? [{ piece: pieces[2]?.id ?? '', dryBy: '2027-10-07', dryAt: '18:00' }] : [],
     };
   });
   return {

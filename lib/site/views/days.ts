@@ -97,10 +97,7 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
   guide.plan.days.map((day): DayView => {
     const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
     const cautions = cautionsOfDay(day.occasions.map((planned) => planned.cautions));
-    const last = day.wash
-      .map(({ dryBy }) => dryBy)
-      .toSorted()
-      .at(-1);
+    const last = day.wash.toSorted((a, b) => (`${a.dryBy} ${a.dryAt}` < `${b.dryBy} ${b.dryAt}` ? -1 : 1)).at(-1);
     return {
       id: `d${day.date}`,
       date: day.date,
@@ -127,7 +124,11 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
       wash:
         last === undefined
           ? ''
-          : voice.word('wash these', { pieces: day.wash.map(({ piece }) => nameOf(piece)), date: last }),
+          : voice.word('wash these', {
+              pieces: day.wash.map(({ piece }) => nameOf(piece)),
+              date: last.dryBy,
+              at: last.dryAt,
+            }),
     };
   });
 

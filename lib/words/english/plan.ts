@@ -140,7 +140,8 @@ export const plan = {
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
   'plan proven': () => 'No plan with these pieces serves more.',
   'plan not proven': () => 'Best found; it is not proven that no plan serves more.',
-  'wash and dry': (v: { piece: string; dryBy: string }, f: Formats) => `${v.piece}, dry by ${f.dateShort(v.dryBy)}.`,
+  'wash and dry': (v: { piece: string; dryBy: string; at: string }, f: Formats) =>
+    `${v.piece}, dry by ${f.dayAndTime(v.dryBy, v.at)}.`,
 
   'missing weather': (v: { occasion: string; place: string }) =>
     `There is no weather for “${v.occasion}”${v.place === '' ? '' : ` in ${v.place}`}, so its warmth is not checked.`,
@@ -168,9 +169,37 @@ export const plan = {
   'wash day too late': (v: { on: string }, f: Formats) =>
     `Nothing is worn after the wash day ${f.date(v.on)}: it does not help.`,
   'wash day too late mend': () => 'Wash earlier.',
-  'no drying time': (v: { on: string; journey: string; hours: number }, f: Formats) =>
-    `After the wash day ${f.date(v.on)} there are only ${f.count(v.hours)} hours until “${v.journey}”: little will be dry.`,
-  'no drying time mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
+  'nothing dries': (
+    v: {
+      on: string;
+      hung: string;
+      occasion: string;
+      day: string;
+      at: string;
+      piece: string;
+      dryBy: string;
+      dryAt: string;
+    },
+    f: Formats,
+  ) =>
+    `Nothing washed on ${f.date(v.on)} and hung up at ${f.time(v.hung)} is dry for “${v.occasion}” (${f.dayAndTime(v.day, v.at)}), the last there is to dress for: ${v.piece}, the quickest, takes until ${f.dayAndTime(v.dryBy, v.dryAt)}.`,
+  'nothing dries mend': (v: { latest: string }, f: Formats) =>
+    v.latest === ''
+      ? 'Take the wash day out.'
+      : `Wash on ${f.dateShort(v.latest)} at the latest, or take the wash day out.`,
+  'some never dry': (
+    v: { on: string; pieces: readonly string[]; occasion: string; day: string; at: string },
+    f: Formats,
+  ) =>
+    `Washed on ${f.date(v.on)}, ${f.list(few(v.pieces))} would still be damp at “${v.occasion}” (${f.dayAndTime(v.day, v.at)}), the last there is to dress for.`,
+  'some never dry mend': (v: { pieces: number; latest: string }, f: Formats) =>
+    `Leave ${v.pieces === 1 ? 'it' : 'them'} out of that wash${v.latest === '' ? '' : `, or wash on ${f.dateShort(v.latest)} at the latest`}.`,
+  'packed damp': (
+    v: { on: string; pieces: readonly string[]; occasion: string; day: string; at: string },
+    f: Formats,
+  ) =>
+    `Washed on ${f.date(v.on)}, ${f.list(few(v.pieces))} will still be damp when “${v.occasion}” sets off (${f.dayAndTime(v.day, v.at)}).`,
+  'packed damp mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
   'coat in a room': (v: { occasion: string; on: string; coats: readonly string[] }, f: Formats) =>
     `“${v.occasion}” on ${f.date(v.on)} keeps warm only with ${f.list(v.coats)} on.`,
   'coat in a room mend': () => 'Pack a warmer layer to keep on indoors, or write "degrees off" for the occasion.',

@@ -108,8 +108,8 @@ export const site = {
   'layers only': () => 'Same clothes, other layers',
   'no look': () => 'No look serves this',
   wash: () => 'Wash',
-  'wash these': (v: { pieces: string[]; date: string }, f: Formats) =>
-    `${f.list(v.pieces)}. Dry by ${f.weekday(v.date)}.`,
+  'wash these': (v: { pieces: string[]; date: string; at: string }, f: Formats) =>
+    `${f.list(v.pieces)}. Dry by ${f.weekday(v.date)}, ${f.time(v.at)}.`,
   'packing title': () => 'Packing list',
   'of limit': (v: { limit: number }, f: Formats) => `of ${f.kilograms(v.limit)}`,
   'no limit': () => 'no weight limit given',

@@ -111,7 +111,7 @@ export const plan = {
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
   'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',
   'plan not proven': () => 'Der beste gefundene Plan; ob ein anderer mehr Anlässe bedient, ist nicht bewiesen.',
-  'wash and dry': (v, f) => sentence(`${v.piece}, trocken bis ${f.dateShort(v.dryBy)}`),
+  'wash and dry': (v, f) => sentence(`${v.piece}, trocken bis ${f.dayAndTime(v.dryBy, v.at)} Uhr`),
 
   'missing weather': (v) =>
     `Für ${quoted(v.occasion)}${v.place === '' ? '' : ` (${v.place})`} gibt es kein Wetter, die Wärme ist nicht geprüft.`,
@@ -139,9 +139,21 @@ export const plan = {
   'wash day outside mend': () => 'Das Datum berichtigen.',
   'wash day too late': (v, f) => `Nach dem Waschtag am ${f.date(v.on)} wird nichts mehr getragen: er hilft nicht.`,
   'wash day too late mend': () => 'Früher waschen.',
-  'no drying time': (v, f) =>
-    `Nach dem Waschtag am ${f.date(v.on)} bleiben nur ${f.plural(v.hours, { one: '# Stunde', other: '# Stunden' })} bis ${quoted(v.journey)}: wenig wird trocken.`,
-  'no drying time mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
+  'nothing dries': (v, f) =>
+    `Nichts, was am ${f.date(v.on)} gewaschen und um ${f.time(v.hung)} Uhr aufgehängt wird, ist trocken für ${quoted(v.occasion)} (${f.dayAndTime(v.day, v.at)} Uhr), den letzten Anlass danach. Am schnellsten trocknet ${v.piece}: bis ${f.dayAndTime(v.dryBy, v.dryAt)} Uhr.`,
+  'nothing dries mend': (v, f) =>
+    v.latest === ''
+      ? 'Den Waschtag streichen.'
+      : `Spätestens am ${f.dateShort(v.latest)} waschen oder den Waschtag streichen.`,
+  'some never dry': (v, f) =>
+    `Am ${f.date(v.on)} gewaschen noch feucht bei ${quoted(v.occasion)} (${f.dayAndTime(v.day, v.at)} Uhr), dem letzten Anlass danach: ${f.list(few(v.pieces))}.`,
+  'some never dry mend': (v, f) =>
+    v.latest === ''
+      ? 'Dann lieber nicht mitwaschen.'
+      : `Dann lieber nicht mitwaschen, oder spätestens am ${f.dateShort(v.latest)} waschen.`,
+  'packed damp': (v, f) =>
+    `Am ${f.date(v.on)} gewaschen noch feucht, wenn ${quoted(v.occasion)} beginnt (${f.dayAndTime(v.day, v.at)} Uhr): ${f.list(few(v.pieces))}.`,
+  'packed damp mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
   'coat in a room': (v, f) => `„${v.occasion}“ am ${f.date(v.on)} ist nur mit ${f.list(v.coats)} warm genug.`,
   'coat in a room mend': () => 'Eine wärmere Lage für drinnen einpacken oder beim Anlass "degrees off" schreiben.',
   unserved: (v, f) => `Für ${quoted(v.occasion)} am ${f.date(v.on)} gibt es keinen Look.`,
