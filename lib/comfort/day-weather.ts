@@ -8,8 +8,9 @@ const PART_HOURS: Readonly<Record<DayPart, readonly [from: number, to: number]>>
   evening: [18, 23],
   night: [22, 30],
 };
-/** Hours an occasion with a clock time and no end is taken to last, and a long walk. Own choice. */
-const HOURS_OF_AN_OCCASION = 2;
+/** Hours an occasion with a clock time and no end is taken to last. Own choice. */
+export const HOURS_OF_AN_OCCASION = 2;
+/** The same of a long walk. Own choice. */
 const HOURS_OF_A_LONG_WALK = 5;
 
 /** Coldest and warmest hour of a day. common practice, no source: shortly before sunrise and mid-afternoon. */

@@ -10,6 +10,7 @@ export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './
 export {
   airOf,
   endHour,
+  HOURS_OF_AN_OCCASION,
   hoursOf,
   placeOf,
   shareATraveller,

@@ -1,4 +1,4 @@
-import { CONTRADICTORY_NEEDS, isFabricWord } from '../vocabulary/index.ts';
+import { CONTRADICTORY_NEEDS, isFabricWord, NEEDS_OF_WEATHER } from '../vocabulary/index.ts';
 import { fabricInstead } from './nearest.ts';
 import type { WrittenBrief } from './schema/brief.ts';
 
@@ -124,6 +124,19 @@ const checkOverlap = (occasions: WrittenBrief['occasions'], index: number, say: 
         `"${other.what}" begins at ${begins}, while "${what}" lasts until ${until}`,
         'end the one before the other begins, or name their travellers',
       );
+  }
+};
+
+/** Rain, snow and sun at occasions indoors: there is no weather in a room. */
+export const checkNeedsIndoors = ({ occasions }: WrittenBrief, say: Say): void => {
+  for (const [index, { what, needs, where }] of occasions.entries()) {
+    const asked = needs.filter((need) => NEEDS_OF_WEATHER.has(need));
+    if (where.where !== 'indoors' || asked.length === 0) continue;
+    say(
+      ['occasions', index, 'needs'],
+      `"${what}" is indoors and asks for ${asked.join(' and ')}`,
+      `take ${asked.join(' and ')} out of "needs", or write "where: outdoors"; the way there can be an occasion of its own`,
+    );
   }
 };
 

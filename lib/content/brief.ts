@@ -18,6 +18,7 @@ import {
   checkEnds,
   checkHours,
   checkNeeds,
+  checkNeedsIndoors,
   checkPeople,
   checkPlaces,
   type Say,
@@ -149,6 +150,7 @@ export const readBrief = (id: string, matter: FrontMatter): Read<Brief> => {
   checkHours(written, say);
   checkEnds(written, say);
   checkNeeds(written, say);
+  checkNeedsIndoors(written, say);
   checkCloths(written, say);
   checkBagOwners(written, say);
   if (written.bag !== undefined && written.bags !== undefined) {

@@ -1,7 +1,7 @@
 import { airOf, isBeyondTravelClothes, placeOf } from '../comfort/index.ts';
 import type { Brief, Capsule, Finding, Occasion, Piece, Plan } from '../model/index.ts';
 import { phrase } from '../words/index.ts';
-import { finding } from './findings.ts';
+import { finding } from './finding.ts';
 import { COAT_SLOTS } from './layers.ts';
 import { isInARoom } from './room.ts';
 

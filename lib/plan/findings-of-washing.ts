@@ -1,8 +1,8 @@
 import { hoursOf } from '../comfort/index.ts';
 import type { Brief, Finding, IsoDate, Occasion, Piece, Plan } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { addDays, daysBetween } from './moments.ts';
-import { dryAt, fullHour, hangsUpBy, isLimited, isWashable, WASHED_AT_HOUR } from './washing.ts';
+import { addDays, daysBetween, hourAfter } from './moments.ts';
+import { dryAt, dryBy, hangsUpBy, isLimited, isWashable, WASHED_AT_HOUR } from './washing.ts';
 
 /** An occasion and when it begins, hours since midnight before the first day. */
 interface Start {
@@ -56,11 +56,10 @@ export const findingsOfWashing = (plan: Plan, brief: Brief, pieces: readonly Pie
     const later = starts.filter(({ occasion }) => occasion.on > on);
     const last = later.at(-1);
     if (last === undefined) return [];
-    const at = (hours: number) => fullHour(brief.from, hours);
     const begins = ({ occasion, start }: Start) => ({
       occasion: occasion.what,
       day: occasion.on,
-      at: occasion.at ?? at(start).at,
+      at: hourAfter(brief.from, start).at,
     });
     const washed = washedOn(on, plan, pieces, daysDressed).toSorted(byDrying(day));
     const damp = washed.filter((piece) => dryAt(piece, day) > last.start);
@@ -70,10 +69,10 @@ export const findingsOfWashing = (plan: Plan, brief: Brief, pieces: readonly Pie
     };
     const [quickest] = washed;
     if (quickest !== undefined && damp.length === washed.length) {
-      const dry = at(dryAt(quickest, day));
+      const dry = dryBy(quickest, brief.from, day);
       const message = phrase('plan', 'nothing dries', {
         on,
-        hung: at(WASHED_AT_HOUR).at,
+        hung: hourAfter(on, WASHED_AT_HOUR).at,
         ...begins(last),
         piece: quickest.name,
         dryBy: dry.on,

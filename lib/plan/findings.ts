@@ -1,35 +1,8 @@
-import {
-  airOf,
-  hoursOf,
-  isBeyondTravelClothes,
-  placeOf,
-  shareATraveller,
-  sunDuring,
-  sunNeverRises,
-} from '../comfort/index.ts';
+import { airOf, isBeyondTravelClothes, placeOf, sunDuring, sunNeverRises } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-
-/** A finding about some occasions of a brief, at the line of the first. */
-export const finding = (
-  level: Finding['level'],
-  rule: string,
-  message: Phrase,
-  mend: Phrase,
-  brief: Brief,
-  about: readonly Occasion[] = [],
-): Finding => {
-  const line = about[0]?.line;
-  return {
-    level,
-    rule,
-    message,
-    mend,
-    file: brief.file,
-    ...(line === undefined ? {} : { line }),
-    about: about.map(({ id }) => id),
-  };
-};
+import { finding } from './finding.ts';
+import { findingsOfHours } from './findings-of-hours.ts';
 
 const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   const { what, on, needs, setting, activity } = occasion;
@@ -69,29 +42,6 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   return found;
 };
 
-/** Two clock times the same, or no clock times and the same part of the day. */
-const clash = (a: Occasion, b: Occasion): boolean =>
-  a.on === b.on &&
-  shareATraveller(a, b) &&
-  (a.at !== undefined && b.at !== undefined ? hoursOf(a)[0] === hoursOf(b)[0] : a.at === b.at && a.part === b.part);
-
-const twoAtOneHour = (brief: Brief): readonly Finding[] =>
-  brief.occasions.flatMap((second, index) =>
-    brief.occasions
-      .slice(0, index)
-      .filter((first) => clash(first, second))
-      .map((first) =>
-        finding(
-          'error',
-          'two-at-one-hour',
-          phrase('plan', 'two at one hour', { first: first.what, second: second.what, on: second.on }),
-          phrase('plan', 'two at one hour mend', {}),
-          brief,
-          [second, first],
-        ),
-      ),
-  );
-
 /** Wash days that cannot help, whatever is washed; how long pieces take to dry is judged with the plan. */
 const ofWashDays = (brief: Brief): readonly Finding[] =>
   brief.washDays.flatMap((on): Finding[] => {
@@ -110,6 +60,6 @@ const ofWashDays = (brief: Brief): readonly Finding[] =>
 /** What is wrong with a brief's occasions, weather and wash days before anything is planned. */
 export const findingsOfBrief = (brief: Brief): readonly Finding[] => [
   ...brief.occasions.flatMap((occasion) => ofOccasion(brief, occasion)),
-  ...twoAtOneHour(brief),
+  ...findingsOfHours(brief),
   ...ofWashDays(brief),
 ];

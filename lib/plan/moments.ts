@@ -12,7 +12,7 @@ import {
   uvIndex,
   weatherOn,
 } from '../comfort/index.ts';
-import type { Brief, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
+import type { Brief, ClockTime, IsoDate, Occasion, TripPlace, Weather } from '../model/index.ts';
 import type { Feels } from '../vocabulary/index.ts';
 import type { LookRestriction } from './look-source.ts';
 
@@ -49,6 +49,16 @@ export const daysBetween = (from: IsoDate, to: IsoDate): number =>
 
 export const addDays = (date: IsoDate, days: number): IsoDate =>
   new Date(Date.parse(`${date}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
+
+/** A moment of the trip as people read it, from hours since midnight before the first day; to the minute. */
+export const hourAfter = (from: IsoDate, hours: number): { readonly on: IsoDate; readonly at: ClockTime } => {
+  const minutes = Math.round(hours * 60);
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return {
+    on: addDays(from, Math.floor(minutes / 1440)),
+    at: `${two(Math.floor(minutes / 60) % 24)}:${two(minutes % 60)}`,
+  };
+};
 
 /** Tables are printed to the hundredth; rounding outwards lets occasions share their questions. */
 const outwards = (required: RequiredClo): { readonly min: number; readonly max: number } => ({

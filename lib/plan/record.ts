@@ -6,7 +6,7 @@ import { layersFor } from './layers.ts';
 import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
-import { dryAt, fullHour, washesFor } from './washing.ts';
+import { dryBy, washesFor } from './washing.ts';
 import { coatForTheWay } from './way.ts';
 
 const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
@@ -98,7 +98,7 @@ const washingOf = (
     for (const day of washesFor(piece, wearingsOf(problem, assignment, piece.id), problem.washDays) ?? []) {
       const list = byDay.get(day) ?? [];
       byDay.set(day, list);
-      const dry = fullHour(brief.from, dryAt(piece, day));
+      const dry = dryBy(piece, brief.from, day);
       list.push({ piece: piece.id, dryBy: dry.on, dryAt: dry.at });
     }
   }

@@ -1,5 +1,5 @@
-import type { ClockTime, IsoDate, Piece } from '../model/index.ts';
-import { addDays } from './moments.ts';
+import type { IsoDate, Piece } from '../model/index.ts';
+import { hourAfter } from './moments.ts';
 
 /** Clock hour at which the day's washing is hung up. Own choice. */
 export const WASHED_AT_HOUR = 22;
@@ -22,15 +22,13 @@ const hoursToDry = ({ care }: Piece): number => care.dryHours.high;
 /** The hour at which a piece washed on a day is dry again. */
 export const dryAt = (piece: Piece, washDay: number): number => washDay * 24 + WASHED_AT_HOUR + hoursToDry(piece);
 
+/** The day and full hour by which a piece washed on a day is dry. */
+export const dryBy = (piece: Piece, from: IsoDate, washDay: number) =>
+  hourAfter(from, Math.ceil(dryAt(piece, washDay)));
+
 /** The last day, counted from the first, whose washing has this piece dry at an hour; negative when it is before the trip. */
 export const hangsUpBy = (piece: Piece, hours: number): number =>
   Math.floor((hours - WASHED_AT_HOUR - hoursToDry(piece)) / 24);
-
-/** A moment of the trip as people read it: its day and the full hour by which it has come. */
-export const fullHour = (from: IsoDate, hours: number): { readonly on: IsoDate; readonly at: ClockTime } => {
-  const whole = Math.ceil(hours);
-  return { on: addDays(from, Math.floor(whole / 24)), at: `${String(whole % 24).padStart(2, '0')}:00` };
-};
 
 /** Socks and tights are rinsed overnight or packed by the day, so no look fails for them. common practice, no source */
 const isLegwear = (piece: Piece): boolean => piece.places.every((place) => place === 'legwear');

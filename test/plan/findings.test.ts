@@ -30,8 +30,47 @@ describe('findings of a brief', () => {
     const second = occasion('2027-10-02', 'Concert', at);
     expect(rules(withOccasions(first, second))).toEqual(['two-at-one-hour']);
     expect(rules(withOccasions({ ...first, travellers: ['Ada'] }, { ...second, travellers: ['Bo'] }))).toEqual([]);
-    expect(rules(withOccasions(first, { ...second, at: '20:30' }))).toEqual([]);
+    expect(rules(withOccasions(first, { ...second, at: '21:00' }))).toEqual([]);
     expect(rules(withOccasions(occasion('2027-10-02', 'A'), occasion('2027-10-02', 'B')))).toEqual(['two-at-one-hour']);
+  });
+
+  it('warns of hours that overlap as the plan reckons them, and says what would be right', () => {
+    const dinner = occasion('2027-10-02', 'Dinner', { at: '19:00', part: 'evening', line: 8 });
+    const second = occasion('2027-10-02', 'Second dinner', { at: '20:00', part: 'evening', line: 9 });
+    const [one, ...others] = findingsOfBrief(withOccasions(dinner, second));
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ level: 'warning', rule: 'hours-overlap', line: 9 });
+    expect([one?.message, one?.mend].map((words) => (words === undefined ? '' : say(english, formats, words)))).toEqual(
+      [
+        '“Dinner” is taken to last until 21:00, and “Second dinner” begins at 20:00 on Saturday 2 October.',
+        'Write when “Dinner” ends, at the latest until: "20:00", give one of them another hour, or name the travellers each is for.',
+      ],
+    );
+    const lunches = ['12:00', '12:05'].map((at) => occasion('2027-10-02', `Lunch at ${at}`, { at }));
+    expect(rules(withOccasions(...lunches))).toEqual(['hours-overlap']);
+    expect(rules(withOccasions({ ...dinner, until: '20:00' }, second))).toEqual([]);
+    expect(rules(withOccasions({ ...dinner, travellers: ['Ada'] }, { ...second, travellers: ['Bo'] }))).toEqual([]);
+  });
+
+  it('takes a long walk for longer, and sees past midnight', () => {
+    const walk = occasion('2027-10-02', 'Walk', { ...outdoors, at: '10:00', needs: ['long walking'] });
+    const lunch = (at: string) => occasion('2027-10-02', 'Lunch', { at });
+    expect(rules(withOccasions(walk, lunch('14:30')))).toEqual(['hours-overlap']);
+    expect(rules(withOccasions(walk, lunch('15:00')))).toEqual([]);
+    const ball = occasion('2027-10-02', 'Ball', { at: '23:00', until: '03:00', part: 'night' });
+    expect(rules(withOccasions(ball, occasion('2027-10-03', 'Soup', { at: '02:00' })))).toEqual(['hours-overlap']);
+  });
+
+  it('lets an hour stand beside a part of the day that has room for both', () => {
+    const museum = occasion('2027-10-02', 'Museum', { part: 'day' });
+    const evening = occasion('2027-10-02', 'Concert', { part: 'evening' });
+    expect(rules(withOccasions(museum, occasion('2027-10-02', 'Lunch', { at: '12:30' }), evening))).toEqual([]);
+    const tour = occasion('2027-10-02', 'Tour', { at: '10:30', until: '16:00' });
+    expect(findingsOfBrief(withOccasions(museum, tour))).toMatchObject([
+      { rule: 'hours-overlap', level: 'warning', about: ['2027-10-02-museum', '2027-10-02-tour'] },
+    ]);
+    expect(rules(withOccasions(evening, occasion('2027-10-02', 'Dinner', { at: '19:30' })))).toEqual(['hours-overlap']);
+    expect(rules(withOccasions(museum, occasion('2027-10-02', 'Ride', { part: 'morning' })))).toEqual([]);
   });
 
   it('lets swimwear cover what it can', () => {

@@ -153,6 +153,14 @@ export const plan = {
   'two at one hour': (v: { first: string; second: string; on: string }, f: Formats) =>
     `“${v.first}” and “${v.second}” are at the same hour on ${f.date(v.on)}.`,
   'two at one hour mend': () => 'Give one of them another hour, or name the travellers each is for.',
+  'hours overlap': (v: { first: string; second: string; on: string; until: string; starts: string }, f: Formats) =>
+    `“${v.first}” is taken to last until ${f.time(v.until)}, and “${v.second}” begins at ${f.time(v.starts)} on ${f.date(v.on)}.`,
+  'hours overlap mend': (v: { first: string; starts: string }) =>
+    `Write when “${v.first}” ends, at the latest until: "${v.starts}", give one of them another hour, or name the travellers each is for.`,
+  'no room in the part': (v: { vague: string; part: string; fixed: string; on: string }, f: Formats) =>
+    `“${v.fixed}” leaves less than two hours for “${v.vague}” in the ${v.part} of ${f.date(v.on)}.`,
+  'no room in the part mend': (v: { vague: string }) =>
+    `Write the hour at which “${v.vague}” begins, or name the travellers each is for.`,
   'swims without need': (v: { occasion: string }) => `“${v.occasion}” is swimming, but does not ask for swimwear.`,
   'swims without need mend': () => 'Add the need "swim".',
   'no sun': (v: { occasion: string; place: string }) =>

@@ -123,6 +123,14 @@ export const plan = {
   'two at one hour': (v, f) =>
     `${quoted(v.first)} und ${quoted(v.second)} fallen am ${f.date(v.on)} auf dieselbe Stunde.`,
   'two at one hour mend': () => 'Eines davon verlegen oder eintragen, für wen welcher Anlass gilt.',
+  'hours overlap': (v, f) =>
+    `${quoted(v.first)} dauert nach unserer Annahme bis ${f.time(v.until)} Uhr, ${quoted(v.second)} beginnt am ${f.date(v.on)} um ${f.time(v.starts)} Uhr.`,
+  'hours overlap mend': (v) =>
+    `Schreiben, wann ${quoted(v.first)} endet, spätestens until: "${v.starts}", eines davon verlegen oder eintragen, für wen welcher Anlass gilt.`,
+  'no room in the part': (v, f) =>
+    `${quoted(v.fixed)} lässt am ${f.date(v.on)} für ${quoted(v.vague)} (at: ${v.part}) weniger als zwei Stunden.`,
+  'no room in the part mend': (v) =>
+    `Schreiben, um wie viel Uhr ${quoted(v.vague)} beginnt, oder eintragen, für wen welcher Anlass gilt.`,
   'swims without need': (v) => `${quoted(v.occasion)} ist Schwimmen, verlangt aber keine Bademode.`,
   'swims without need mend': () => 'Unter „needs“ das Wort „swim“ ergänzen.',
   'no sun': (v) =>
