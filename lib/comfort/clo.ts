@@ -1,5 +1,5 @@
 import type { CloRange, Look, Piece, WornPiece } from '../model/index.ts';
-import type { Slot } from '../vocabulary/index.ts';
+import type { KindId, Slot } from '../vocabulary/index.ts';
 
 /** Underthings nobody lists. Source: ASHRAE Handbook Fundamentals ch. 9 table 9, men's briefs 0.04; panties 0.03 with bra 0.01. */
 export const UNDERTHINGS_CLO = 0.04;
@@ -8,6 +8,25 @@ export const UNDERTHINGS_CLO = 0.04;
 const REMOVABLE: ReadonlySet<Slot> = new Set(['mid layer', 'outer layer', 'cover-up', 'scarf', 'headwear', 'gloves']);
 
 export const isRemovable = (slot: Slot): boolean => REMOVABLE.has(slot);
+
+/** What comes off at the door of a room beside the coat; a thin scarf or a shawl may stay. common practice, no source */
+const LEFT_AT_THE_DOOR: ReadonlySet<KindId> = new Set<KindId>([
+  'beanie',
+  'chunky scarf',
+  'gloves',
+  'leather gloves',
+  'mittens',
+]);
+
+/** True for a coat, and what goes with it into the cloakroom; a jacket that is worn under coats as well is none. */
+export const isLeftAtTheDoor = ({ places, kind }: Pick<Piece, 'places' | 'kind'>): boolean =>
+  places.every((place) => place === 'outer layer') || LEFT_AT_THE_DOOR.has(kind);
+
+/** A look as it is in a room, its coat and what goes with it left at the door. */
+export const inARoom = (look: Look, pieces: ReadonlyMap<string, Piece>): Look => ({
+  ...look,
+  worn: look.worn.filter(({ piece }) => !isLeftAtTheDoor(pieceOf(pieces, piece))),
+});
 
 /**
  * Insulation of a look in clo, from all removable layers off to all on. `slots[i]` is where `pieces[i]` is worn.

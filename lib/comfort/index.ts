@@ -6,7 +6,7 @@ export {
   skyOf,
   strongestCautions,
 } from './cautions.ts';
-export { cloOfLook, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
+export { cloOfLook, inARoom, isLeftAtTheDoor, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
 export {
   airOf,
   endHour,

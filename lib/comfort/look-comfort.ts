@@ -1,7 +1,7 @@
 import type { Brief, LayerStep, Look, LookComfort, Piece } from '../model/index.ts';
 import type { ActivityId, Feels } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import { cloOfLook, pieceOf, roundClo, warmLayers } from './clo.ts';
+import { cloOfLook, inARoom, pieceOf, roundClo, warmLayers } from './clo.ts';
 import { type ComfortQuestion, cloAt, feelsOf } from './required.ts';
 
 /** Ordinary air for the degrees shown with a look. Own choice: a light breeze, shade, middling humidity. */
@@ -41,16 +41,17 @@ const layerSteps = (look: Look, pieces: ReadonlyMap<string, Piece>): readonly (r
 };
 
 /**
- * For which air temperatures a look is comfortable at one activity, in ordinary air, and layer by layer. Degrees are
- * whole; the methods are those of `requiredClo`.
+ * For which air temperatures a look is comfortable at one activity, in ordinary air, and layer by layer; in a room with
+ * its coat left at the door. Degrees are whole; the methods are those of `requiredClo`.
  */
 export const lookComfort = (
-  look: Look,
+  whole: Look,
   pieces: ReadonlyMap<string, Piece>,
   activity: ActivityId,
   where: LookComfort['where'],
   feels?: Feels,
 ): LookComfort => {
+  const look = where === 'indoors' ? inARoom(whole, pieces) : whole;
   const clo = cloOfLook(look, pieces);
   const question = questionFor(activity, where, feels);
   const steps = layerSteps(look, pieces)

@@ -240,7 +240,7 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
       ...findingsOfPlan(plan, brief, pieces),
       ...findingsOfNumber(pieces, brief, capsule),
       ...findingsOfFixed(plan, brief),
-      ...findingsOfRooms(plan, brief, pieces),
+      ...findingsOfRooms(plan, brief, pieces, lookSourceOf(engine, refused)),
       ...findingsOfReserve(plan),
       ...findingsOfFinish(plan, brief, pieces, question.sundries),
       ...findingsOfBag(toPack, packed, report),

@@ -2,8 +2,6 @@ import { airOf, isBeyondTravelClothes, placeOf } from '../comfort/index.ts';
 import type { Brief, Capsule, Finding, Occasion, Piece, Plan } from '../model/index.ts';
 import { phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
-import { COAT_SLOTS } from './layers.ts';
-import { isInARoom } from './room.ts';
 
 const isTooCold = (brief: Brief, occasion: Occasion): boolean =>
   isBeyondTravelClothes(occasion.setting, airOf(occasion, placeOf(brief, occasion)));
@@ -67,27 +65,6 @@ export const findingsOfNumber = (
           file,
         },
       ];
-
-/** Occasions in a room that keep warm only with a coat on. */
-export const findingsOfRooms = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
-  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-  return plan.days
-    .flatMap(({ occasions }) => occasions)
-    .flatMap(({ occasion: id, look, layersOn }): Finding[] => {
-      const occasion = brief.occasions.find((other) => other.id === id);
-      if (occasion === undefined || look === undefined || !isInARoom(occasion)) return [];
-      const coats = look.worn.filter(({ piece, slot }) => COAT_SLOTS.has(slot) && layersOn.includes(piece));
-      if (coats.length === 0) return [];
-      const message = phrase('plan', 'coat in a room', {
-        occasion: occasion.what,
-        on: occasion.on,
-        coats: coats.map(({ piece }) => byId.get(piece)?.name ?? piece),
-      });
-      return [
-        finding('advice', 'coat-in-a-room', message, phrase('plan', 'coat in a room mend', {}), brief, [occasion]),
-      ];
-    });
-};
 
 /** Where the plan has nothing in reserve, one finding a point. */
 export const findingsOfReserve = (plan: Plan): readonly Finding[] =>

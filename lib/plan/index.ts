@@ -5,8 +5,8 @@ export {
   findingsOfNumber,
   findingsOfPlan,
   findingsOfReserve,
-  findingsOfRooms,
 } from './findings-of-plan.ts';
+export { findingsOfRooms } from './findings-of-rooms.ts';
 export { findingsOfWashing } from './findings-of-washing.ts';
 export { findingsOfFinish, withSocks } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';

@@ -1,7 +1,8 @@
-import { cloOfLook, isRemovable } from '../comfort/index.ts';
+import { cloOfLook, isLeftAtTheDoor, isRemovable } from '../comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../model/index.ts';
-import { dressIndex, isForWarmth, type KindId, type Slot } from '../vocabulary/index.ts';
+import { dressIndex, isForWarmth, type KindId } from '../vocabulary/index.ts';
 import { type Moment, requiredAt } from './moments.ts';
+import { isInARoom } from './room.ts';
 import { isColdOutdoors } from './warmth.ts';
 
 export interface Layers {
@@ -9,8 +10,6 @@ export interface Layers {
   readonly carried: readonly string[];
 }
 
-/** What comes off in a room unless nothing else keeps warm. common practice, no source */
-export const COAT_SLOTS: ReadonlySet<string> = new Set<Slot>(['outer layer', 'scarf', 'headwear', 'gloves']);
 /** From this dress code a tailored jacket is part of the clothes, and not a layer to take off. common practice, no source */
 const JACKET_FROM = dressIndex('business');
 const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
@@ -20,18 +19,23 @@ const JACKETS: ReadonlySet<KindId> = new Set<KindId>([
   'dinner jacket',
   'waistcoat',
 ]);
-/** Clo by which a coat in a room counts as more than it is; beyond any garment. */
-const COAT_IN_A_ROOM = 5;
+/** Clo by which a coat on a train or plane counts as more than it is; beyond any garment. */
+const COAT_INDOORS = 5;
 /** The same for a coat worn out of doors with the jumper in the hand: layers go on from inside out. Own choice, clo. */
 const OUT_OF_ORDER = 2;
 
 /**
  * Which of a look's layers are worn at the middle of the occasion's temperatures, and which are taken along: as little
- * as keeps warm enough. A rain layer is on where rain is asked for, and a tailored jacket at a dressy occasion.
+ * as keeps warm enough. In a room a coat is never on, and on a journey it is where nothing else keeps warm. A rain layer is on where rain is asked for, and a tailored jacket at a dressy occasion.
  */
 export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): Layers => {
-  const layers = look.worn.filter(({ piece, slot }) => isRemovable(slot) && (pieces.get(piece)?.clo.value ?? 0) > 0);
-  const all = layers.map(({ piece }) => piece);
+  const isCoat = ({ piece }: WornPiece): boolean => {
+    const found = pieces.get(piece);
+    return found !== undefined && isLeftAtTheDoor(found);
+  };
+  const removable = look.worn.filter(({ piece, slot }) => isRemovable(slot) && (pieces.get(piece)?.clo.value ?? 0) > 0);
+  const all = removable.map(({ piece }) => piece);
+  const layers = isInARoom(moment.occasion) ? removable.filter((layer) => !isCoat(layer)) : removable;
   const { air, occasion } = moment;
   if (air === undefined || moment.required?.method === 'none') {
     const off = occasion.setting.where === 'indoors' || moment.swims;
@@ -50,8 +54,8 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
     const forRain = wet && slot === 'outer layer' && suits?.includes('rain') === true;
     return forRain || forCold || (dressy && slot === 'mid layer' && kind !== undefined && JACKETS.has(kind));
   });
-  const burdenOf = ({ piece, slot }: WornPiece): number =>
-    (pieces.get(piece)?.clo.value ?? 0) + (indoors && COAT_SLOTS.has(slot) ? COAT_IN_A_ROOM : 0);
+  const burdenOf = (layer: WornPiece): number =>
+    (pieces.get(layer.piece)?.clo.value ?? 0) + (indoors && isCoat(layer) ? COAT_INDOORS : 0);
   let best: { readonly on: readonly string[]; readonly burden: number } | undefined;
   for (let chosen = 0; chosen < 2 ** layers.length; chosen += 1) {
     const worn = layers.filter((_, index) => (chosen & (2 ** index)) !== 0);
@@ -61,11 +65,11 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
       worn.some((layer) => layer.slot === 'outer layer' && !mustBeOn.includes(layer)) &&
       layers.some((layer) => layer.slot === 'mid layer' && !worn.includes(layer));
     const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0) + (outermostFirst ? OUT_OF_ORDER : 0);
-    const coated = indoors && worn.some(({ slot }) => COAT_SLOTS.has(slot));
-    const inOrder = !coated || layers.every((layer) => COAT_SLOTS.has(layer.slot) || worn.includes(layer));
+    const coated = indoors && worn.some(isCoat);
+    const inOrder = !coated || layers.every((layer) => isCoat(layer) || worn.includes(layer));
     const right = inOrder && clo >= asked.min && mustBeOn.every((layer) => worn.includes(layer));
     if (right && (best === undefined || burden < best.burden)) best = { on: worn.map(({ piece }) => piece), burden };
   }
-  const on = best?.on ?? all;
+  const on = best?.on ?? layers.map(({ piece }) => piece);
   return { on, carried: all.filter((piece) => !on.includes(piece)) };
 };

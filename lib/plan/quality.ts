@@ -2,9 +2,8 @@ import { cloOfLook, warmLayers } from '../comfort/index.ts';
 import type { Look } from '../model/index.ts';
 import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/index.ts';
 import type { Candidate } from './candidates.ts';
-import { COAT_SLOTS, layersFor } from './layers.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
-import { isInARoom } from './room.ts';
+import { isInARoom, lackingInside } from './room.ts';
 import { tasteCost } from './taste.ts';
 import { createWarmthCost } from './warmth.ts';
 import { wayWithoutCoat } from './way.ts';
@@ -31,8 +30,11 @@ const COST = {
   kilogram: 1.5,
   /** Each kilogram worn on a journey instead of carried in a bag: half of one outweighs the ranking. */
   kilogramInTransit: -12,
-  /** A look that keeps warm in a room only with the coat on: more than changing clothes. */
-  coatInARoom: 12,
+  /** A look too cool for a room with the coat left at the door, more than changing clothes, and each clo it lacks. */
+  coolInARoom: 12,
+  missingInside: 20,
+  /** On a train or plane the coat is at hand. */
+  coatOnAJourney: 5,
   /** Nothing warm for the way to an indoor occasion when it is cold outside, and when it is colder still. */
   wayWithoutCoat: { mild: 0, cold: 2, bitter: 8 },
   /** No piece for rain when rain is likely. */
@@ -83,11 +85,11 @@ const ownCost = (
     pieces.map(({ piece }) => piece),
     warmLayers(candidate.look, problem.pieces).length,
   );
-  if (isInARoom(moment.occasion)) {
-    const { on } = layersFor(moment, candidate.look, problem.pieces);
-    if (pieces.some(({ piece, slot }) => COAT_SLOTS.has(slot) && on.includes(piece.id))) cost += COST.coatInARoom;
+  const lacking = lackingInside(moment, candidate.look, problem.pieces);
+  if (lacking > 0) {
+    cost += isInARoom(moment.occasion) ? COST.coolInARoom + COST.missingInside * lacking : COST.coatOnAJourney;
   }
-  cost += COST.wayWithoutCoat[wayWithoutCoat(moment, candidate.look)];
+  cost += COST.wayWithoutCoat[wayWithoutCoat(moment, candidate.look, problem.pieces)];
   const outside = moment.weather;
   if (
     outside !== undefined &&

@@ -6,6 +6,7 @@ import { layersFor } from './layers.ts';
 import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
+import { missedInside } from './room.ts';
 import { dryBy, washesFor } from './washing.ts';
 import { coatForTheWay } from './way.ts';
 
@@ -34,6 +35,8 @@ const reasonsFor = (
     ...namesOf(carried, pieces),
     ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
   ];
+  const missed = missedInside(moment, look, pieces);
+  if (missed.length > 0) reasons.push(phrase('plan', 'cool inside', { coats: missed.map(({ name }) => name) }));
   if (onTheWay.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
     reasons.push(phrase('plan', 'for the way', { layers: onTheWay, low: weather.lowC }));
   } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));

@@ -23,7 +23,7 @@ const asked = (lowC: number, change: Partial<Occasion>, ...coats: readonly strin
   );
   const { look } = sourceOf(BAG).explain(['tee', 'trousers', 'boots', ...coats]);
   if (moment === undefined || look === undefined) throw new Error('there is an occasion and a look');
-  return { way: wayWithoutCoat(moment, look), coat: coatForTheWay(moment, look, BY_ID)?.id };
+  return { way: wayWithoutCoat(moment, look, BY_ID), coat: coatForTheWay(moment, look, BY_ID)?.id };
 };
 
 /** Who goes out without a coat: common practice, no source. */

@@ -58,6 +58,8 @@ export const plan = {
   'made for': (v: { needs: readonly string[] }, f: Formats) => `Made for ${f.list(v.needs.map(needWords))}.`,
   'for the way': (v: { layers: readonly string[]; low: number }, f: Formats) =>
     `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
+  'cool inside': (v: { coats: readonly string[] }, f: Formats) =>
+    `Cool in this room once ${f.list(v.coats)} ${v.coats.length === 1 ? 'is' : 'are'} left at the door: take a wrap or a jumper.`,
   'degrees off': (v: { degrees: number }, f: Formats) =>
     `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
   homeward: () => 'Homeward',
@@ -209,8 +211,11 @@ export const plan = {
     `Washed on ${f.date(v.on)}, ${f.list(few(v.pieces))} will still be damp when “${v.occasion}” sets off (${f.dayAndTime(v.day, v.at)}).`,
   'packed damp mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
   'coat in a room': (v: { occasion: string; on: string; coats: readonly string[] }, f: Formats) =>
-    `“${v.occasion}” on ${f.date(v.on)} keeps warm only with ${f.list(v.coats)} on.`,
-  'coat in a room mend': () => 'Pack a warmer layer to keep on indoors, or write "degrees off" for the occasion.',
+    `The look for “${v.occasion}” on ${f.date(v.on)} is cool once ${f.list(v.coats)} ${v.coats.length === 1 ? 'is' : 'are'} left at the door.`,
+  'coat in a room mend': () =>
+    'Add a wrap, cardigan or jumper that stays on indoors, or write "degrees off" for the occasion.',
+  'coat in a room mend with': (v: { layers: readonly string[] }, f: Formats) =>
+    `Packed, goes with it and stays on indoors: ${f.list(v.layers)}.`,
   unserved: (v: { occasion: string; on: string }, f: Formats) => `No look serves “${v.occasion}” on ${f.date(v.on)}.`,
   'nearest lacks': (v: { look: readonly string[]; lacks: readonly string[] }, f: Formats) =>
     `The nearest is ${f.list(v.look)}${v.lacks.length > 0 ? `, but ${f.list(v.lacks)}` : ''}.`,

@@ -36,6 +36,8 @@ export const plan = {
   'made for': (v, f) => `Gemacht für ${f.list(v.needs.map(need))}.`,
   'for the way': (v, f) =>
     `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
+  'cool inside': (v, f) =>
+    `Kühl in diesem Raum, sobald ${f.list(v.coats)} an der Garderobe hängt: ein Tuch oder einen Pullover mitnehmen.`,
   'degrees off': (v, f) =>
     `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
   homeward: () => 'Heimwärts',
@@ -162,8 +164,11 @@ export const plan = {
   'packed damp': (v, f) =>
     `Am ${f.date(v.on)} gewaschen noch feucht, wenn ${quoted(v.occasion)} beginnt (${f.dayAndTime(v.day, v.at)} Uhr): ${f.list(few(v.pieces))}.`,
   'packed damp mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
-  'coat in a room': (v, f) => `„${v.occasion}“ am ${f.date(v.on)} ist nur mit ${f.list(v.coats)} warm genug.`,
-  'coat in a room mend': () => 'Eine wärmere Lage für drinnen einpacken oder beim Anlass "degrees off" schreiben.',
+  'coat in a room': (v, f) =>
+    `Der Look für ${quoted(v.occasion)} am ${f.date(v.on)} ist kühl, sobald ${f.list(v.coats)} an der Garderobe hängt.`,
+  'coat in a room mend': () =>
+    'Ein Tuch, eine Strickjacke oder einen Pullover dazugeben, der drinnen an bleibt, oder beim Anlass "degrees off" schreiben.',
+  'coat in a room mend with': (v, f) => `Eingepackt ist, was dazu passt und drinnen an bleibt: ${f.list(v.layers)}.`,
   unserved: (v, f) => `Für ${quoted(v.occasion)} am ${f.date(v.on)} gibt es keinen Look.`,
   'nearest lacks': (v, f) =>
     `Am nächsten kommt: ${f.list(v.look)}.${v.lacks.length > 0 ? ` Woran es fehlt: ${v.lacks.join('; ')}.` : ''}`,
