@@ -3,6 +3,20 @@ import type { KindId, Slot } from '../vocabulary/index.ts';
 
 /** Underthings nobody lists. Source: ASHRAE Handbook Fundamentals ch. 9 table 9, men's briefs 0.04; panties 0.03 with bra 0.01. */
 export const UNDERTHINGS_CLO = 0.04;
+/** Socks or thin stockings nobody lists, in shoes that cover the foot. Source: as above, ankle socks 0.02, panty hose 0.02. */
+export const SOCKS_CLO = 0.02;
+
+const coversFeet = ({ covers }: Piece): boolean => covers.includes('feet');
+
+/**
+ * What a piece adds to a look where it is worn, clo. Socks are assumed in every closed shoe, as the whole outfits of
+ * the published tables have them; socks or tights of the look stand in their place.
+ */
+export const wornClo = (piece: Piece, slot: Slot): number => {
+  if (slot === 'shoes' && coversFeet(piece)) return piece.clo.value + SOCKS_CLO;
+  if (slot === 'legwear' && coversFeet(piece)) return Math.max(0, piece.clo.value - SOCKS_CLO);
+  return piece.clo.value;
+};
 
 /** Layers a wearer can take off and put back on during an occasion. */
 const REMOVABLE: ReadonlySet<Slot> = new Set(['mid layer', 'outer layer', 'cover-up', 'scarf', 'headwear', 'gloves']);
@@ -30,16 +44,17 @@ export const inARoom = (look: Look, pieces: ReadonlyMap<string, Piece>): Look =>
 
 /**
  * Insulation of a look in clo, from all removable layers off to all on. `slots[i]` is where `pieces[i]` is worn.
- * Source: ASHRAE Handbook Fundamentals ch. 9, equation 43: the sum of the single garments; the handbook gives itself
- * about a quarter either way.
+ * Source: ASHRAE Handbook Fundamentals ch. 9, equation 43: the sum of the single garments, underthings and socks among
+ * them; the handbook gives itself about a quarter either way.
  */
 export const lookClo = (pieces: readonly Piece[], slots: readonly Slot[]): CloRange => {
   let off = slots.includes('swim') ? 0 : UNDERTHINGS_CLO;
   let removable = 0;
   pieces.forEach((piece, index) => {
     const slot = slots[index];
-    if (slot !== undefined && isRemovable(slot)) removable += piece.clo.value;
-    else off += piece.clo.value;
+    if (slot === undefined) throw new Error(`"${piece.id}" is worn nowhere`);
+    if (isRemovable(slot)) removable += wornClo(piece, slot);
+    else off += wornClo(piece, slot);
   });
   return { off: roundClo(off), on: roundClo(off + removable) };
 };

@@ -6,7 +6,17 @@ export {
   skyOf,
   strongestCautions,
 } from './cautions.ts';
-export { cloOfLook, inARoom, isLeftAtTheDoor, isRemovable, lookClo, UNDERTHINGS_CLO, warmLayers } from './clo.ts';
+export {
+  cloOfLook,
+  inARoom,
+  isLeftAtTheDoor,
+  isRemovable,
+  lookClo,
+  SOCKS_CLO,
+  UNDERTHINGS_CLO,
+  warmLayers,
+  wornClo,
+} from './clo.ts';
 export {
   airOf,
   endHour,

@@ -1,4 +1,4 @@
-import { isRemovable } from '../comfort/clo.ts';
+import { isRemovable, wornClo } from '../comfort/clo.ts';
 import type { Piece } from '../model/piece.ts';
 import { SLOTS, type Slot } from '../vocabulary/places.ts';
 import { type Seat, seatsOf } from './grammar/seats.ts';
@@ -146,7 +146,7 @@ export const createGround = ({ pieces, rules, never, always }: WardrobeRules): G
   const marking = rulebook.marks[0];
   const clo = (removable: boolean): Int32Array =>
     Int32Array.from(seats, ({ piece, slot }) =>
-      removable || !isRemovable(slot) ? Math.round(piece.clo.value * CLO_UNITS) : 0,
+      removable || !isRemovable(slot) ? Math.round(wornClo(piece, slot) * CLO_UNITS) : 0,
     );
   return {
     pieces,

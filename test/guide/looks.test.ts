@@ -16,7 +16,7 @@ const UNITS = { language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' 
 
 const pieces = [
   piece('shirt', 'shirt', { name: 'White shirt', colours: [named('white')] }),
-  piece('skirt', 'a-line skirt', {
+  piece('skirt', 'wrap skirt', {
     name: 'Green skirt',
     colours: [named('bottle green')],
     pattern: { type: 'tartan', scale: 'medium' },

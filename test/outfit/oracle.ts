@@ -171,10 +171,15 @@ const serves = (worn: readonly Seat[], form: string, asked: Restriction): boolea
     const removable = ['mid layer', 'outer layer', 'cover-up', 'scarf', 'headwear', 'gloves'];
     // underthings nobody lists: ASHRAE Handbook Fundamentals ch. 9 table 9
     const base = form === 'swim' ? 0 : 0.04;
-    const on = worn.reduce((sum, { piece }) => sum + piece.clo.value, base);
+    // socks, 0.02 there, in a closed shoe; what the look has on the feet stands in their place
+    const feet = (slot: string) => some((seat) => seat.slot === slot && seat.piece.covers.includes('feet'));
+    const legwear = worn.find(({ slot }) => slot === 'legwear');
+    const inPlace = feet('legwear') ? Math.min(0.02, legwear?.piece.clo.value ?? 0) : 0;
+    const socks = (feet('shoes') ? 0.02 : 0) - inPlace;
+    const on = worn.reduce((sum, { piece }) => sum + piece.clo.value, base + socks);
     const off = worn
       .filter(({ slot }) => !removable.includes(slot))
-      .reduce((sum, { piece }) => sum + piece.clo.value, base);
+      .reduce((sum, { piece }) => sum + piece.clo.value, base + socks);
     const digits = (value: number): number => Math.round(value * 1000);
     if (digits(on) < digits(clo.min) || digits(off) > digits(clo.max)) return false;
   }

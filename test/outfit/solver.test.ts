@@ -81,9 +81,12 @@ const looksBySolver = async (
     const atHome = columns((seat) => seat.slot === home).map(([one]): [number, number] => [one, -1]);
     rows.push({ terms: [[column, 1], ...atHome], low: Number.NEGATIVE_INFINITY, high: 0 });
   });
-  // underthings 0.04 clo; half of the last digit, as comfort rounds to thousandths
+  // underthings 0.04 clo, socks 0.02 in closed shoes; half of the last digit, as comfort rounds to thousandths
+  const socks = (slot: string, piece: Piece): number => (slot === 'shoes' && piece.covers.includes('feet') ? 0.02 : 0);
   const amounts = (test: (slot: string) => boolean): [number, number][] =>
-    seats.flatMap(({ piece, slot }, column): [number, number][] => (test(slot) ? [[column, piece.clo.value]] : []));
+    seats.flatMap(({ piece, slot }, column): [number, number][] =>
+      test(slot) ? [[column, piece.clo.value + socks(slot, piece)]] : [],
+    );
   rows.push({ terms: amounts(() => true), low: clo.min - 0.04 - 0.0005, high: Number.POSITIVE_INFINITY });
   rows.push({ terms: amounts((slot) => !REMOVABLE.includes(slot)), low: 0, high: clo.max - 0.04 + 0.0005 });
   const size = seats.length + families.length;

@@ -39,7 +39,7 @@ export const suits = (brief: Brief, occasion: Occasion, look: Look, pieces: Read
     // The plan rounds the clo it asks for outwards to the hundredth.
     ...(required === undefined || required.method === 'none'
       ? {}
-      : { clo: { min: required.min - 0.0101, max: required.max + 0.0101 } }),
+      : { clo: { min: Math.floor(required.min * 100) / 100, max: Math.ceil(required.max * 100) / 100 } }),
     ...(brief.avoid.heelCmOver === undefined ? {} : { heelCmAtMost: brief.avoid.heelCmOver }),
   });
 };

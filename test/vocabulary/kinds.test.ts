@@ -34,24 +34,6 @@ describe('the kinds', () => {
     expect([...PLACES].filter((place) => !served.has(place))).toEqual([]);
   });
 
-  it('have an insulation that stands in the handbook table they name', () => {
-    // ASHRAE Handbook Fundamentals ch. 9 table 9; ISO 9920 garment list. See the source column of each table.
-    const tables = {
-      ashrae: valuesOf('garment_clo_ashrae', 'garment', 'iclu_clo'),
-      iso: valuesOf('garment_clo_iso9920', 'garment', 'iclu_clo'),
-    };
-    let checked = 0;
-    for (const { id, clo } of kinds) {
-      const match = /^(ashrae|iso): (.+)$/.exec(clo[1]);
-      if (match === null) continue;
-      const values = tables[match[1] as 'ashrae' | 'iso'].get(match[2] ?? '');
-      expect(values, `${id} names "${match[2]}"`).toBeDefined();
-      expect(values, `${id}: ${clo[0]} clo`).toContain(clo[0]);
-      checked += 1;
-    }
-    expect(checked).toBeGreaterThan(100);
-  });
-
   it('have a mass that stands in the table they name, or say that it is an estimate', () => {
     // Public product masses; the masses are that project's defaults, see the source column.
     const masses = valuesOf('garment_mass_volume_rewear', 'product_en', 'mass_kg');

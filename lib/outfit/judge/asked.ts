@@ -1,4 +1,4 @@
-import { isRemovable, roundClo, UNDERTHINGS_CLO } from '../../comfort/clo.ts';
+import { isRemovable, roundClo, UNDERTHINGS_CLO, wornClo } from '../../comfort/clo.ts';
 import type { Piece } from '../../model/piece.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { demandsOf, formRefused, pieceRefused } from '../grammar/asked.ts';
@@ -30,7 +30,7 @@ const wholeOccasionReasons = (worn: readonly Worn[], form: CoreForm, asked: Rest
   const absent = (asked.pieces ?? []).filter((id) => !worn.some(({ piece }) => piece.id === id));
   const base = form === 'swim' ? 0 : UNDERTHINGS_CLO;
   const sum = (seats: readonly Worn[]): number =>
-    roundClo(seats.reduce((total, { piece }) => total + piece.clo.value, base));
+    roundClo(seats.reduce((total, { piece, slot }) => total + wornClo(piece, slot), base));
   const on = sum(worn);
   const off = sum(worn.filter(({ slot }) => !isRemovable(slot)));
   const { clo } = asked;

@@ -1,4 +1,4 @@
-import { feelsInWords } from '../../comfort/index.ts';
+import { feelsInWords, SOCKS_CLO, UNDERTHINGS_CLO } from '../../comfort/index.ts';
 import { dayOf, type Guide, type GuideLook, isForWater } from '../../guide/index.ts';
 import { phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
@@ -150,6 +150,9 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
         ...feelsInWords(guide.brief, guide.capsule.traveller),
         phrase('comfort', 'how degrees are found', {}),
         phrase('comfort', 'clo range', { ...look.outdoors.clo }),
+        ...(isForWater(look.look)
+          ? []
+          : [phrase('comfort', 'counted as worn', { underthings: UNDERTHINGS_CLO, socks: SOCKS_CLO })]),
       ].map(say),
     },
     layers: layersOf(look, nameOf, voice),

@@ -32,7 +32,10 @@ export interface Kind {
   readonly heelCm: number;
 }
 
-/** `ashrae: T-shirt` names a row of the ASHRAE table, `iso: coat` one of ISO 9920, `own` is an estimate. */
+/**
+ * `ashrae: T-shirt` names a row of the ASHRAE table, `iso: coat` one of ISO 9920, `own` is an estimate; a name that
+ * stands in two categories has its category before it, `ashrae: sweaters: sleeveless vest (thick)`.
+ */
 export type CloSource = `ashrae: ${string}` | `iso: ${string}` | `own: ${string}` | 'none';
 /** `products: …` names a row of the public product masses; `own` is an estimate. */
 export type MassSource = `products: ${string}` | 'own';

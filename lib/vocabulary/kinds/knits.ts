@@ -94,7 +94,7 @@ export const KNITS = kinds(
       places: ['mid layer'],
       grams: [250, 'own'],
       litres: 1.4,
-      clo: [0.22, 'ashrae: sleeveless vest (thick)'],
+      clo: [0.22, 'ashrae: sweaters: sleeveless vest (thick)'],
       dryHours: 18,
       covers: ['torso'],
     },

@@ -33,6 +33,8 @@ export const comfort = {
   'feels warm': () => 'Dressed half a step cooler than most people, for somebody who feels the heat (an estimate).',
   'clo range': (v: { off: number; on: number }, f: Formats) =>
     `This look insulates ${f.number(v.off, 2)} clo with its layers off and ${f.number(v.on, 2)} clo with all on (estimated).`,
+  'counted as worn': (v: { underthings: number; socks: number }, f: Formats) =>
+    `Underwear counts as worn (${f.number(v.underthings, 2)} clo), and thin socks in closed shoes (${f.number(v.socks, 2)} clo), listed or not.`,
   'sun caution': (v: { index: number; band: string }, f: Formats) =>
     `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
   'sun caution if it clears': (v: { index: number; band: string }, f: Formats) =>

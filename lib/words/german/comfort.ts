@@ -23,6 +23,8 @@ export const comfort = {
     'Eine halbe Stufe luftiger angezogen als die meisten, für jemanden, dem leicht warm ist (geschätzt).',
   'clo range': (v, f) =>
     `Dieser Look dämmt mit ${f.number(v.off, 2)} clo ohne Schichten und ${f.number(v.on, 2)} clo mit allen (geschätzt).`,
+  'counted as worn': (v, f) =>
+    `Wäsche ist mitgerechnet (${f.number(v.underthings, 2)} clo), in geschlossenen Schuhen auch dünne Socken (${f.number(v.socks, 2)} clo), ob sie auf der Liste stehen oder nicht.`,
   'sun caution': (v, f) =>
     `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
   'sun caution if it clears': (v, f) =>
