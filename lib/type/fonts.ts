@@ -29,6 +29,12 @@ export interface Letter {
   readonly at: number;
 }
 
+/** The letters of a word, and how wide it is, thousandths of an em. */
+export interface ShapedWord {
+  readonly letters: readonly Letter[];
+  readonly width: number;
+}
+
 /** The house's fonts. Files are read when first asked for and kept as long as this record is. */
 export interface Fonts {
   /** The plain sfnt of a face. */
@@ -40,11 +46,7 @@ export interface Fonts {
   /** Splits text into runs of one face. Throws `UncoveredTextError`. */
   runs(text: string, style: FontStyle): readonly Run[];
   /** Shapes a word (kerning, ligatures) with the first of these faces that has each character. `spacing` is added after every letter, thousandths of an em. */
-  letters(
-    word: string,
-    faces: readonly Face[],
-    spacing?: number,
-  ): { readonly letters: readonly Letter[]; readonly width: number };
+  letters(word: string, faces: readonly Face[], spacing?: number): ShapedWord;
   /** CSS font-family for satori: only the faces this text needs, in order. Throws `UncoveredTextError`. */
   stack(text: string, style: FontStyle): string;
   /** Fonts for satori to set these texts; the same array again for the same faces, so that satori parses each once. */
@@ -80,6 +82,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
   const opened = new Map<string, Font>();
   const outlines = new Map<string, string>();
   const covers = new Map<string, ReadonlySet<number>>();
+  const shaped = new Map<string, ShapedWord>();
   const families = new Map<string, readonly SatoriFont[]>();
 
   const sfnt = (face: Face): Uint8Array<ArrayBuffer> => {
@@ -151,7 +154,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
     outlines.set(key, made);
     return made;
   };
-  const letters = (word: string, faces: readonly Face[], spacing = 0) => {
+  const shape = (word: string, faces: readonly Face[], spacing: number): ShapedWord => {
     const found: Letter[] = [];
     let at = 0;
     for (const { face, text } of split(word, word, faces)) {
@@ -164,6 +167,12 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
       });
     }
     return { letters: found, width: at };
+  };
+  const letters = (word: string, faces: readonly Face[], spacing = 0): ShapedWord => {
+    const key = `${word}\n${spacing}\n${faces.map(({ file }) => file).join('\n')}`;
+    const made = shaped.get(key) ?? shape(word, faces, spacing);
+    shaped.set(key, made);
+    return made;
   };
   const needed = (text: string, style: FontStyle): readonly Face[] => {
     const used = new Set(runs(text, style).map((run) => run.face));

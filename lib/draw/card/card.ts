@@ -119,18 +119,19 @@ export const drawCard = async (
     rule === undefined ? '' : ruleMarkup(rule, colours, false),
     ruleMarkup(boxNamed(boxes, 'notch'), colours, true),
   ].join('');
-  const swatches = input.pieces
-    .map((piece, index) =>
-      swatchMarkup(piece, boxNamed(boxes, `swatch ${index}`), lay.scale, `${prefix}w${index}-`, colours),
-    )
-    .join('');
+  const swatches = (short: boolean): string =>
+    input.pieces
+      .map((piece, index) =>
+        swatchMarkup(piece, boxNamed(boxes, `swatch ${index}`), lay.scale, `${prefix}w${index}-`, colours, short),
+      )
+      .join('');
   const texts = (short: boolean): string => wordsMarkup(all, fonts, `${prefix}t`, short);
   const open = `<svg xmlns="http://www.w3.org/2000/svg" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img">`;
   return {
     get svg() {
-      return `${open}${below}${layMarkup(lay, `${prefix}-`)}${swatches}${texts(true)}</svg>`;
+      return `${open}${below}${layMarkup(lay, `${prefix}-`)}${swatches(true)}${texts(true)}</svg>`;
     },
-    sheet: `${open}${below}${swatches}${texts(false)}</svg>`,
+    sheet: `${open}${below}${swatches(false)}${texts(false)}</svg>`,
     ...size,
     lay,
     words: all,

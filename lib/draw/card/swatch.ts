@@ -35,13 +35,14 @@ const clothOf = ({ picture, colour }: CardPiece): Pick<Drawing, 'tiles' | 'cloth
 /** A print is shown smaller when its repeat is larger than the swatch, but never below this share of the card's scale. */
 const SMALLEST_PRINT = 0.45;
 
-/** A pinked swatch cut from the cloth itself. `scale` is pixels a centimetre; the box is in pixels. */
+/** A pinked swatch cut from the cloth itself. `scale` is pixels a centimetre; the box is in pixels; `short` as for `drawingMarkup`. */
 export const swatchMarkup = (
   piece: CardPiece,
   box: Box,
   cardScale: number,
   prefix: string,
   colours: Pick<CardColours, 'ink'>,
+  short = true,
 ): string => {
   const { tiles, cloth } = clothOf(piece);
   const repeat = Math.max(0.1, ...tiles.map(({ width }) => width));
@@ -58,5 +59,5 @@ export const swatchMarkup = (
     anchors: {},
     cloth,
   };
-  return `<g transform="translate(${box.x} ${box.y}) scale(${Math.round(scale * 1e4) / 1e4})">${drawingMarkup(drawing, prefix)}</g>`;
+  return `<g transform="translate(${box.x} ${box.y}) scale(${Math.round(scale * 1e4) / 1e4})">${drawingMarkup(drawing, prefix, short)}</g>`;
 };

@@ -1,6 +1,6 @@
 import type { Matrix, Point } from '../drawing.ts';
 import { extentOf } from '../kit/extent.ts';
-import { type Random, turned } from '../kit/index.ts';
+import { random, seedOf, turned } from '../kit/index.ts';
 import type { Frame, LayItem } from './item.ts';
 import type { Laying } from './laying.ts';
 import { type Mask, maskOf } from './mask.ts';
@@ -37,24 +37,23 @@ const rectangle = (width: number, height: number): readonly Point[] => [
   [0, height],
 ];
 
-export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Random): Body => {
-  const { box, outline, anchors } = item.picture;
-  const [from, to] = laying.turn;
-  const turn = from + (to - from) * random();
+/** What a body is but for its place in a lay. */
+type Turned = Omit<Body, 'index' | 'item' | 'laying'>;
+
+const turnedBody = ({ id, slot, picture }: LayItem, { turn: [from, to], part }: Laying): Turned => {
+  const { box, outline, anchors } = picture;
+  const turn = from + (to - from) * random(seedOf(`${id} ${slot}`))();
   const centre: Point = [box.x + box.width / 2, box.y + box.height / 2];
   const swung = outline.map((ring) => ring.map((point) => turned(point, turn, centre)));
   const extent = extentOf(swung);
   const shift = ([x, y]: Point): Point => [x - extent.x, y - extent.y];
   const rings = swung.map((ring) => thinRing(ring.map(shift), STRAY));
   return {
-    index,
-    item,
-    laying,
     turn,
     width: extent.width,
     height: extent.height,
     rings,
-    mask: maskOf(laying.part === 'small' ? [rectangle(extent.width, extent.height)] : rings, CELL, [0, 0]),
+    mask: maskOf(part === 'small' ? [rectangle(extent.width, extent.height)] : rings, CELL, [0, 0]),
     anchor: (name) => {
       const point = anchors[name];
       return point === undefined ? undefined : shift(turned(point, turn, centre));
@@ -67,4 +66,17 @@ export const bodyOf = (item: LayItem, laying: Laying, index: number, random: Ran
       return [scale * cos, scale * sin, -scale * sin, scale * cos, frame.x + scale * x, frame.y + scale * y];
     },
   };
+};
+
+/** Bodies of a picture by what else they depend on: a piece is in many looks, and turned alike in all of them. */
+const known = new WeakMap<LayItem['picture'], Map<string, Turned>>();
+
+/** The piece `index` of a lay, turned by a hand that its own name and slot guide. */
+export const bodyOf = (item: LayItem, laying: Laying, index: number): Body => {
+  const bodies = known.get(item.picture) ?? new Map<string, Turned>();
+  known.set(item.picture, bodies);
+  const key = `${item.id} ${item.slot} ${laying.part} ${laying.turn.join(' ')}`;
+  const body = bodies.get(key) ?? turnedBody(item, laying);
+  bodies.set(key, body);
+  return { ...body, index, item, laying };
 };

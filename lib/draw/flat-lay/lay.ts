@@ -91,7 +91,7 @@ export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
   const bodies = layings
     .flatMap((laying, index): Body[] => {
       const item = items[index];
-      return item === undefined ? [] : [bodyOf(item, laying, index, random(seedOf(`${item.id} ${item.slot}`)))];
+      return item === undefined ? [] : [bodyOf(item, laying, index)];
     })
     .sort((a, b) => a.laying.rank - b.laying.rank || a.index - b.index);
   const part = (...parts: readonly string[]) => bodies.filter(({ laying }) => parts.includes(laying.part));
@@ -106,10 +106,11 @@ export const layFlat = (items: readonly LayItem[], frame: Frame): FlatLay => {
     if (chosen !== undefined) further--;
     const scale = FIRST_RUNG * RUNG ** (firstRung + attempt);
     const arrangement = arrange(stack, layers, extras, frame.width / scale, frame.height / scale);
-    const lay = arrangement && finish(arrangement, scale, frame);
-    if (arrangement === undefined || lay === undefined) continue;
+    if (arrangement === undefined) continue;
     const worth = WORTH_OF_SCALE * Math.log(scale / largest) - arrangement.cost;
-    if (chosen === undefined || worth > chosen.worth) chosen = { lay, worth };
+    if (chosen !== undefined && worth <= chosen.worth) continue;
+    const lay = finish(arrangement, scale, frame);
+    if (lay !== undefined) chosen = { lay, worth };
   }
   if (chosen === undefined) throw new Error(`no room for ${items.length} pieces in ${frame.width} × ${frame.height}`);
   return chosen.lay;

@@ -127,6 +127,13 @@ export const softLightTable = (): Uint8Array =>
     return Math.round(softLight((index & 255) / 255, grey / 255) * 255);
   });
 
+/** A pixel (red in the lowest byte) under the grey whose row of the table begins at `row`; its transparency stays. */
+const grained = (pixel: number, row: number, table: Uint8Array): number =>
+  (table[row | (pixel & 255)] ?? 0) |
+  ((table[row | ((pixel >>> 8) & 255)] ?? 0) << 8) |
+  ((table[row | ((pixel >>> 16) & 255)] ?? 0) << 16) |
+  (pixel & 0xff000000);
+
 /** Lays the upper left part of a sheet of grain, `across` pixels wide, over RGBA pixels (not premultiplied), in place. */
 export const layGrain = (
   { data, width, height }: { readonly data: Uint8Array; readonly width: number; readonly height: number },
@@ -135,15 +142,14 @@ export const layGrain = (
   table: Uint8Array,
 ): void => {
   const pixels = pixelWords(data);
+  // half of a picture is its ground, which lies in the corner too
+  const ground = pixels[0] ?? 0;
+  const grounds = Uint32Array.from({ length: 256 }, (_, grey) => grained(ground, grey << 8, table));
   for (let y = 0, at = 0; y < height; y++) {
     for (let x = 0, index = y * across; x < width; x++, index++, at++) {
-      const row = (grain[index] ?? NEUTRAL) << 8;
+      const grey = grain[index] ?? NEUTRAL;
       const pixel = pixels[at] ?? 0;
-      pixels[at] =
-        (table[row | (pixel & 255)] ?? 0) |
-        ((table[row | ((pixel >>> 8) & 255)] ?? 0) << 8) |
-        ((table[row | ((pixel >>> 16) & 255)] ?? 0) << 16) |
-        (pixel & 0xff000000);
+      pixels[at] = pixel === ground ? (grounds[grey] ?? 0) : grained(pixel, grey << 8, table);
     }
   }
 };

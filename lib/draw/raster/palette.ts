@@ -37,9 +37,21 @@ const keyOf = (pixel: number): number => ((pixel & 0xfc) << 10) | ((pixel >>> 4)
 /** Every how many pixels and rows one is counted: grain repeats every colour often enough. */
 const SAMPLE = 2;
 
-const cellsOf = (pixels: Uint32Array, width: number): Cells => {
-  // four numbers a cell, side by side, since cells are met at random: pixels, and the sums of their reds, greens and blues
-  const sums = new Uint32Array(4 * CELLS);
+/** What is found out about each cell of the cube, kept between pictures: a cleared list of this size costs more than a count. */
+interface Cube {
+  /** Four numbers a cell, side by side, since cells are met at random: pixels, and the sums of their reds, greens and blues. */
+  readonly sums: Uint32Array;
+  /** The colour each cell takes. */
+  readonly taken: Int16Array;
+}
+
+/** A cell of which no colour is known. */
+const UNKNOWN = -1;
+
+const emptyCube = (): Cube => ({ sums: new Uint32Array(4 * CELLS), taken: new Int16Array(CELLS).fill(UNKNOWN) });
+
+/** Counts a picture in an empty cube, and leaves it empty. */
+const cellsOf = (pixels: Uint32Array, width: number, { sums }: Cube): Cells => {
   for (let row = 0; row < pixels.length; row += SAMPLE * width) {
     for (let at = row; at < row + width; at += SAMPLE) {
       const pixel = pixels[at] ?? 0;
@@ -60,6 +72,7 @@ const cellsOf = (pixels: Uint32Array, width: number): Cells => {
     channels.forEach((values, channel) => {
       values[cell] = ((sums[(key << 2) + channel + 1] ?? 0) / count) * (SENSE[channel] ?? 1);
     });
+    sums.fill(0, key << 2, (key + 1) << 2);
   });
   return { used, channels: channels as unknown as Channels, weights };
 };
@@ -175,8 +188,6 @@ const nearest = ({ channels: [reds, greens, blues], used }: Cells, colours: Chan
   return taken;
 };
 
-/** A cell that no counted pixel fell into. */
-const UNKNOWN = -1;
 const nearestToPixel = (pixel: number, colours: Channels): number =>
   nearestTo((pixel & 255) * SENSE[0], ((pixel >>> 8) & 255) * SENSE[1], ((pixel >>> 16) & 255) * SENSE[2], colours);
 
@@ -204,34 +215,55 @@ const settled = (
   );
 };
 
-/**
- * An opaque picture in the 256 colours that suit it best: cells of the colour cube are parted at their means, then each
- * colour settles in the middle of its cells (k-means). Without dither: spread errors pile up into stains on pale paper,
- * and the grain does its work.
- */
-export const indexed = ({ data, width, height }: Pixels): Indexed => {
-  const pixels = pixelWords(aligned(data));
-  const cells = cellsOf(pixels, width);
-  let colours = ordered(cut(cells));
-  for (let round = 0; round < ROUNDS; round++) colours = ordered(settled(cells, colours, nearest(cells, colours)));
-  const taken = nearest(cells, colours);
-  const byKey = new Int16Array(CELLS).fill(UNKNOWN);
-  cells.used.forEach((key, cell) => {
-    byKey[key] = taken[cell] ?? 0;
+/** Each pixel's colour, from what the cells take and, for those that no counted pixel fell into, from the nearest; the cube is left empty. */
+const mapped = (
+  { pixels, width, height }: { readonly pixels: Uint32Array; readonly width: number; readonly height: number },
+  { used }: Cells,
+  nearestOfCell: Uint8Array,
+  colours: Channels,
+  { taken }: Cube,
+): Uint8Array => {
+  const strangers: number[] = [];
+  used.forEach((key, cell) => {
+    taken[key] = nearestOfCell[cell] ?? 0;
   });
   const rows = new Uint8Array((width + 1) * height);
   for (let y = 0, at = 0, put = 0; y < height; y++) {
     put++;
-    for (let x = 0; x < width; x++) {
-      const pixel = pixels[at++] ?? 0;
+    for (const end = at + width; at < end; at++, put++) {
+      const pixel = pixels[at] ?? 0;
       const key = keyOf(pixel);
-      if (byKey[key] === UNKNOWN) byKey[key] = nearestToPixel(pixel, colours);
-      rows[put++] = byKey[key] ?? 0;
+      let colour = taken[key] ?? 0;
+      if (colour === UNKNOWN) {
+        colour = nearestToPixel(pixel, colours);
+        taken[key] = colour;
+        strangers.push(key);
+      }
+      rows[put] = colour;
     }
   }
-  const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
-    const channel = (at % 3) as 0 | 1 | 2;
-    return Math.round((colours[channel][Math.floor(at / 3)] ?? 0) / SENSE[channel]);
-  });
-  return { rows, colours: list };
+  for (const key of used) taken[key] = UNKNOWN;
+  for (const key of strangers) taken[key] = UNKNOWN;
+  return rows;
+};
+
+/**
+ * Finds the 256 colours that suit an opaque picture best: cells of the colour cube are parted at their means, then each
+ * colour settles in the middle of its cells (k-means). Without dither: spread errors pile up into stains on pale paper,
+ * and the grain does its work. What one picture left in the cube is never seen by the next.
+ */
+export const createIndexer = (): ((picture: Pixels) => Indexed) => {
+  const cube = emptyCube();
+  return ({ data, width, height }) => {
+    const pixels = pixelWords(aligned(data));
+    const cells = cellsOf(pixels, width, cube);
+    let colours = ordered(cut(cells));
+    for (let round = 0; round < ROUNDS; round++) colours = ordered(settled(cells, colours, nearest(cells, colours)));
+    const rows = mapped({ pixels, width, height }, cells, nearest(cells, colours), colours, cube);
+    const list = Uint8Array.from({ length: colours[0].length * 3 }, (_, at) => {
+      const channel = (at % 3) as 0 | 1 | 2;
+      return Math.round((colours[channel][Math.floor(at / 3)] ?? 0) / SENSE[channel]);
+    });
+    return { rows, colours: list };
+  };
 };

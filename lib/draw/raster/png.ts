@@ -5,7 +5,7 @@ import type { Indexed } from './palette.ts';
 const deflated = promisify(deflate);
 
 /** Fast: grain packs little better with more effort. A large chunk, so that zlib does not call back thirty times. */
-const EFFORT = { level: 2, memLevel: 9, chunkSize: 1 << 20 } as const;
+const EFFORT = { level: 1, memLevel: 9, chunkSize: 1 << 20 } as const;
 
 const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 const INDEXED_COLOUR = 3;

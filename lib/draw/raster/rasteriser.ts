@@ -4,7 +4,7 @@ import { type FlatLay, RIM, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
 import { aligned, emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
-import { indexed } from './palette.ts';
+import { createIndexer } from './palette.ts';
 import { type LaidPicture, type PictureGround, UNDER } from './picture.ts';
 import { pngOf } from './png.ts';
 import { createSprites } from './sprites.ts';
@@ -89,6 +89,7 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
     grain: new Uint8Array(),
   };
   let table: Uint8Array | undefined;
+  const indexed = createIndexer();
 
   /** Large enough for every picture so far; its upper left part is the same whatever its size. */
   const grainSheet = (width: number, height: number): typeof sheet => {
