@@ -1,4 +1,4 @@
-import { cautionsOfDay, feelsInWords, skyOf } from '../comfort/index.ts';
+import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../comfort/index.ts';
 import { wardrobeOn } from '../content/index.ts';
 import { freeDay, type Guide, planGuide } from '../guide/index.ts';
 import type { Capsule, PlannedDay, PlannedOccasion } from '../model/index.ts';
@@ -92,7 +92,7 @@ const planLines = (planned: Planned, voice: Voice): readonly string[] => {
   const weak = plan.weakPoints.map(({ what }) => `  ${voice.say(what)}`);
   return [
     servedLine(planned, voice),
-    ...feelsInWords(brief, capsule.traveller).map(voice.say),
+    ...[...feelsInWords(brief, capsule.traveller), ...cautionsOfTrip(plan.days)].map(voice.say),
     ...plan.days.flatMap((day) => dayLines(planned, day, voice)),
     ...(findings.length > 0 ? ['', ...findingLines(findings, voice)] : []),
     ...(weak.length > 0 ? ['', voice.say(phrase('plan', 'nothing in reserve', {})), ...weak] : []),

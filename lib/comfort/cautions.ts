@@ -2,6 +2,7 @@ import type { Look, Occasion, Piece, Weather } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Air } from './required.ts';
 import { shadesEyes, shadesFace, sunCover, uvBand } from './sun.ts';
+import { ofOccasion } from './trip-cautions.ts';
 
 /** Below this outdoors the guide speaks of cold, and of no city clothes at all. Own choice, on the careful side. */
 const COLD_CAUTION_C = 0;
@@ -38,10 +39,9 @@ const sunCautions = (question: CautionQuestion): readonly Phrase[] => {
   if (band === 'low') return [];
   const sky = occasion.needs.includes('rain') ? 'rain' : skyOf(weather?.rainPercent ?? 0);
   const told = { index: Math.round(uvIndex), band };
+  const cautions = [phrase('comfort', sky === 'dry' ? 'uv index' : 'uv index if it clears', told)];
   // under a sky that will hardly clear, a middling index is worth a line and no more
-  if (sky === 'rain' && band === 'moderate') return [phrase('comfort', 'sun if it clears', told)];
-  const cautions = [phrase('comfort', sky === 'dry' ? 'sun caution' : 'sun caution if it clears', told)];
-  if (look === undefined) return cautions;
+  if (look === undefined || (sky === 'rain' && band === 'moderate')) return cautions;
   const cover = sunCover(look, pieces);
   const bag = [...pieces.values()];
   const hat = cover.hat ? undefined : bag.find(shadesFace);
@@ -77,15 +77,16 @@ export const strongestCautions = (cautions: readonly Phrase[]): readonly Phrase[
   return [...kinds.values()];
 };
 
-/** The cautions of a day's occasions: those of more than one stand for the whole day, the others by their occasion. */
+/** The cautions of a day's occasions that are not told of the whole trip: those of more than one stand for the whole day, the others by their occasion. */
 export const cautionsOfDay = (
-  occasions: readonly (readonly Phrase[])[],
+  told: readonly (readonly Phrase[])[],
 ): { readonly day: readonly Phrase[]; readonly occasions: readonly (readonly Phrase[])[] } => {
+  const occasions = told.map(ofOccasion);
   const isShared = (caution: Phrase): boolean =>
-    occasions.filter((told) => told.some((other) => kindOf(other) === kindOf(caution))).length > 1;
+    occasions.filter((cautions) => cautions.some((other) => kindOf(other) === kindOf(caution))).length > 1;
   return {
     day: strongestCautions(occasions.flat().filter(isShared)),
-    occasions: occasions.map((told) => told.filter((caution) => !isShared(caution))),
+    occasions: occasions.map((cautions) => cautions.filter((caution) => !isShared(caution))),
   };
 };
 

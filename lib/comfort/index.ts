@@ -55,3 +55,4 @@ export {
   uvBand,
   uvIndex,
 } from './sun.ts';
+export { cautionsOfTrip, isOfTheSun, ofOccasion } from './trip-cautions.ts';

@@ -37,6 +37,8 @@ export interface Formats {
   month(iso: string): string;
   /** "2–10 October 2027". */
   dateRange(from: string, to: string): string;
+  /** "3 Oct", "5–7 Oct": stretches of days by their first and last days, side by side. */
+  dateStretches(from: readonly string[], to: readonly string[]): readonly string[];
   /** "19:30" or "7:30 pm". */
   time(clock: string): string;
   /** "3 Oct, 19:30". */
@@ -115,6 +117,10 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     month: (iso) => dates({ month: 'long', year: 'numeric' }).format(noon(iso.length === 7 ? `${iso}-01` : iso)),
     dateRange: (from, to) =>
       dates({ day: 'numeric', month: 'long', year: 'numeric' }).formatRange(noon(from), noon(to)),
+    dateStretches: (from, to) =>
+      from.map((first, index) =>
+        dates({ day: 'numeric', month: 'short' }).formatRange(noon(first), noon(to[index] ?? first)),
+      ),
     time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),
     dayAndTime: (iso, clock) => `${formats.dateShort(iso)}, ${formats.time(clock)}`,
     money: (amount, currency, digits = 0) =>

@@ -27,6 +27,8 @@ const BY_NAME: Readonly<Record<string, PhraseValue>> = {
   from: '2027-10-02',
   to: '2027-10-10',
   washDays: ['2027-10-06'],
+  firstDays: ['2027-10-02', '2027-10-06'],
+  lastDays: ['2027-10-04', '2027-10-06'],
   dress: 'cocktail',
   asked: 'cocktail',
   ends: 'casual',

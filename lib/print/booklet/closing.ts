@@ -1,4 +1,4 @@
-import { strongestCautions } from '../../comfort/index.ts';
+import { cautionsOfTrip, ofOccasion, strongestCautions } from '../../comfort/index.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, drawn, row, type SharedTag, tagged } from '../set/block.ts';
@@ -35,13 +35,13 @@ export const notesPage = (job: Job, size: Size): BookPage => ({
 export const cautionsPart = (job: Job, size: Size): readonly BookPage[] => {
   const { guide, types } = job;
   const { setter } = job.press;
-  // what one look leaves bare is said beside its day
+  // what one look leaves bare, and the index of a day, is said beside the day
   const ofTheTrip = guide.plan.days
-    .flatMap(({ occasions }) => occasions.flatMap(({ cautions }) => cautions))
-    .filter(({ values }) => values.parts === undefined);
+    .flatMap(({ occasions }) => occasions.flatMap(({ cautions }) => ofOccasion(cautions)))
+    .filter(({ values }) => values.parts === undefined && values.index === undefined);
   const said = [
     ...guide.brief.cautions,
-    ...strongestCautions(ofTheTrip).map(job.sayPhrase),
+    ...[...cautionsOfTrip(guide.plan.days), ...strongestCautions(ofTheTrip)].map(job.sayPhrase),
     ...guide.packing.notes.map(job.sayPhrase),
   ];
   const rows = [...new Set(said)].map((caution) =>

@@ -1,4 +1,6 @@
+import { cautionsOfTrip, isOfTheSun, ofOccasion } from '../../comfort/index.ts';
 import type { PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import type { Phrase } from '../../words/index.ts';
 import type { Job } from '../job.ts';
 import { type Block, tagged } from '../set/block.ts';
 import { text } from '../set/text.ts';
@@ -11,15 +13,25 @@ export interface Cautions {
   readonly before: readonly string[];
 }
 
+/** The index of a day stands beside its weather. */
+const isBesideTheWeather = ({ key }: Phrase): boolean => key === 'uv index';
+
+/** What is said under an occasion: its own cautions, and under the first that the sun matters to those of the trip. */
+const saidUnder = ({ guide: { plan } }: Job, planned: PlannedOccasion): readonly Phrase[] => {
+  const own = ofOccasion(planned.cautions).filter((caution) => !isBesideTheWeather(caution));
+  const first = plan.days.flatMap(({ occasions }) => occasions).find(({ cautions }) => cautions.some(isOfTheSun));
+  return first === planned ? [...cautionsOfTrip(plan.days), ...own] : own;
+};
+
 /** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
 export const cautionsOf = (job: Job, day: PlannedDay, planned: PlannedOccasion): Cautions => {
   const said = new Map<string, string>();
   for (const { date, occasions } of job.guide.plan.days.filter((earlier) => earlier.date < day.date)) {
-    for (const caution of occasions.flatMap(({ cautions }) => cautions).map(job.sayPhrase)) {
+    for (const caution of occasions.flatMap((earlier) => saidUnder(job, earlier)).map(job.sayPhrase)) {
       if (!said.has(caution)) said.set(caution, date);
     }
   }
-  const cautions = planned.cautions.map(job.sayPhrase);
+  const cautions = saidUnder(job, planned).map(job.sayPhrase);
   const dates = new Set(cautions.flatMap((caution) => said.get(caution) ?? []));
   return {
     fresh: cautions.filter((caution) => !said.has(caution)),

@@ -1,4 +1,4 @@
-import { cautionsOfDay, feelsInWords, skyOf } from '../../comfort/index.ts';
+import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../../comfort/index.ts';
 import { freeDay, type Guide, placeOfDay } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
@@ -45,6 +45,8 @@ export interface DaysView {
   readonly heading: string;
   /** For whom it is dressed warmer or cooler than most; empty when for most people. */
   readonly felt: string;
+  /** Cautions told once of the whole trip. */
+  readonly cautions: readonly string[];
   readonly washWord: string;
   readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear', string>>;
   readonly days: readonly DayView[];
@@ -144,6 +146,7 @@ export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice)
   kick: voice.word('trip dates', { from: guide.brief.from, to: guide.brief.to }),
   heading: voice.word('days heading'),
   felt: feelsInWords(guide.brief, guide.capsule.traveller).map(voice.say).join(''),
+  cautions: cautionsOfTrip(guide.plan.days).map(voice.say),
   washWord: voice.word('wash'),
   words: {
     why: voice.word('why'),

@@ -21,6 +21,15 @@ interface Span {
   readonly high: number;
 }
 
+/** Index at its highest, and first and last days of the stretches of sun, side by side. */
+interface SunnyDays {
+  readonly index: number;
+  readonly band: string;
+  readonly firstDays: readonly string[];
+  readonly lastDays: readonly string[];
+}
+const daysIn = ({ firstDays, lastDays }: SunnyDays, f: Formats): string => f.list(f.dateStretches(firstDays, lastDays));
+
 /** English sentences of the comfort room. */
 export const comfort = {
   'comfortable outdoors': (v: Span & { activity: string }, f: Formats) =>
@@ -35,14 +44,16 @@ export const comfort = {
     `This look insulates ${f.number(v.off, 2)} clo with its layers off and ${f.number(v.on, 2)} clo with all on (estimated).`,
   'counted as worn': (v: { underthings: number; socks: number }, f: Formats) =>
     `Underwear counts as worn (${f.number(v.underthings, 2)} clo), and thin socks in closed shoes (${f.number(v.socks, 2)} clo), listed or not.`,
-  'sun caution': (v: { index: number; band: string }, f: Formats) =>
-    `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
-  'sun caution if it clears': (v: { index: number; band: string }, f: Formats) =>
-    `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears; on snow, by water and high up it can be more. Then seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
-  'sun if it clears': (v: { index: number; band: string }, f: Formats) =>
-    `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears: use sunscreen then, and follow the local UV warning.`,
+  'uv index': (v: { index: number; band: string }, f: Formats) =>
+    `UV index up to ${f.count(v.index)} (${v.band}) under a clear sky.`,
+  'uv index if it clears': (v: { index: number; band: string }, f: Formats) =>
+    `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears.`,
+  'sun on the trip': (v: SunnyDays, f: Formats) =>
+    `Sun: UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen on ${daysIn(v, f)}; follow the local UV warning.`,
+  'sun on the trip if it clears': (v: SunnyDays, f: Formats) =>
+    `Sun: UV index at most ${f.count(v.index)} (${v.band}) if the sky clears, more on snow, water and high up. Should it clear on ${daysIn(v, f)}, seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
   'take for the sun': (v: { pieces: readonly string[] }, f: Formats) => `Take ${f.list(v.pieces)} for the sun.`,
-  'take a hat': () => 'This look does not shade the face: take a hat with a brim.',
+  'take a hat': () => 'Nothing packed shades the face: take a hat with a brim.',
   'take sunglasses': () => 'Take sunglasses.',
   'bare to the sun': (v: { parts: readonly string[] }, f: Formats) =>
     `Bare to the sun: ${f.list(v.parts.map((part) => PARTS[part] ?? part))}.`,

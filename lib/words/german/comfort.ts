@@ -25,14 +25,15 @@ export const comfort = {
     `Dieser Look dämmt mit ${f.number(v.off, 2)} clo ohne Schichten und ${f.number(v.on, 2)} clo mit allen (geschätzt).`,
   'counted as worn': (v, f) =>
     `Wäsche ist mitgerechnet (${f.number(v.underthings, 2)} clo), in geschlossenen Schuhen auch dünne Socken (${f.number(v.socks, 2)} clo), ob sie auf der Liste stehen oder nicht.`,
-  'sun caution': (v, f) =>
-    `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
-  'sun caution if it clears': (v, f) =>
-    `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart; auf Schnee, am Wasser und in der Höhe kann es mehr sein. Dann mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
-  'sun if it clears': (v, f) =>
-    `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart: dann Sonnenschutz auftragen und örtliche UV-Warnungen beachten.`,
+  'uv index': (v, f) => `UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel.`,
+  'uv index if it clears': (v, f) =>
+    `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart.`,
+  'sun on the trip': (v, f) =>
+    `Sonne: UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+  'sun on the trip if it clears': (v, f) =>
+    `Sonne: UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart, mehr auf Schnee, am Wasser und in der Höhe. Klart es am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} auf: mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
   'take for the sun': (v, f) => `Gegen die Sonne mitnehmen: ${f.list(v.pieces)}.`,
-  'take a hat': () => 'Dieser Look beschattet das Gesicht nicht: einen Hut mit Krempe mitnehmen.',
+  'take a hat': () => 'Nichts im Gepäck beschattet das Gesicht: einen Hut mit Krempe mitnehmen.',
   'take sunglasses': () => 'Sonnenbrille mitnehmen.',
   'bare to the sun': (v, f) => `Der Sonne ausgesetzt: ${f.list(v.parts.map(bodyPart))}.`,
   'cold caution': (v, f) =>
