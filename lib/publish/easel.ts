@@ -24,3 +24,5 @@ export interface Job {
 
 /** What pictures for pages lie on: a light page, a dark one. */
 export const GROUNDS = ['clear', 'night'] as const;
+/** How pictures on each are written: a pool of light that fades slowly shows every step that is saved on it. */
+export const WEBP_ON = { clear: {}, night: { alphaQuality: 100, effort: 4 } } as const;

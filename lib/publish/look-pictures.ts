@@ -2,7 +2,7 @@ import { type LaidPicture, lookPicture, type Pixels, redrawn } from '../draw/ras
 import type { Guide, GuideLook } from '../guide/index.ts';
 import type { Picture, PictureSet } from '../site/pictures.ts';
 import { keyOf } from './cache.ts';
-import { type Easel, GROUNDS, type Job } from './easel.ts';
+import { type Easel, GROUNDS, type Job, WEBP_ON } from './easel.ts';
 import { lookKey, type Motifs } from './items.ts';
 
 /** Look pictures stand upright, as a figure does. Widths in pixels, widest first; the last is drawn for small size. */
@@ -45,7 +45,7 @@ export const lookJob = (
         let pixels: Pixels = widest;
         if (width === SMALL_LOOK) pixels = await rasteriser.laid(small, { ground, zoom: width / LOOK.width });
         else if (width < LOOK.width) pixels = await rasteriser.narrower(widest, width);
-        files.push(await rasteriser.webp(pixels));
+        files.push(await rasteriser.webp(pixels, WEBP_ON[ground]));
       }
     }
     return files;

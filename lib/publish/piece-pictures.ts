@@ -5,7 +5,7 @@ import type { Piece } from '../model/index.ts';
 import type { Picture, PiecePictures } from '../site/pictures.ts';
 import type { Slot } from '../vocabulary/index.ts';
 import { clothSvg } from './cloth.ts';
-import { type Easel, GROUNDS, type Job } from './easel.ts';
+import { type Easel, GROUNDS, type Job, WEBP_ON } from './easel.ts';
 import { type Motifs, motifKey } from './items.ts';
 
 /** A piece fills this box in pixels. */
@@ -56,7 +56,10 @@ export const pieceJob = (
         Promise.all(
           each.map(async ({ ground, detail, width, height }) => {
             const picture = piecePicture(motifs.item(piece.id, slot, detail), { width, height });
-            return rasteriser.webp(await rasteriser.laid(picture, { ground }), detail === 'small' ? SMALL_WEBP : {});
+            return rasteriser.webp(
+              await rasteriser.laid(picture, { ground }),
+              detail === 'small' ? SMALL_WEBP : WEBP_ON[ground],
+            );
           }),
         ),
     },

@@ -1,12 +1,10 @@
 import { drawingMarkup } from '../svg.ts';
 import { shortNumber } from '../svg-path.ts';
 import type { Cutout, FlatLay, LayItem, Placed } from './item.ts';
-import { rimMarkup, shadeMarkup } from './shade.ts';
+import { shadeMarkup } from './shade.ts';
 
-/** What lies under each piece: shade on paper, a pale rim on a dark page, or nothing. */
-export type Under = 'shade' | 'rim' | 'nothing';
-
-export const RIM = '#d9cfc0';
+/** What lies under each piece: shade on paper, or nothing. */
+export type Under = 'shade' | 'nothing';
 
 const isCutout = (picture: LayItem['picture']): picture is Cutout => 'png' in picture;
 
@@ -21,8 +19,7 @@ export const bareMarkup = ({ picture }: LayItem, prefix: string): string =>
 
 /** A piece in its own centimetres, with what lies under it. Ids start with `prefix`. `scale` is pixels a centimetre. */
 export const itemMarkup = (item: LayItem, prefix: string, under: Under, scale: number): string => {
-  const below =
-    under === 'shade' ? shadeMarkup(item, prefix, scale) : under === 'rim' ? rimMarkup(item, RIM, 3.4 / scale) : '';
+  const below = under === 'shade' ? shadeMarkup(item, prefix, scale) : '';
   return below + (isCutout(item.picture) ? photoMarkup(item.picture) : drawingMarkup(item.picture, prefix));
 };
 

@@ -36,7 +36,3 @@ export const shadeMarkup = (item: LayItem, prefix: string, scale: number): strin
   );
   return `<defs><path id="${id}" d="${outlinePath(item)}"/></defs><g fill="${SHADE}">${copies.join('')}</g>`;
 };
-
-/** A pale rim under the piece, so that dark cloth stands off a dark page. Centimetres. */
-export const rimMarkup = (item: LayItem, colour: string, width: number): string =>
-  `<path d="${outlinePath(item)}" fill="none" stroke="${colour}" stroke-opacity=".8" stroke-width="${shortNumber(width)}" stroke-linejoin="round"/>`;

@@ -142,12 +142,3 @@ export const shadeOf = (layer: Layer, unit: number): Halo => {
   }
   return haloOf(layer, field, sum, margin);
 };
-
-/** A thin bright edge around a layer, so that dark cloth stands off a dark page. */
-export const rimOf = (layer: Layer): Halo => {
-  const margin = 6;
-  const field = coverage(layer, margin);
-  const soft = softened(field, 1, 1);
-  for (let at = 0; at < soft.values.length; at++) soft.values[at] = Math.min(1, (soft.values[at] ?? 0) * 3.2) * 0.8;
-  return haloOf(layer, field, soft, margin);
-};

@@ -1,12 +1,9 @@
 import { PAPER } from '../card/palette.ts';
 import type { Box } from '../drawing.ts';
-import { type FlatLay, type LayItem, layFlat, layMarkup, type Placed, type Under } from '../flat-lay/index.ts';
+import { type FlatLay, type LayItem, layFlat, layMarkup, type Placed } from '../flat-lay/index.ts';
 
-/** `paper`: on the card's paper. `clear`: no ground, shade below, for light pages. `night`: no ground, a pale rim, for dark pages. */
+/** `paper`: on the card's paper. `clear`: no ground, shade below, for light pages. `night`: no ground, a pool of light, for dark pages. */
 export type PictureGround = 'paper' | 'clear' | 'night';
-
-/** What lies under the pieces on each ground. */
-export const UNDER: Readonly<Record<PictureGround, Under>> = { paper: 'shade', clear: 'shade', night: 'rim' };
 
 export interface PictureSize {
   readonly width: number;
@@ -79,10 +76,10 @@ export const piecePicture = (item: LayItem, { width, height, pxPerCm }: PiecePic
 /** A laid picture as an SVG document. Ids start with `prefix`. */
 export const pictureSvg = (
   { lay, width, height }: LaidPicture,
-  ground: PictureGround,
+  ground: Exclude<PictureGround, 'night'>,
   { paper = PAPER, prefix = 'l' }: { readonly paper?: string; readonly prefix?: string } = {},
 ): string => {
   const sheet = ground === 'paper' ? `<rect width="${width}" height="${height}" fill="${paper}"/>` : '';
-  const inner = layMarkup(lay, `${prefix}-`, UNDER[ground]);
+  const inner = layMarkup(lay, `${prefix}-`);
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">${sheet}${inner}</svg>`;
 };

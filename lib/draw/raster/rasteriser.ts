@@ -1,11 +1,12 @@
 import { type ResvgRenderOptions, renderAsync } from '@resvg/resvg-js';
 import sharp from 'sharp';
-import { type FlatLay, RIM, SHADE } from '../flat-lay/index.ts';
+import { type FlatLay, SHADE } from '../flat-lay/index.ts';
 import { layGrain, paperGrain, softLightTable } from './grain.ts';
+import { LAMP_RGB, lampLight, layBeneath, NIGHT_SHADE_RGB } from './lamp.ts';
 import { aligned, emptyLayer, type Layer, paintOver, paintVeil } from './layers.ts';
 import { limitTo } from './limit.ts';
 import { createIndexer } from './palette.ts';
-import { type LaidPicture, type PictureGround, UNDER } from './picture.ts';
+import type { LaidPicture, PictureGround } from './picture.ts';
 import { pngOf } from './png.ts';
 import { createSprites } from './sprites.ts';
 
@@ -64,7 +65,6 @@ const bytesOf = (hex: string): [number, number, number] => [
   Number.parseInt(hex.slice(5, 7), 16),
 ];
 const SHADE_RGB = bytesOf(SHADE);
-const RIM_RGB = bytesOf(RIM);
 
 /** Undoes premultiplied alpha in place. */
 const straighten = (data: Uint8Array): void => {
@@ -124,26 +124,26 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
       for (const each of placed) sprites.spriteOf(each, scale, 1).catch(() => undefined);
     },
     laid: async ({ lay, width, height }, { ground, sheet, zoom = 1 }) => {
-      const rim = UNDER[ground] === 'rim';
+      const night = ground === 'night';
       const [base, ...laid] = await Promise.all([
         sheet === undefined ? emptyLayer(Math.round(width * zoom), Math.round(height * zoom)) : rasterise(sheet),
         ...lay.placed.map(async (placed) => {
           const sprite = await sprites.spriteOf(placed, lay.scale, zoom);
           // softened here, while the others are still being painted
-          return { sprite, halo: rim ? sprite.rim() : sprite.shade() };
+          const [x, y] = [placed.extent.x, placed.extent.y].map((from) => Math.round(from * zoom) - sprite.pad);
+          return { layer: sprite, halo: sprite.shade(), x: x ?? 0, y: y ?? 0 };
         }),
       ]);
-      lay.placed.forEach(({ extent }, index) => {
-        const each = laid[index];
-        if (each === undefined) return;
-        const { sprite, halo } = each;
-        const [x, y] = [Math.round(extent.x * zoom) - sprite.pad, Math.round(extent.y * zoom) - sprite.pad];
-        paintVeil(base, halo, rim ? RIM_RGB : SHADE_RGB, x - halo.margin, y - halo.margin);
-        paintOver(base, sprite, x, y);
-      });
+      for (const { layer, halo, x, y } of laid) {
+        paintVeil(base, halo, night ? NIGHT_SHADE_RGB : SHADE_RGB, x - halo.margin, y - halo.margin);
+        paintOver(base, layer, x, y);
+      }
       // a sheet is opaque: nothing to straighten
       if (sheet === undefined) straighten(base.data);
-      return withGrain(base);
+      const grained = withGrain(base);
+      // light has no grain: flat colour keeps the file small
+      if (night) layBeneath(grained, lampLight(base.width, base.height, laid), LAMP_RGB);
+      return grained;
     },
     narrower: async (pixels, width) => {
       const { data, info } = await sharp(pixels.data, raw(pixels))

@@ -1,13 +1,12 @@
 import { bareMarkup, type LayItem, type Placed } from '../flat-lay/index.ts';
 import { shortNumber } from '../svg-path.ts';
-import { type Halo, rimOf, shadeOf } from './halo.ts';
+import { type Halo, shadeOf } from './halo.ts';
 import type { Layer } from './layers.ts';
 
 /** A piece as pixels, turned and scaled as it lies; its extent begins `pad` pixels from the corner. */
 export interface Sprite extends Layer {
   readonly pad: number;
   shade(): Halo;
-  rim(): Halo;
 }
 
 export interface Sprites {
@@ -55,7 +54,6 @@ export const createSprites = (rasterise: (svg: string) => Promise<Layer>): Sprit
       ...layer,
       pad,
       shade: once(() => shadeOf(layer, Math.min(scale, USUAL_SCALE) * zoom)),
-      rim: once(() => rimOf(layer)),
     };
   };
   return {

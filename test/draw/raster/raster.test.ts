@@ -127,19 +127,39 @@ describe('raster', () => {
     expect(alphaAt(paper, 0, 0)).toBe(255);
   });
 
-  it('keeps dark cloth apart from a dark page', async () => {
+  it('lays dark cloth in a pool of light on a dark page, without an outline', async () => {
     const shoes = { id: 'shoes', slot: 'shoes' as const, picture: { ...paperDoll('shoes', random(1)) } };
+    const cloth = '#1d1a19';
     const dark = {
       ...shoes,
-      picture: { ...shoes.picture, marks: shoes.picture.marks.map((mark) => ({ ...mark, fill: '#1d1a19' })) },
+      picture: { ...shoes.picture, marks: shoes.picture.marks.map((mark) => ({ ...mark, fill: cloth })) },
     };
-    const { data, width, height } = await rasteriser.laid(piecePicture(dark, { width: 160 }), { ground: 'night' });
+    const laid = lookPicture([dark], { width: 480, height: 560 });
+    const { data, width, height } = await rasteriser.laid(laid, { ground: 'night' });
     // page colour of the night edition
     const page = await sharp(data, { raw: { width, height, channels: 4 } })
       .flatten({ background: '#24211f' })
       .raw()
       .toBuffer();
-    expect(Math.max(...page)).toBeGreaterThan(150);
+    const extent = laid.lay.placed[0]?.extent ?? { x: 0, y: 0, width: 0, height: 0 };
+    const middle = Math.round(extent.y + extent.height / 2);
+    /** Mean of the red of some rows, at so many pixels left of the cloth; smoothed over the grain. */
+    const lightAt = (left: number): number => {
+      const x = Math.round(extent.x - left);
+      let sum = 0;
+      for (let row = -6; row <= 6; row++)
+        for (const by of [-1, 0, 1]) sum += page[((middle + row) * width + x + by) * 3] ?? 0;
+      return sum / 39;
+    };
+    const seam = 4;
+    const beside = lightAt(seam);
+    // relative luminance as WCAG 2.2 defines it: cloth and table part by a good quarter
+    const luminance = (value: number): number => ((value / 255 + 0.055) / 1.055) ** 2.4;
+    expect((luminance(beside) + 0.05) / (luminance(0x1d) + 0.05)).toBeGreaterThan(1.25);
+    // light that falls off slowly is a pool; an outline is gone within a few pixels
+    expect(lightAt(14)).toBeGreaterThan(beside * 0.8);
+    expect(page.reduce((most, value) => Math.max(most, value), 0)).toBeLessThan(150);
+    for (const corner of [0, width - 1, (height - 1) * width, height * width - 1]) expect(data[corner * 4 + 3]).toBe(0);
   });
 
   it('draws two pieces at one scale when asked to', () => {
