@@ -25,5 +25,5 @@ export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
 export { piecesNotWorn, refusalFindings } from './refused.ts';
-export { dayOf, isForWater } from './wear-it.ts';
+export { dayOf, isForWater, wearItInShort } from './wear-it.ts';
 export { type Wearing, wearingOf } from './wearing.ts';

@@ -1,8 +1,9 @@
 import { hardToTellApart } from '../colour/index.ts';
-import { feelsOf, lookComfort } from '../comfort/index.ts';
+import { feelsOf } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import { dressSpanOf, type WardrobeEngine } from '../outfit/index.ts';
 import { phrase } from '../words/index.ts';
+import { comfortsOf, type PlannedFor } from './look-comforts.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
 import { createNamer } from './titles.ts';
@@ -26,11 +27,15 @@ export const dressOf = (look: Look, byId: ReadonlyMap<string, Piece>): DressInte
   return { low, high };
 };
 
-/** Occasion ids by the look the plan gives them. */
-const plannedFor = (plan: Plan): ReadonlyMap<string, readonly string[]> => {
-  const found = new Map<string, string[]>();
-  for (const { look, occasion } of plan.days.flatMap(({ occasions }) => occasions)) {
-    if (look !== undefined) found.set(look.id, [...(found.get(look.id) ?? []), occasion]);
+/** What each look is planned for, in order of the plan, by its id. */
+const plannedFor = (plan: Plan, brief: Brief): ReadonlyMap<string, readonly PlannedFor[]> => {
+  const occasions = new Map(brief.occasions.map((occasion) => [occasion.id, occasion]));
+  const found = new Map<string, PlannedFor[]>();
+  for (const planned of plan.days.flatMap((day) => day.occasions)) {
+    const occasion = occasions.get(planned.occasion);
+    if (planned.look === undefined || occasion === undefined) continue;
+    const { id } = planned.look;
+    found.set(id, [...(found.get(id) ?? []), { occasion, planned }]);
   }
   return found;
 };
@@ -49,19 +54,18 @@ export const describeLooks = (
   refused: ReadonlySet<string>,
 ): readonly GuideLook[] => {
   const wearable = [...byId.values()].filter(({ id }) => !refused.has(id));
-  const planned = plannedFor(plan);
+  const planned = plannedFor(plan, brief);
   const neighbours = neighboursOf(shown.map(({ look }) => look));
-  const titleOf = new Map(brief.occasions.map(({ id, what }) => [id, what]));
   const nameOf = createNamer(byId, tripAirOf(plan));
   const feels = feelsOf(brief, capsule.traveller);
   const digits = String(shown.length).length;
   return shown.map(({ look, title, note, favourite }, index): GuideLook => {
-    const occasions = planned.get(look.id) ?? [];
-    const names = occasions.flatMap((id) => titleOf.get(id) ?? []);
+    const uses = planned.get(look.id) ?? [];
+    const names = uses.map(({ occasion }) => occasion.what);
     const text = title ?? names[0];
     const dress = dressOf(look, byId);
-    const outdoors = lookComfort(look, byId, 'strolling', 'outdoors', feels);
-    const indoors = lookComfort(look, byId, 'sitting', 'indoors', feels);
+    const comforts = comfortsOf(look, byId, uses, feels);
+    const { outdoors, indoors } = comforts;
     return {
       number: index + 1,
       slug: `look-${String(index + 1).padStart(Math.max(2, digits), '0')}`,
@@ -70,11 +74,11 @@ export const describeLooks = (
       dress,
       outdoors,
       indoors,
-      occasions,
+      occasions: uses.map(({ occasion }) => occasion.id),
       favourite:
         favourite ||
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
-      wearIt: wearIt(look, text, names, dress, outdoors, indoors),
+      wearIt: wearIt(look, text, names, dress, comforts),
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: neighbours[index] ?? [],

@@ -27,7 +27,9 @@ export interface GuideLook {
   readonly title: Phrase;
   readonly look: Look;
   readonly dress: DressInterval;
+  /** At what it is planned for outdoors; strolling where it is planned for nothing there. */
   readonly outdoors: LookComfort;
+  /** At what it is planned for indoors; sitting where it is planned for nothing there. */
   readonly indoors: LookComfort;
   /** Occasion ids for which the plan uses it. */
   readonly occasions: readonly string[];

@@ -1,6 +1,7 @@
-import type { DressInterval, Look, Occasion, PlannedOccasion } from '../model/index.ts';
+import type { DressInterval, Look, LookComfort, Occasion, PlannedOccasion } from '../model/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import type { LookComforts } from './look-comforts.ts';
 import type { GuideLook } from './record.ts';
 
 /** What a look is for, without the occasion it is named after. */
@@ -20,15 +21,18 @@ export const dayOf = ({ on, setting, needs }: Occasion, planned: PlannedOccasion
     ? phrase('guide', 'day without weather', { date: on })
     : phrase('guide', setting.where === 'indoors' ? 'day indoors' : 'day outdoors', { date: on, ...planned.airC });
 
-const wornAt = (
-  dress: DressInterval,
-  outdoors: GuideLook['outdoors'],
-  indoors: GuideLook['indoors'],
-): readonly Phrase[] => [
-  phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
-  phrase('guide', 'wear it outdoors', { low: outdoors.lowC, high: outdoors.highC }),
-  phrase('guide', 'wear it indoors', { low: indoors.lowC, high: indoors.highC }),
-];
+const inAir = ({ where, lowC: low, highC: high, activity }: LookComfort): Phrase =>
+  phrase('guide', `wear it ${where}`, { low, high, activity });
+
+/** How dressy it is and in which air, where it is worn first told first. */
+const wornAt = (dress: DressInterval, { outdoors, indoors, also, first, lacks }: LookComforts): readonly Phrase[] => {
+  const outside = [inAir(outdoors), ...lacks];
+  return [
+    phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
+    ...(first === 'outdoors' ? [...outside, inAir(indoors)] : [inAir(indoors), ...outside]),
+    ...also.map(inAir),
+  ];
+};
 
 /** When to wear a look, in sentences: what it is for, how dressy it is, and in which air. */
 export const wearIt = (
@@ -36,9 +40,18 @@ export const wearIt = (
   title: string | undefined,
   occasions: readonly string[],
   dress: DressInterval,
-  outdoors: GuideLook['outdoors'],
-  indoors: GuideLook['indoors'],
+  comforts: LookComforts,
 ): readonly Phrase[] => [
   ...wornFor(occasions, title),
-  ...(isForWater(look) ? [phrase('guide', 'wear it by water', {})] : wornAt(dress, outdoors, indoors)),
+  ...(isForWater(look) ? [phrase('guide', 'wear it by water', {})] : wornAt(dress, comforts)),
 ];
+
+const SAYS_WHAT_LACKS: readonly string[] = ['too cool for it', 'too warm for it'];
+/** Sentences of when to wear a look for which a card has room. */
+const ON_A_CARD = 2;
+
+/** The little of it that a card says: where the air expected is beyond the look's degrees, these two come first. */
+export const wearItInShort = ({ wearIt: all }: Pick<GuideLook, 'wearIt'>): readonly Phrase[] => {
+  const lack = all.findIndex(({ key }) => SAYS_WHAT_LACKS.includes(key));
+  return lack > 0 ? all.slice(lack - 1, lack + 1) : all.slice(0, ON_A_CARD);
+};

@@ -3,7 +3,11 @@ import type { Job } from './job.ts';
 
 /** How warm it is good for outdoors. */
 export const outdoors = (job: Job, look: GuideLook): string =>
-  job.say('good between', { low: look.outdoors.lowC, high: look.outdoors.highC });
+  job.say('good between', {
+    low: look.outdoors.lowC,
+    high: look.outdoors.highC,
+    activity: look.outdoors.activity,
+  });
 
 /** When to wear it, in full; how warm it is good for where nothing else is said. */
 export const whenToWear = (job: Job, look: GuideLook): string =>

@@ -1,6 +1,6 @@
 import type { CardFormat, CardInput } from '../draw/card/index.ts';
 import { drawnLarger } from '../draw/index.ts';
-import { dayOf, type Guide, type GuideLook } from '../guide/index.ts';
+import { dayOf, type Guide, type GuideLook, wearItInShort } from '../guide/index.ts';
 import type { Fonts } from '../type/index.ts';
 import { type Formats, type Phrase, phrase } from '../words/index.ts';
 import type { Motifs } from './items.ts';
@@ -31,7 +31,7 @@ export const cardInput = (
     number: formats.count(look.number),
     title: say(look.title),
     eyebrow: say(occasion === undefined ? phrase('guide', 'any day', {}) : dayOf(occasion, planned)),
-    wear: look.wearIt.slice(0, 2).map(say).join(' '),
+    wear: wearItInShort(look).map(say).join(' '),
     studio: studio.name,
     footer: brief.title,
     note: larger.length === 0 ? '' : say(phrase('draw', 'drawn larger', { pieces: larger })),

@@ -1,30 +1,63 @@
 import { describe, expect, it } from 'vitest';
+import { lookComfort } from '../../lib/comfort/index.ts';
 import { dayOf } from '../../lib/guide/index.ts';
-import { wearIt } from '../../lib/guide/wear-it.ts';
-import type { Look, LookComfort } from '../../lib/model/index.ts';
+import { comfortsOf, type LookComforts, type PlannedFor } from '../../lib/guide/look-comforts.ts';
+import { wearIt, wearItInShort } from '../../lib/guide/wear-it.ts';
+import type { Look, LookComfort, Occasion } from '../../lib/model/index.ts';
+import type { ActivityId } from '../../lib/vocabulary/index.ts';
 import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
-import { occasion } from '../plan/trip.ts';
+import { occasion, piece } from '../plan/trip.ts';
 
 const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
 const said = (phrase: Phrase): string => say(english, formats, phrase);
-const comfort = (lowC: number, highC: number): LookComfort => ({
-  activity: 'strolling',
-  where: 'outdoors',
+const comfort = (where: LookComfort['where'], activity: ActivityId, lowC: number, highC: number): LookComfort => ({
+  activity,
+  where,
   clo: { off: 0.5, on: 1 },
   lowC,
   highC,
   steps: [],
 });
+const PLANNED = {
+  occasion: 'x',
+  layersOn: [],
+  layersCarried: [],
+  change: 'first',
+  reasons: [],
+  cautions: [],
+} as const;
+const COMFORTS: LookComforts = {
+  outdoors: comfort('outdoors', 'strolling', 3, 26),
+  indoors: comfort('indoors', 'sitting', 17, 26),
+  also: [],
+  first: 'outdoors',
+  lacks: [],
+};
 const lookIn = (slot: 'one-piece' | 'swim'): Look => ({ id: slot, worn: [{ piece: slot, slot }] });
 const sentences = (look: Look): readonly string[] =>
-  wearIt(look, undefined, [], { low: 0, high: 1 }, comfort(3, 26), comfort(17, 26)).map(said);
+  wearIt(look, undefined, [], { low: 0, high: 1 }, COMFORTS).map(said);
 
 describe('when to wear a look', () => {
   it('says of each range of degrees where it holds', () => {
     expect(sentences(lookIn('one-piece'))).toEqual([
       'Casual to smart casual.',
-      'Outdoors on foot 3–26°C, layers on or off.',
-      'Sitting indoors 17–26°C.',
+      'Outdoors while strolling 3–26°C, layers on or off.',
+      'Indoors while sitting 17–26°C.',
+    ]);
+  });
+
+  it('begins with the air in which it is worn first, and tells further activities last', () => {
+    const inside: LookComforts = {
+      ...COMFORTS,
+      indoors: comfort('indoors', 'strolling indoors', 13, 25),
+      also: [comfort('outdoors', 'brisk walking', 5, 20)],
+      first: 'indoors',
+    };
+    const told = wearIt(lookIn('one-piece'), undefined, [], { low: 0, high: 1 }, inside).map(said);
+    expect(told.slice(1)).toEqual([
+      'Indoors while strolling 13–25°C.',
+      'Outdoors while strolling 3–26°C, layers on or off.',
+      'Outdoors while walking briskly 5–20°C, layers on or off.',
     ]);
   });
 
@@ -33,27 +66,70 @@ describe('when to wear a look', () => {
   });
 });
 
+describe('the air of a look that is planned', () => {
+  const pieces = [piece('dress', 'tea dress'), piece('coat', 'wool coat')];
+  const byId = new Map(pieces.map((one) => [one.id, one]));
+  const look: Look = {
+    id: 'dress+coat',
+    worn: [
+      { piece: 'dress', slot: 'one-piece' },
+      { piece: 'coat', slot: 'outer layer' },
+    ],
+  };
+  const at = (low: number, high: number, change: Partial<Occasion> = {}): PlannedFor => ({
+    occasion: occasion('2027-10-04', 'Walk', {
+      setting: { where: 'outdoors', sun: 'shade' },
+      activity: 'walking',
+      ...change,
+    }),
+    planned: { ...PLANNED, airC: { low, high } },
+  });
+
+  it('is told at the activity of its own occasion, as the plan tells it', () => {
+    const { outdoors, indoors } = comfortsOf(look, byId, [at(12, 14)], undefined);
+    expect(outdoors).toEqual(lookComfort(look, byId, 'walking', 'outdoors'));
+    expect(indoors).toEqual(lookComfort(look, byId, 'sitting', 'indoors'));
+    expect(comfortsOf(look, byId, [], undefined).outdoors.activity).toBe('strolling');
+  });
+
+  it('is told of every activity once', () => {
+    const uses = [at(12, 14), at(12, 14, { activity: 'sitting' }), at(10, 12)];
+    const { outdoors, also } = comfortsOf(look, byId, uses, undefined);
+    expect([outdoors, ...also].map(({ activity }) => activity)).toEqual(['walking', 'sitting']);
+  });
+
+  it('comes with what is lacking where colder or hotter air is expected, on a card as well', () => {
+    const { lowC, highC } = lookComfort(look, byId, 'walking', 'outdoors');
+    const told = (use: PlannedFor) =>
+      wearIt(look, 'Walk', ['Walk'], { low: 0, high: 1 }, comfortsOf(look, byId, [use], undefined));
+    expect(told(at(lowC, highC)).map(({ key }) => key)).not.toContain('too warm for it');
+    const hot = told(at(lowC, highC + 3));
+    expect(wearItInShort({ wearIt: hot }).map(said)).toEqual([
+      `Outdoors while walking ${lowC}–${highC}°C, layers on or off.`,
+      `It is on the warm side for walking at ${highC + 3}°C.`,
+    ]);
+    const cold = told(at(lowC - 2, highC));
+    expect(cold.map(said)).toContain(`It is on the cool side for walking at ${lowC - 2}°C.`);
+    expect(wearItInShort({ wearIt: told(at(lowC, highC)) }).map(({ key }) => key)).toEqual([
+      'wear it anywhere',
+      'wear it outdoors',
+    ]);
+  });
+});
+
 describe('the day of a look', () => {
-  const planned = {
-    occasion: 'x',
-    layersOn: [],
-    layersCarried: [],
-    change: 'first',
-    reasons: [],
-    cautions: [],
-  } as const;
   const walk = occasion('2027-10-04', 'Walk', { setting: { where: 'outdoors', sun: 'shade' } });
 
   it('says whether its air is that of a room or is expected outdoors', () => {
-    expect(said(dayOf(walk, { ...planned, airC: { low: 11.6, high: 13.2 } }))).toBe(
+    expect(said(dayOf(walk, { ...PLANNED, airC: { low: 11.6, high: 13.2 } }))).toBe(
       'Monday 4 October, 12–13°C expected outdoors',
     );
     const dinner = occasion('2027-10-04', 'Dinner', { setting: { where: 'indoors', airC: 21 } });
-    expect(said(dayOf(dinner, { ...planned, airC: { low: 21, high: 21 } }))).toBe('Monday 4 October, 21°C indoors');
+    expect(said(dayOf(dinner, { ...PLANNED, airC: { low: 21, high: 21 } }))).toBe('Monday 4 October, 21°C indoors');
   });
 
   it('names the day alone without weather or a plan', () => {
-    expect(said(dayOf(walk, planned))).toBe('Monday 4 October');
+    expect(said(dayOf(walk, PLANNED))).toBe('Monday 4 October');
     expect(said(dayOf(walk, undefined))).toBe('Monday 4 October');
   });
 });

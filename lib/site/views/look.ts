@@ -1,6 +1,6 @@
 import { feelsInWords, SOCKS_CLO, UNDERTHINGS_CLO } from '../../comfort/index.ts';
 import { dayOf, type Guide, type GuideLook, isForWater } from '../../guide/index.ts';
-import { phrase } from '../../words/index.ts';
+import { type Phrase, phrase } from '../../words/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import { CLOTH_TAPE_LABEL_X, CLOTH_TAPE_WIDTH, type ClothTape, clothTape } from '../svg/cloth-tape.ts';
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
@@ -59,6 +59,10 @@ const layersOf = (look: GuideLook, nameOf: (id: string) => string, voice: SiteVo
         degrees: voice.word('degrees', { low: lowC, high: highC }),
       }));
 
+/** What the tape of degrees says already. */
+const isOnTape = ({ outdoors }: GuideLook, { key, values }: Phrase): boolean =>
+  key === 'wear it outdoors' && values.activity === outdoors.activity;
+
 const rulerOf = ({ studio }: Guide, { slug }: GuideLook, pictures: PictureIndex): LookView['ruler'] => {
   const scale = pictures.scales?.[slug];
   const height = pictures.looks[slug]?.clear[0]?.height;
@@ -81,7 +85,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
   const planned = new Map(guide.plan.days.flatMap((day) => day.occasions.map((entry) => [entry.occasion, entry])));
   const [first] = occasions;
   const card = pictures.cards[look.slug];
-  const { lowC, highC } = look.outdoors;
+  const { lowC, highC, activity } = look.outdoors;
   const notes = look.look.worn.flatMap(({ piece }) => {
     const found = byId.get(piece);
     return found === undefined || found.note === '' ? [] : [`**${found.name}.** ${found.note}`];
@@ -127,10 +131,10 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     ruler: rulerOf(guide, look, pictures),
     card: card === undefined ? undefined : { href: card.portrait.address, text: word('card to keep') },
     change: { href: tryHref(look.look.worn.map(({ piece }) => piece)), text: word('try this') },
-    wearIt: look.wearIt.filter(({ key }) => key !== 'wear it outdoors').map(say),
+    wearIt: look.wearIt.filter((said) => !isOnTape(look, said)).map(say),
     words: {
       wearIt: word('wear it when'),
-      comfort: word('comfortable between', { low: lowC, high: highC }),
+      comfort: word('comfortable between', { low: lowC, high: highC, activity }),
       comfortMeans: word('comfort means'),
       layers: word('layers heading'),
       trip: word('on this trip'),

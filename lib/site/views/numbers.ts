@@ -75,8 +75,7 @@ export const looksOfDay = (
       .filter((planned) => planned.look?.id === look.id)
       .flatMap((planned) => brief.occasions.find(({ id }) => id === planned.occasion) ?? [])
       .find(({ setting }) => setting.where === 'outdoors');
-    const { lowC, highC } =
-      outside === undefined ? outdoors : lookComfort(look, byId, outside.activity, 'outdoors', outdoors.feels);
+    const { lowC, highC } = lookComfort(look, byId, outside?.activity ?? 'strolling', 'outdoors', outdoors.feels);
     return { number, lowC, highC };
   });
 };

@@ -1,18 +1,5 @@
 import type { Formats } from '../formats.ts';
-
-const WHILE: Readonly<Record<string, string>> = {
-  resting: 'resting',
-  sitting: 'sitting',
-  travelling: 'travelling',
-  standing: 'standing',
-  'strolling indoors': 'strolling indoors',
-  strolling: 'strolling',
-  walking: 'walking',
-  'brisk walking': 'walking briskly',
-  dancing: 'dancing',
-  swimming: 'swimming',
-};
-const doing = (activity: string): string => WHILE[activity] ?? activity;
+import { doing } from './doing.ts';
 
 const PARTS: Readonly<Record<string, string>> = { thighs: 'thighs', calves: 'lower legs' };
 

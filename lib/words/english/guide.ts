@@ -1,5 +1,6 @@
 import type { Formats } from '../formats.ts';
 import { capital, lower } from '../letters.ts';
+import { doingThere } from './doing.ts';
 
 /** English sentences of the guide itself: names of looks and when to wear them. */
 export const guide = {
@@ -8,10 +9,10 @@ export const guide = {
   'wear it also for': (v: { occasions: string[] }, f: Formats) => `Also for ${f.list(v.occasions)}.`,
   'wear it anywhere': (v: { low: string; high: string }) =>
     capital(v.low === v.high ? `${v.low}.` : `${v.low} to ${v.high}.`),
-  'wear it outdoors': (v: { low: number; high: number }, f: Formats) =>
-    `Outdoors on foot ${f.celsiusRange(v.low, v.high)}, layers on or off.`,
-  'wear it indoors': (v: { low: number; high: number }, f: Formats) =>
-    `Sitting indoors ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it outdoors': (v: { low: number; high: number; activity: string }, f: Formats) =>
+    `Outdoors while ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}, layers on or off.`,
+  'wear it indoors': (v: { low: number; high: number; activity: string }, f: Formats) =>
+    `Indoors while ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
   'wear it by water': () => 'For swimming and by the water.',
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
   /** The air an occasion was dressed for, so that nobody takes it for what the look is good for. */

@@ -1,5 +1,6 @@
 import type { Formats } from '../formats.ts';
 import { capital } from '../letters.ts';
+import { doing } from './doing.ts';
 
 const NEEDS: Readonly<Record<string, string>> = {
   swim: 'swimming',
@@ -19,8 +20,6 @@ const BARE: Readonly<Record<string, string>> = {
   'head covered': 'it leaves the head bare',
 };
 const needWords = (need: string): string => NEEDS[need] ?? need;
-const doing = (activity: string): string =>
-  activity === 'brisk walking' ? 'walking briskly' : activity === 'swimming' ? 'swimming' : activity;
 
 /** The first few of a list, and how many more. */
 const FEW = 4;

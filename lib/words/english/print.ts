@@ -1,5 +1,6 @@
 import type { Formats } from '../formats.ts';
 import { capital, lower } from '../letters.ts';
+import { doingThere } from './doing.ts';
 
 /** English sentences of the print room. */
 export const print = {
@@ -167,7 +168,8 @@ export const print = {
     'This booklet helps you dress; it gives no medical advice. For health, allergies, sun, cold and uneven ground follow local advice and ask your doctor or pharmacist; for baggage ask your carrier.',
   'looks counted': ({ layered, complete }: { layered: string; complete: string }) =>
     `${layered} layered looks, ${complete} with shoes and accessories`,
-  'good between': ({ low, high }: { low: number; high: number }, f: Formats) => `outdoors ${f.celsiusRange(low, high)}`,
+  'good between': ({ low, high, activity }: { low: number; high: number; activity: string }, f: Formats) =>
+    `outdoors while ${doingThere(activity)} ${f.celsiusRange(low, high)}`,
   'colours of piece': ({ colours }: { colours: readonly string[] }, f: Formats) => f.list(colours),
   'piece drawing': ({ name, colour }: { name: string; colour: string }) => `Drawing of ${name}, ${colour}.`,
   'piece photo': ({ name }: { name: string }) => `Photograph of ${name}.`,

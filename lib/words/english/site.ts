@@ -1,5 +1,6 @@
 import type { Formats } from '../formats.ts';
 import { lower } from '../letters.ts';
+import { doingThere } from './doing.ts';
 
 const looks = (count: number | string, f: Formats): string =>
   f.plural(Number(count), { one: '# look', other: '# looks' });
@@ -86,9 +87,9 @@ export const site = {
     `Look for ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
   'look of any day': () => 'A look for any day it suits',
   'wear it when': () => 'Wear it when',
-  'comfortable between': (v: { low: number; high: number }, f: Formats) =>
-    `Outdoors on foot, ${f.celsiusRange(v.low, v.high)}`,
-  'comfort means': () => 'Strolling in shade and a light breeze, from every layer on to every layer off.',
+  'comfortable between': (v: { low: number; high: number; activity: string }, f: Formats) =>
+    `Outdoors while ${doingThere(v.activity)}, ${f.celsiusRange(v.low, v.high)}`,
+  'comfort means': () => 'In shade and a light breeze, from every layer on to every layer off.',
   'about degrees': () => 'How the degrees are found',
   'by the water': () => 'by the water',
   'layers heading': () => 'Layers',

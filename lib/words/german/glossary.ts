@@ -47,6 +47,9 @@ export const doing = lookUp({
   swimming: 'Schwimmen',
 } satisfies Record<ActivityId, string>);
 
+/** The same where it is already said that it is indoors. */
+export const doingThere = (activity: string): string => doing(activity).replace(/ drinnen$/u, '');
+
 /** Places of a look, to follow "als", "für" or a colon. */
 export const place = lookUp({
   'one-piece': 'Kleid oder Overall',

@@ -1,6 +1,6 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
-import { dress } from './glossary.ts';
+import { doing, doingThere, dress } from './glossary.ts';
 import { quoted } from './sentence.ts';
 
 /** German sentences of the guide itself. Nouns keep their capital, so names in a title stay as they are written. */
@@ -10,8 +10,8 @@ export const guide = {
   'wear it also for': (v, f) => `Auch für ${f.list(v.occasions.map(quoted))}.`,
   'wear it anywhere': (v) =>
     v.low === v.high ? `Dresscode ${dress(v.low)}.` : `Dresscode ${dress(v.low)} bis ${dress(v.high)}.`,
-  'wear it outdoors': (v, f) => `Draußen zu Fuß ${f.celsiusRange(v.low, v.high)}, je nach Lagen.`,
-  'wear it indoors': (v, f) => `Drinnen im Sitzen ${f.celsiusRange(v.low, v.high)}.`,
+  'wear it outdoors': (v, f) => `Draußen beim ${doing(v.activity)} ${f.celsiusRange(v.low, v.high)}, je nach Lagen.`,
+  'wear it indoors': (v, f) => `Drinnen beim ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
   'wear it by water': () => 'Zum Schwimmen und am Wasser.',
   'photo not used': (v) => `Foto nicht verwendet: ${quoted(v.piece)} (${v.why}).`,
   'day outdoors': (v, f) => `${f.date(v.date)}, draußen ${f.celsiusRange(v.low, v.high)} erwartet`,

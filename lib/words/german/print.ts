@@ -1,7 +1,7 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
 import { colourWords } from './colours.ts';
-import { dress } from './glossary.ts';
+import { doing, dress } from './glossary.ts';
 import { journeyPlural, journeyWord } from './journeys.ts';
 import { DAYS, forms, OCCASIONS, PIECES, quoted } from './sentence.ts';
 
@@ -152,7 +152,7 @@ export const print = {
   'cautions closing': () =>
     'Dieses Heft hilft beim Anziehen und gibt keinen medizinischen Rat. Bei Gesundheit, Allergien, Sonne, Kälte und unebenem Boden gelten die örtlichen Hinweise; fragen Sie in Arztpraxis oder Apotheke nach, beim Gepäck das Beförderungsunternehmen.',
   'looks counted': (v) => `${v.layered} Looks mit Schichten, ${v.complete} mit Schuhen und Accessoires`,
-  'good between': (v, f) => `draußen ${f.celsiusRange(v.low, v.high)}`,
+  'good between': (v, f) => `draußen beim ${doing(v.activity)} ${f.celsiusRange(v.low, v.high)}`,
   'colours of piece': (v, f) => f.list(colourWords(v.colours)),
   'piece drawing': (v) => `Zeichnung: ${v.name}, ${v.colour}.`,
   'piece photo': (v) => `Foto: ${v.name}.`,

@@ -1,6 +1,6 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
-import { dress } from './glossary.ts';
+import { doing, dress } from './glossary.ts';
 import { LOOKS, PIECES } from './sentence.ts';
 
 const SKY: Readonly<Record<string, string>> = {
@@ -63,8 +63,8 @@ export const site = {
   'look for': (v, f) => `Look für ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
   'look of any day': () => 'Ein Look für jeden Tag, zu dem er passt',
   'wear it when': () => 'Wann er passt',
-  'comfortable between': (v, f) => `Draußen zu Fuß, ${f.celsiusRange(v.low, v.high)}`,
-  'comfort means': () => 'Beim Bummeln im Schatten und bei leichtem Wind, von allen Schichten bis zu keiner.',
+  'comfortable between': (v, f) => `Draußen beim ${doing(v.activity)}, ${f.celsiusRange(v.low, v.high)}`,
+  'comfort means': () => 'Im Schatten und bei leichtem Wind, von allen Schichten bis zu keiner.',
   'about degrees': () => 'Woher die Grade kommen',
   'by the water': () => 'am Wasser',
   'layers heading': () => 'Schichten',

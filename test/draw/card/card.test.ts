@@ -105,7 +105,7 @@ describe('card', () => {
   it('never tears a range of figures over two lines', async () => {
     // however long the words before it are, and so wherever a line ends
     for (let letters = 1; letters < 40; letters += 3) {
-      const wear = `${'m'.repeat(letters)} Casual to smart casual. Outdoors on foot 17–28 °C, layers on or off.`;
+      const wear = `${'m'.repeat(letters)} Casual to smart casual. Outdoors while strolling 17–28 °C, layers on or off.`;
       const { words } = await drawCard(cardOf({ format: 'landscape', wear, pieces: [] }), fonts);
       const at = words.findIndex(({ text }) => text === '17');
       expect(words.slice(at, at + 3).map(({ text }) => text)).toEqual(['17', '–', '28']);
