@@ -1,25 +1,23 @@
 import type { Look, Occasion, Piece, Weather } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
+import type { BeyondClothes } from './limit.ts';
 import type { Air } from './required.ts';
 import { shadesEyes, shadesFace, sunCover, uvBand } from './sun.ts';
 import { ofOccasion } from './trip-cautions.ts';
 
-/** Below this outdoors the guide speaks of cold, and of no city clothes at all. Own choice, on the careful side. */
+/** Below this outdoors the guide speaks of cold. Own choice, on the careful side. */
 const COLD_CAUTION_C = 0;
-const BEYOND_TRAVEL_CLOTHES_C = -20;
 /** From here outdoors the guide speaks of heat. Own choice, on the careful side. */
 const HEAT_CAUTION_C = 30;
 
-/** True where it is so cold that no look from a travel bag serves. */
-export const isBeyondTravelClothes = ({ where }: Occasion['setting'], air: Air | undefined): boolean =>
-  where === 'outdoors' && air !== undefined && air.lowC <= BEYOND_TRAVEL_CLOTHES_C;
-
 export interface CautionQuestion {
-  readonly occasion: Pick<Occasion, 'setting' | 'needs'>;
+  readonly occasion: Pick<Occasion, 'setting' | 'needs' | 'activity'>;
   readonly air?: Air;
   readonly weather?: Weather;
   readonly uvIndex?: number;
   readonly look?: Look;
+  /** Set where no clothes of the bag are warm enough. */
+  readonly beyondClothes?: BeyondClothes | undefined;
   readonly pieces: ReadonlyMap<string, Piece>;
 }
 
@@ -104,8 +102,10 @@ export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
   const { occasion, air, weather } = question;
   if (occasion.setting.where === 'indoors') return [];
   const cautions: Phrase[] = [];
-  if (air !== undefined && isBeyondTravelClothes(occasion.setting, air)) {
+  if (air !== undefined && question.beyondClothes === 'altogether') {
     cautions.push(phrase('comfort', 'beyond travel clothes', { low: air.lowC }));
+  } else if (air !== undefined && question.beyondClothes === 'keeping still') {
+    cautions.push(phrase('comfort', 'too cold to keep still', { low: air.lowC, activity: occasion.activity }));
   } else if (air !== undefined && air.lowC <= COLD_CAUTION_C) {
     cautions.push(phrase('comfort', 'cold caution', { low: air.lowC }));
   }

@@ -2,7 +2,6 @@ export {
   type CautionQuestion,
   cautionsFor,
   cautionsOfDay,
-  isBeyondTravelClothes,
   skyOf,
   strongestCautions,
 } from './cautions.ts';
@@ -30,6 +29,7 @@ export {
   weatherOn,
 } from './day-weather.ts';
 export { type ColdExposure, requiredGarments, requiredInsulation } from './ireq.ts';
+export { type BeyondClothes, beyondTravelClothes, WARMEST_TRAVEL_CLO } from './limit.ts';
 export { comfortInWords, feelsInWords, lookComfort, ORDINARY_AIR } from './look-comfort.ts';
 export { NORMALS_HEADER, type Normals, normalWeather, parseNormals } from './normals.ts';
 export { cloBandFromPmv, cloForPmv, pmv, ppd, relativeAirMs, type Surroundings } from './pmv.ts';

@@ -1,21 +1,39 @@
-import { airOf, isBeyondTravelClothes, placeOf } from '../comfort/index.ts';
-import type { Brief, Capsule, Finding, Occasion, Piece, Plan } from '../model/index.ts';
-import { phrase } from '../words/index.ts';
+import type { Brief, Capsule, Finding, Piece, Plan } from '../model/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
+import { type Moment, momentsOf } from './moments.ts';
 
-const isTooCold = (brief: Brief, occasion: Occasion): boolean =>
-  isBeyondTravelClothes(occasion.setting, airOf(occasion, placeOf(brief, occasion)));
+/** What is said where nothing that was tried mends it: of the cold what to do about it, since no other piece would. */
+const unmended = (moment: Moment | undefined, lacks: readonly Phrase[]): Phrase => {
+  if (moment?.beyondClothes === 'altogether') return phrase('plan', 'too cold for clothes mend', {});
+  const isColdOutside =
+    moment?.occasion.setting.where === 'outdoors' && lacks.some(({ key }) => key === 'lacks warmth');
+  return phrase('plan', isColdOutside ? 'too cold to keep still mend' : 'no mend found', {});
+};
 
-/** What the plan could not do, one finding an occasion, with the first mend; cold beyond clothes is told of the brief. */
+/** What the plan could not do, one finding an occasion, with the first mend. */
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
+  const moments = new Map(momentsOf(brief, plan.traveller).map((moment) => [moment.occasion.id, moment]));
   return plan.unserved.flatMap(({ occasion: id, nearest, lacks, mends }): readonly Finding[] => {
-    const occasion = brief.occasions.find((other) => other.id === id);
-    if (occasion !== undefined && isTooCold(brief, occasion)) return [];
-    const [mend = phrase('plan', 'no mend found', {}), ...others] = mends.map(({ what }) => what);
-    const message = phrase('plan', 'unserved', { occasion: occasion?.what ?? id, on: occasion?.on ?? brief.from });
+    const moment = moments.get(id);
+    const about = moment === undefined ? [] : [moment.occasion];
+    const said = { occasion: moment?.occasion.what ?? id, on: moment?.occasion.on ?? brief.from };
+    const low = moment?.air?.lowC ?? 0;
+    const [mend = unmended(moment, lacks), ...others] = mends.map(({ what }) => what);
     const unserved: Finding = {
-      ...finding('error', 'unserved-occasion', message, mend, brief, occasion === undefined ? [] : [occasion]),
+      ...(moment?.beyondClothes === undefined
+        ? finding('error', 'unserved-occasion', phrase('plan', 'unserved', said), mend, brief, about)
+        : finding(
+            'error',
+            'too-cold-for-clothes',
+            moment.beyondClothes === 'altogether'
+              ? phrase('plan', 'too cold for clothes', { ...said, low })
+              : phrase('plan', 'too cold to keep still', { ...said, low, activity: moment.occasion.activity }),
+            mend,
+            brief,
+            about,
+          )),
       reason:
         nearest === undefined
           ? phrase('plan', 'what is lacking', { lacks })

@@ -1,11 +1,11 @@
-import { airOf, isBeyondTravelClothes, placeOf, sunDuring, sunNeverRises } from '../comfort/index.ts';
+import { airOf, placeOf, sunDuring, sunNeverRises } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
 import { findingsOfHours } from './findings-of-hours.ts';
 
 const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
-  const { what, on, needs, setting, activity } = occasion;
+  const { what, on, needs, activity } = occasion;
   const found: Finding[] = [];
   const say = (level: Finding['level'], rule: string, message: Phrase, mend: Phrase): void => {
     found.push(finding(level, rule, message, mend, brief, [occasion]));
@@ -28,9 +28,6 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   if (air === undefined) {
     const message = phrase('plan', 'missing weather', { occasion: what, place: place?.name ?? '' });
     say('warning', 'missing-weather', message, phrase('plan', 'missing weather mend', {}));
-  } else if (isBeyondTravelClothes(setting, air)) {
-    const message = phrase('plan', 'too cold for clothes', { occasion: what, low: air.lowC });
-    say('error', 'too-cold-for-clothes', message, phrase('plan', 'too cold for clothes mend', {}));
   }
   if (place !== undefined && needs.includes('sun') && sunNeverRises(on, place)) {
     const message = phrase('plan', 'no sun', { occasion: what, place: place.name });

@@ -48,8 +48,11 @@ interface Gate {
 const mendsFor = async (question: MendQuestion, index: number): Promise<readonly PlanMend[]> => {
   const { brief, problem, pools, assignment, solver } = question;
   const moment = problem.moments[index];
-  if (moment === undefined || moment.beyondClothes) return [];
-  const ways = waysToServe(question, moment, question.fixed.has(index));
+  if (moment === undefined) return [];
+  const ways = waysToServe(question, moment, question.fixed.has(index)).filter(
+    // in such cold only warmer clothes are a way out, and no leniency
+    ({ changes }) => moment.beyondClothes === undefined || changes.every(({ kind }) => kind === 'piece'),
+  );
   const builder = buildProgramme();
   const gates = new Map<string, Gate>();
   const gate = (change: Opening): number => {

@@ -1,9 +1,11 @@
 import {
   type Air,
   airOf,
+  type BeyondClothes,
+  beyondTravelClothes,
+  type ComfortQuestion,
   endHour,
   feelsOf,
-  isBeyondTravelClothes,
   placeOf,
   type RequiredClo,
   requiredClo,
@@ -36,8 +38,8 @@ export interface Moment {
   readonly swims: boolean;
   /** How the traveller feels where most people are comfortable. */
   readonly feels?: Feels | undefined;
-  /** So cold outdoors that no look serves, not even one the stylist fixed. */
-  readonly beyondClothes: boolean;
+  /** Set where it is so cold outdoors that clothes for travelling do not do, unless pieces are warmer than their kind. */
+  readonly beyondClothes?: BeyondClothes | undefined;
   readonly restriction: LookRestriction;
 }
 
@@ -77,21 +79,21 @@ export const restrictionOf = (
   ...(heelCmAtMost === undefined ? {} : { heelCmAtMost }),
 });
 
+type Asking = Pick<Moment, 'occasion' | 'sunElevation' | 'feels'>;
+
+const questionAt = ({ occasion, sunElevation, feels }: Asking, air: Air, offC = 0): ComfortQuestion => ({
+  setting: occasion.setting,
+  activity: occasion.activity,
+  air: { ...air, lowC: air.lowC + offC, highC: air.highC - offC },
+  dress: occasion.dress,
+  swims: occasion.needs.includes('swim'),
+  feels,
+  ...(sunElevation === undefined ? {} : { sunElevation }),
+});
+
 /** What the air of an occasion asks for; `offC` moves the cold end up and the warm end down by that many degrees. */
-export const requiredAt = (
-  { occasion, sunElevation, feels }: Pick<Moment, 'occasion' | 'sunElevation' | 'feels'>,
-  air: Air,
-  offC = 0,
-): RequiredClo =>
-  requiredClo({
-    setting: occasion.setting,
-    activity: occasion.activity,
-    air: { ...air, lowC: air.lowC + offC, highC: air.highC - offC },
-    dress: occasion.dress,
-    swims: occasion.needs.includes('swim'),
-    feels,
-    ...(sunElevation === undefined ? {} : { sunElevation }),
-  });
+export const requiredAt = (moment: Asking, air: Air, offC = 0): RequiredClo =>
+  requiredClo(questionAt(moment, air, offC));
 
 const momentOf = (brief: Brief, occasion: Occasion, feels: Feels | undefined): Moment => {
   const place = placeOf(brief, occasion);
@@ -113,7 +115,10 @@ const momentOf = (brief: Brief, occasion: Occasion, feels: Feels | undefined): M
     ...(sunElevation === undefined ? {} : { sunElevation, uvIndex: uvIndex(sunElevation) }),
     swims: occasion.needs.includes('swim'),
     feels,
-    beyondClothes: isBeyondTravelClothes(occasion.setting, air),
+    beyondClothes:
+      air === undefined
+        ? undefined
+        : beyondTravelClothes(questionAt({ occasion, sunElevation, feels }, air, occasion.degreesOff)),
     restriction: restrictionOf(occasion, required, brief.avoid.heelCmOver),
   };
 };

@@ -1,3 +1,4 @@
+import { cloOfLook } from '../comfort/index.ts';
 import type { Capsule, Piece } from '../model/index.ts';
 import {
   ASKED,
@@ -26,7 +27,12 @@ const onceEach = (candidates: readonly Candidate[]): readonly Candidate[] => {
   });
 };
 
-/** Every occasion's pool. A fixed look is its occasion's only one; beyond the cold of travel clothes there is none. */
+/** In cold beyond travel clothes a look the stylist fixed is worn only when it is warm enough, since it would be a danger. */
+const isDangerous = ({ beyondClothes, required }: Moment, { look }: Candidate, pieces: readonly Piece[]): boolean =>
+  beyondClothes !== undefined &&
+  cloOfLook(look, new Map(pieces.map((piece) => [piece.id, piece]))).on < (required?.min ?? 0);
+
+/** Every occasion's pool. A fixed look is its occasion's only one. */
 export const poolsFor = (
   source: LookSource,
   moments: readonly Moment[],
@@ -35,11 +41,11 @@ export const poolsFor = (
 ): readonly Pool[] => {
   const favourites = capsule.favourites.map(({ pieces: worn }) => worn);
   return moments.map((moment) => {
-    if (moment.beyondClothes) return { candidates: [], complete: true };
     const fixed = fixedFor(capsule, moment);
     if (fixed !== undefined) {
       const candidate = fixedCandidate(source, moment, fixed);
-      return { candidates: candidate === undefined ? [] : [candidate], complete: true };
+      const isWorn = candidate !== undefined && !isDangerous(moment, candidate, pieces);
+      return { candidates: isWorn ? [candidate] : [], complete: true };
     }
     const later = leftForLater(moment, pieces);
     const bareRestriction = withoutPieces(moment.restriction, later);

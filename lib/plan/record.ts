@@ -83,7 +83,7 @@ const plannedOccasion = (
       ...(air === undefined ? {} : { air }),
       ...(weather === undefined ? {} : { weather }),
       ...(uvIndex === undefined ? {} : { uvIndex }),
-      ...(look === undefined ? {} : { look }),
+      ...(look === undefined ? { beyondClothes: moment.beyondClothes } : { look }),
     }),
     ...(misses.length === 0 ? {} : { misses }),
   };

@@ -136,12 +136,14 @@ export const nearestLook = (
 ): Nearest => {
   const moment = problem.moments[index];
   if (moment === undefined) return { lacks: [] };
-  if (moment.beyondClothes) return { lacks: [phrase('plan', 'beyond travel clothes', { low: moment.air?.lowC ?? 0 })] };
   const candidates = pools[index]?.candidates ?? [];
   const blocked = candidates
     .map((candidate) => ({ candidate, lacks: conflictsOf(problem, assignment, index, candidate) }))
     .sort((a, b) => a.lacks.length - b.lacks.length)[0];
   if (blocked !== undefined) return { look: blocked.candidate.look, lacks: blocked.lacks };
+  if (moment.beyondClothes === 'altogether') {
+    return { lacks: [phrase('plan', 'beyond travel clothes', { low: moment.air?.lowC ?? 0 })] };
+  }
   if (fixedPieces !== undefined) {
     return { lacks: [phrase('plan', 'fixed look is none', {}), ...source.explain(fixedPieces).reasons] };
   }

@@ -60,13 +60,25 @@ const COAT_COVERS: Readonly<Record<Length, number>> = {
   floor: 79,
 };
 
+/** What a garment is filled with, whatever it is covered with. */
+const FILLINGS: ReadonlySet<FabricId> = new Set<FabricId>(['down', 'quilted']);
+
+/** A down jacket to the hip, clo. Source: ISO 9920 garment list. No filling makes a coat of that length warmer. */
+const DOWN_TO_THE_HIP_CLO = 0.55;
+
 /**
  * Insulation I_clu, clo: the table's value for the kind, scaled by how much warmer the cloth is than the kind's usual
- * one, and a coat by its length: ISO 9920 lets insulation grow with the share of the body covered (from memory).
+ * one, and a coat by its length: ISO 9920 lets insulation grow with the share of the body covered (from memory). A coat
+ * with a filling is at most as warm as a down jacket of its length, or as its kind where that is warmer already.
  */
 export const estimateClo = (kind: Kind, fabric: FabricId, length: Length = kind.length): Measure => {
-  const covered = kind.group === 'coats' ? COAT_COVERS[length] / COAT_COVERS[kind.length] : 1;
-  return estimate(kind.clo[0] * ratio(fabric, kind, 'warmth') * covered, UNCERTAINTY.clo, kind.clo[1], 3);
+  const isCoat = kind.group === 'coats';
+  const isFilled = isCoat && FILLINGS.has(fabric);
+  const covered = isCoat ? COAT_COVERS[length] / COAT_COVERS[kind.length] : 1;
+  const usual = kind.clo[0] * covered;
+  const scaled = usual * ratio(fabric, kind, 'warmth');
+  const inDown = isFilled ? (DOWN_TO_THE_HIP_CLO * COAT_COVERS[length]) / COAT_COVERS.hip : Number.POSITIVE_INFINITY;
+  return estimate(Math.min(scaled, Math.max(usual, inDown)), UNCERTAINTY.clo, kind.clo[1], 3);
 };
 
 /** Wears between washes. */
@@ -86,9 +98,6 @@ export const FABRIC_WORDS: readonly string[] = [...new Set(NAMES.map(({ word }) 
 const paddedWords = (text: string): string => ` ${text.toLowerCase().replaceAll(/[^\p{L}-]+/gu, ' ')} `;
 
 const namesIn = (padded: string): (typeof NAMES)[number][] => NAMES.filter(({ word }) => padded.includes(` ${word} `));
-
-/** What a garment is filled with, whatever it is covered with. */
-const FILLINGS: ReadonlySet<FabricId> = new Set<FabricId>(['down', 'quilted']);
 
 /** The cloth of a piece as it is described: that of its kind when nothing is said, and where a filled kind names its filling beside the shell. */
 export const fabricOf = (kind: Kind, text = ''): FabricId => {

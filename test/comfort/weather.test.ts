@@ -205,12 +205,16 @@ describe('cautions', () => {
   });
 
   it('speaks of cold and of cold beyond clothes', () => {
-    const cold = (lowC: number) =>
-      said({ occasion: occasion({}), air: { lowC, highC: lowC + 3, windMs: 2, humidityPercent: 50 }, ...sandals }).join(
-        '\n',
-      );
+    const cold = (lowC: number, beyondClothes?: 'keeping still' | 'altogether') =>
+      said({
+        occasion: occasion({ activity: 'standing' }),
+        air: { lowC, highC: lowC + 3, windMs: 2, humidityPercent: 50 },
+        ...sandals,
+        beyondClothes,
+      }).join('\n');
     expect(cold(-4)).toMatch(/-4.*doctor/);
-    expect(cold(-40)).toMatch(/no clothes in a travel bag are enough/);
+    expect(cold(-40, 'altogether')).toMatch(/no clothes in a travel bag are enough/);
+    expect(cold(-12, 'keeping still')).toMatch(/-12.*warm enough for standing\. Keep it short.*doctor/);
     expect(cold(8)).toBe('');
   });
 

@@ -111,7 +111,7 @@ describe('findings of a brief', () => {
       ],
       occasions: [occasion('2027-12-19', 'Walk', { ...outdoors, needs: ['sun'] })],
     });
-    expect(rules(trip)).toEqual(['too-cold-for-clothes', 'no-sun']);
+    expect(rules(trip)).toEqual(['no-sun']);
   });
 
   it('reports an occasion that asks for sun after dark', () => {

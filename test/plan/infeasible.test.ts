@@ -10,6 +10,16 @@ const WARDROBE: Written['wardrobe'] = {
   boots: ['lace-up boots', 'brown', 'dress: casual to smart casual'],
   swimsuit: ['swimsuit', 'navy', 'care: {wash: 30, dry hours: 12}'],
 };
+const WINTER: Written['wardrobe'] = {
+  rollneck: ['roll-neck', 'grey'],
+  fleece: ['fleece jacket', 'grey'],
+  trousers: ['corduroy trousers', 'brown'],
+  leggings: ['thermal leggings', 'black'],
+  down: ['down jacket', 'navy'],
+  boots: ['snow boots', 'black'],
+  beanie: ['beanie', 'grey'],
+  gloves: ['gloves', 'grey'],
+};
 const CAPSULE = ['title: Plain', 'pieces: [shirt, jumper, chinos, coat, boots, swimsuit]'];
 const MILD = 'weather: {low: 8, high: 18}';
 const OUTDOORS = 'dress: casual, where: outdoors, activity: walking';
@@ -55,6 +65,34 @@ describe('trips that cannot be as they are written, from file to message', () =>
     expect(plan).not.toMatch(NO_STACK);
     // no degree off comfortable and no piece of this wardrobe would do
     expect(plan).not.toMatch(/Accept “Ice walk”/);
+  });
+
+  it('standing in hard frost: no other piece is asked for, but what helps', async () => {
+    const lights = (low: number, wardrobe: Written['wardrobe']) =>
+      withContent(
+        {
+          wardrobe: { ...WINTER, ...wardrobe },
+          brief: brief(`weather: {low: ${low}, high: ${low + 4}}`, [
+            'what: Northern lights, on: 2027-12-19, at: evening, dress: casual, where: outdoors, activity: standing',
+          ]),
+          capsule: ['title: Winter', `pieces: [${Object.keys({ ...WINTER, ...wardrobe }).join(', ')}]`],
+        },
+        async (folder) => {
+          const check = await run(['check', '--content', folder]);
+          const plan = await run(['plan', 'trip/plain', '--content', folder]);
+          return check.out + check.err + plan.out + plan.err;
+        },
+      );
+    const cold = await lights(-12, {});
+    expect(cold).toMatch(/\[too-cold-for-clothes\] “Northern lights” may be as cold as -\d+°C: no travel look serves/);
+    expect(cold).toContain('Keep it short or move about, or buy or hire clothing made for such cold.');
+    expect(cold).toMatch(/At -\d+°C no clothes in a travel bag are warm enough for standing\./);
+    expect(cold).not.toContain('choose another piece');
+    expect(cold).not.toContain('Accept “Northern lights”');
+    // what a stylist hires, with its insulation written down, is worn
+    const hired = await lights(-12, { suit: ['parka', 'red', 'clo: 2.2'] });
+    expect(hired).not.toContain('too-cold-for-clothes');
+    expect(hired).toMatch(/Northern lights[\s\S]*suit/);
   });
 
   it('polar night: no sun where sun is asked for', async () => {

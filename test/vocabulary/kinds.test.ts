@@ -120,6 +120,15 @@ describe('the fabrics', () => {
     expect(estimateClo(KINDS['midi skirt'], KINDS['midi skirt'].fabric, 'mini').value).toBe(KINDS['midi skirt'].clo[0]);
   });
 
+  it('are in a filling no warmer than the down jacket of the table, and near the filled trousers', () => {
+    // Source: ISO 9920 garment list, down jacket 0.55 and parka 0.70, a coat already filled.
+    expect(estimateClo(KINDS.parka, 'down').value).toBe(KINDS.parka.clo[0]);
+    expect(estimateClo(KINDS['rain jacket'], 'down').value).toBeLessThanOrEqual(KINDS['down jacket'].clo[0]);
+    expect(estimateClo(KINDS['rain jacket'], 'quilted').value).toBeGreaterThan(KINDS['rain jacket'].clo[0]);
+    // Source: ISO 7730:2005 Table C.2, trousers of fibre pelt 0.35 (from memory)
+    expect(Math.abs(estimateClo(KINDS['walking trousers'], 'quilted').value - 0.35)).toBeLessThanOrEqual(0.05);
+  });
+
   it('do not guess a cloth they do not know', () => {
     expect(fabricNamed('moonlight')).toBeUndefined();
   });

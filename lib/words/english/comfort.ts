@@ -48,6 +48,8 @@ export const comfort = {
     `It may be as cold as ${f.celsius(v.low)}. Keep head, hands and feet covered and dry, warm up indoors often, and follow local cold warnings; with a heart, lung or circulation condition, ask a doctor first.`,
   'beyond travel clothes': (v: { low: number }, f: Formats) =>
     `At ${f.celsius(v.low)} no clothes in a travel bag are enough. Stay indoors, or get cold-weather clothing and advice from people who know the place; follow local warnings. Frostbite is a medical emergency.`,
+  'too cold to keep still': (v: { low: number; activity: string }, f: Formats) =>
+    `At ${f.celsius(v.low)} no clothes in a travel bag are warm enough for ${doing(v.activity)}. Keep it short, move about, warm up indoors in between, or hire clothing made for such cold; follow local cold warnings, and with a heart, lung or circulation condition ask a doctor first.`,
   'heat caution': (v: { high: number }, f: Formats) =>
     `It may reach ${f.celsius(v.high)}. Drink water, keep to the shade, rest in the hottest hours and follow local heat warnings; with a medical condition, ask a doctor first.`,
   'wet ground': () => 'The ground may be wet and slippery: wear soles that grip and take your time.',

@@ -40,6 +40,8 @@ export const comfort = {
     `Es kann bis ${f.celsius(v.low)} kalt werden. Kopf, Hände und Füße bedeckt und trocken halten, sich oft drinnen aufwärmen und örtliche Kältewarnungen beachten; bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
   'beyond travel clothes': (v, f) =>
     `Bei ${f.celsius(v.low)} reicht keine Kleidung aus einem Reisegepäck. Drinnen bleiben oder Kälteschutzkleidung und Rat von Ortskundigen holen; örtliche Warnungen beachten. Erfrierungen sind ein medizinischer Notfall.`,
+  'too cold to keep still': (v, f) =>
+    `Bei ${f.celsius(v.low)} reicht beim ${doing(v.activity)} keine Kleidung aus einem Reisegepäck. Kurz bleiben, in Bewegung bleiben, sich zwischendurch drinnen aufwärmen oder Kleidung für solche Kälte leihen; örtliche Kältewarnungen beachten, bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
   'heat caution': (v, f) =>
     `Es kann bis ${f.celsius(v.high)} heiß werden. Wasser trinken, im Schatten bleiben, in den heißesten Stunden ausruhen und örtliche Hitzewarnungen beachten; bei Erkrankungen vorher ärztlichen Rat einholen.`,
   'wet ground': () => 'Der Boden kann nass und rutschig sein: griffige Sohlen tragen und sich Zeit lassen.',
