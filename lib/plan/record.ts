@@ -35,8 +35,6 @@ const reasonsFor = (
     ...namesOf(carried, pieces),
     ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
   ];
-  const missed = missedInside(moment, look, pieces);
-  if (missed.length > 0) reasons.push(phrase('plan', 'cool inside', { coats: missed.map(({ name }) => name) }));
   if (onTheWay.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
     reasons.push(phrase('plan', 'for the way', { layers: onTheWay, low: weather.lowC }));
   } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));
@@ -55,6 +53,12 @@ const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): rea
         return reason;
       })
     : [];
+
+/** What a look is too cool for in a room, in words. */
+const coolInside = (moment: Moment, look: Look | undefined, pieces: ReadonlyMap<string, Piece>): readonly Phrase[] => {
+  const missed = look === undefined ? [] : missedInside(moment, look, pieces);
+  return missed.length === 0 ? [] : [phrase('plan', 'cool inside', { coats: missed.map(({ name }) => name) })];
+};
 
 const plannedOccasion = (
   problem: PlanProblem,
@@ -77,14 +81,17 @@ const plannedOccasion = (
     ...(uvIndex === undefined ? {} : { uvIndex }),
     reasons:
       look === undefined || candidate === undefined ? [] : reasonsFor(moment, candidate, look, layers.carried, pieces),
-    cautions: cautionsFor({
-      occasion,
-      pieces,
-      ...(air === undefined ? {} : { air }),
-      ...(weather === undefined ? {} : { weather }),
-      ...(uvIndex === undefined ? {} : { uvIndex }),
-      ...(look === undefined ? { beyondClothes: moment.beyondClothes } : { look }),
-    }),
+    cautions: [
+      ...coolInside(moment, look, pieces),
+      ...cautionsFor({
+        occasion,
+        pieces,
+        ...(air === undefined ? {} : { air }),
+        ...(weather === undefined ? {} : { weather }),
+        ...(uvIndex === undefined ? {} : { uvIndex }),
+        ...(look === undefined ? { beyondClothes: moment.beyondClothes } : { look }),
+      }),
+    ],
     ...(misses.length === 0 ? {} : { misses }),
   };
 };

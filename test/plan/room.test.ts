@@ -58,10 +58,10 @@ describe('in a room', () => {
   });
 
   it('never sits in the coat, and says that the look is cool without it', async () => {
-    const { worn, layersOn, layersCarried, reasons, found } = await planned([DRESS, SHOES, COAT], inARoomOf(22));
+    const { worn, layersOn, layersCarried, cautions, found } = await planned([DRESS, SHOES, COAT], inARoomOf(22));
     expect(worn).toContain('coat');
     expect([layersOn, layersCarried]).toEqual([[], ['coat']]);
-    expect(reasons?.map(({ key }) => key)).toContain('cool inside');
+    expect(cautions?.map(({ key }) => key)).toContain('cool inside');
     expect(found.map(({ rule, mend }) => [rule, mend?.key])).toEqual([['coat-in-a-room', 'coat in a room mend']]);
   });
 

@@ -13,12 +13,10 @@ export interface Cautions {
   readonly before: readonly string[];
 }
 
-/** The index of a day stands beside its weather. */
-const isBesideTheWeather = ({ key }: Phrase): boolean => key === 'uv index';
-
 /** What is said under an occasion: its own cautions, and under the first that the sun matters to those of the trip. */
 const saidUnder = ({ guide: { plan } }: Job, planned: PlannedOccasion): readonly Phrase[] => {
-  const own = ofOccasion(planned.cautions).filter((caution) => !isBesideTheWeather(caution));
+  // the index of a day stands beside its weather
+  const own = ofOccasion(planned.cautions).filter((caution) => !isOfTheSun(caution));
   const first = plan.days.flatMap(({ occasions }) => occasions).find(({ cautions }) => cautions.some(isOfTheSun));
   return first === planned ? [...cautionsOfTrip(plan.days), ...own] : own;
 };

@@ -41,7 +41,7 @@ export const weatherCell = (
     weather !== undefined && weather.rainPercent >= CLOUDY_FROM
       ? [line(job.say('rain chance', { percent: weather.rainPercent }))]
       : [];
-  // under a sky that hardly clears the caution says what the index could be at most
+  // under a sky that hardly clears it is left to the caution of the trip, which names the day
   const clouded = weather !== undefined && skyOf(weather.rainPercent) === 'rain';
   const uv =
     !clouded && planned.uvIndex !== undefined && planned.uvIndex >= PROTECT_FROM_UV
