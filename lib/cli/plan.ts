@@ -1,23 +1,13 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../comfort/index.ts';
-import { wardrobeOn } from '../content/index.ts';
-import { freeDay, type Guide, planGuide } from '../guide/index.ts';
-import type { Capsule, PlannedDay, PlannedOccasion } from '../model/index.ts';
-import {
-  findingsOfBrief,
-  findingsOfFixed,
-  findingsOfNumber,
-  findingsOfPlan,
-  findingsOfWashing,
-} from '../plan/index.ts';
+import { briefFor, wardrobeOn } from '../content/index.ts';
+import { freeDay, planGuide } from '../guide/index.ts';
+import type { PlannedDay, PlannedOccasion } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { capsuleNamed, contentFor } from './content.ts';
+import { findingsToTell, type Planned, planData } from './plan-data.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
 import { findingLines, jsonText, type Voice, voiceOf } from './voice.ts';
-
-interface Planned extends Pick<Guide, 'brief' | 'pieces' | 'plan'> {
-  readonly capsule: Capsule;
-}
 
 /** Columns before what is said of an occasion: two of margin, the widest of the times and parts of the day, one between. */
 const INDENT = 10;
@@ -81,14 +71,8 @@ const servedLine = ({ plan: { served, of, proven } }: Planned, { say }: Voice): 
 };
 
 const planLines = (planned: Planned, voice: Voice): readonly string[] => {
-  const { plan, brief, pieces, capsule } = planned;
-  const findings = [
-    ...findingsOfPlan(plan, brief, pieces),
-    ...findingsOfBrief(brief),
-    ...findingsOfWashing(plan, brief, pieces),
-    ...findingsOfNumber(pieces, brief, capsule),
-    ...findingsOfFixed(plan, brief),
-  ];
+  const { plan, brief, capsule } = planned;
+  const findings = findingsToTell(planned);
   const weak = plan.weakPoints.map(({ what }) => `  ${voice.say(what)}`);
   return [
     servedLine(planned, voice),
@@ -110,18 +94,21 @@ export const planVerb: Verb = {
     const content = await contentFor(options.content, world);
     if (content === undefined) return 1;
     const { trip, capsule } = capsuleNamed(content, name);
-    const wardrobe = wardrobeOn(content.wardrobes, trip.brief, capsule);
-    const planned = await planGuide({
-      brief: trip.brief,
+    const brief = briefFor(trip.brief, capsule.traveller);
+    const planned = {
+      brief,
       capsule,
-      wardrobe,
-      houseRules: content.houseRules,
-      solver: await loadSolver(),
-    });
+      ...(await planGuide({
+        brief,
+        capsule,
+        wardrobe: wardrobeOn(content.wardrobes, brief, capsule),
+        houseRules: content.houseRules,
+        solver: await loadSolver(),
+      })),
+    };
     const voice = voiceOf(content.studio);
-    if (options.json === true) {
-      world.out(jsonText(planned.plan, voice));
-    } else for (const line of planLines({ brief: trip.brief, capsule, ...planned }, voice)) world.out(line);
+    if (options.json === true) world.out(jsonText(planData(planned), voice));
+    else for (const line of planLines(planned, voice)) world.out(line);
     return planned.plan.unserved.length > 0 ? 1 : 0;
   },
 };
