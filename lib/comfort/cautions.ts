@@ -7,6 +7,11 @@ import { ofOccasion } from './trip-cautions.ts';
 
 /** Below this outdoors the guide speaks of cold. Own choice, on the careful side. */
 const COLD_CAUTION_C = 0;
+/**
+ * In colder air than this the guide speaks of the cold of open water, which nobody writes into a brief. Below 15 °C water
+ * takes the breath; common advice of lifeguards, from memory.
+ */
+const COLD_SWIM_C = 15;
 /** From here outdoors the guide speaks of heat. Own choice, on the careful side. */
 const HEAT_CAUTION_C = 30;
 
@@ -18,8 +23,20 @@ export interface CautionQuestion {
   readonly look?: Look;
   /** Set where no clothes of the bag are warm enough. */
   readonly beyondClothes?: BeyondClothes | undefined;
+  /** True where the sun does not rise all day. */
+  readonly isPolarNight?: boolean;
   readonly pieces: ReadonlyMap<string, Piece>;
 }
+
+/** True for a swim in the open where air and water are cold. */
+export const isColdSwim = (
+  { setting, needs, activity }: Pick<Occasion, 'setting' | 'needs' | 'activity'>,
+  air: Air | undefined,
+): boolean =>
+  setting.where === 'outdoors' &&
+  (needs.includes('swim') || activity === 'swimming') &&
+  air !== undefined &&
+  air.lowC < COLD_SWIM_C;
 
 /** Chances of rain from which showers are possible and rain is likely, percent. Own choice. */
 const SHOWERS_PERCENT = 30;
@@ -97,18 +114,23 @@ const heelOf = ({ look, pieces }: CautionQuestion): number =>
 /** Heels above this are not for uneven or wet ground. common practice, no source */
 const FIRM_HEEL_CM = 4;
 
-/** Cautions for cold, heat, sun and wet ground, each deferring to local warnings and medical advice. */
+const coldCautions = ({ occasion, air, beyondClothes }: CautionQuestion): readonly Phrase[] => {
+  if (air === undefined) return [];
+  const low = air.lowC;
+  if (isColdSwim(occasion, air)) return [phrase('comfort', 'cold swim', { low })];
+  if (beyondClothes === 'altogether') return [phrase('comfort', 'beyond travel clothes', { low })];
+  if (beyondClothes === 'keeping still') {
+    return [phrase('comfort', 'too cold to keep still', { low, activity: occasion.activity })];
+  }
+  return low <= COLD_CAUTION_C ? [phrase('comfort', 'cold caution', { low })] : [];
+};
+
+/** Cautions for cold, heat, sun, darkness and wet ground, each deferring to local warnings and medical advice. */
 export const cautionsFor = (question: CautionQuestion): readonly Phrase[] => {
   const { occasion, air, weather } = question;
   if (occasion.setting.where === 'indoors') return [];
-  const cautions: Phrase[] = [];
-  if (air !== undefined && question.beyondClothes === 'altogether') {
-    cautions.push(phrase('comfort', 'beyond travel clothes', { low: air.lowC }));
-  } else if (air !== undefined && question.beyondClothes === 'keeping still') {
-    cautions.push(phrase('comfort', 'too cold to keep still', { low: air.lowC, activity: occasion.activity }));
-  } else if (air !== undefined && air.lowC <= COLD_CAUTION_C) {
-    cautions.push(phrase('comfort', 'cold caution', { low: air.lowC }));
-  }
+  const cautions: Phrase[] = [...coldCautions(question)];
+  if (question.isPolarNight === true) cautions.push(phrase('comfort', 'dark all day', {}));
   if (air !== undefined && air.highC >= HEAT_CAUTION_C) {
     cautions.push(phrase('comfort', 'heat caution', { high: air.highC }));
   }

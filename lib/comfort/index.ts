@@ -2,6 +2,7 @@ export {
   type CautionQuestion,
   cautionsFor,
   cautionsOfDay,
+  isColdSwim,
   skyOf,
   strongestCautions,
 } from './cautions.ts';

@@ -1,6 +1,6 @@
 import { getPosition } from 'suncalc';
 import type { IsoDate, Look, Occasion, Piece, TripPlace } from '../model/index.ts';
-import type { Coverage } from '../vocabulary/index.ts';
+import { type Coverage, FABRICS, type Surface } from '../vocabulary/index.ts';
 import { pieceOf } from './clo.ts';
 import { hoursOf, type Timed } from './day-weather.ts';
 
@@ -92,13 +92,17 @@ const EXPOSED: readonly Coverage[] = [
 export const shadesFace = ({ covers }: Piece): boolean => covers.includes('face shaded');
 export const shadesEyes = ({ places, suits }: Piece): boolean => places.includes('eyewear') && suits.includes('sun');
 
-/** What a look leaves to the sun. Its shade is fabric only: no garment here is rated for UV. */
+/** Cloth the sun shines through. common practice, no source */
+const SHEER: ReadonlySet<Surface> = new Set<Surface>(['chiffon', 'lace', 'open knit']);
+const keepsSunOff = ({ fabric }: Piece): boolean => !SHEER.has(FABRICS[fabric].surface);
+
+/** What a look leaves to the sun; sheer cloth shades nothing. Its shade is fabric only: no garment here is rated for UV. */
 export const sunCover = (
   look: Look,
   pieces: ReadonlyMap<string, Piece>,
 ): { readonly bare: readonly Coverage[]; readonly hat: boolean; readonly eyewear: boolean } => {
   const worn = look.worn.map(({ piece, slot }) => ({ piece: pieceOf(pieces, piece), slot }));
-  const covered = new Set(worn.flatMap(({ piece }) => piece.covers));
+  const covered = new Set(worn.flatMap(({ piece }) => (keepsSunOff(piece) ? piece.covers : [])));
   return {
     bare: EXPOSED.filter((part) => !covered.has(part)),
     hat: covered.has('face shaded'),

@@ -1,4 +1,4 @@
-import { airOf, placeOf, sunDuring, sunNeverRises } from '../comfort/index.ts';
+import { airOf, isColdSwim, placeOf, sunDuring, sunNeverRises } from '../comfort/index.ts';
 import type { Brief, Finding, Occasion } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
@@ -28,13 +28,18 @@ const ofOccasion = (brief: Brief, occasion: Occasion): readonly Finding[] => {
   if (air === undefined) {
     const message = phrase('plan', 'missing weather', { occasion: what, place: place?.name ?? '' });
     say('warning', 'missing-weather', message, phrase('plan', 'missing weather mend', {}));
+  } else if (isColdSwim(occasion, air)) {
+    const message = phrase('plan', 'cold swim', { occasion: what, low: air.lowC });
+    say('warning', 'cold-swim', message, phrase('plan', 'cold swim mend', {}));
   }
-  if (place !== undefined && needs.includes('sun') && sunNeverRises(on, place)) {
+  const inSun = occasion.setting.where === 'outdoors' && occasion.setting.sun === 'sun';
+  const asks = needs.includes('sun') ? 'the need' : inSun ? 'the place' : undefined;
+  if (asks !== undefined && place !== undefined && sunNeverRises(on, place)) {
     const message = phrase('plan', 'no sun', { occasion: what, place: place.name });
-    say('warning', 'no-sun', message, phrase('plan', 'no sun mend', {}));
-  } else if (needs.includes('sun') && (sunDuring(occasion, place) ?? 90) < 0) {
+    say('warning', 'no-sun', message, phrase('plan', `no sun mend of ${asks}`, {}));
+  } else if (asks !== undefined && (sunDuring(occasion, place) ?? 90) < 0) {
     const message = phrase('plan', 'sun is down', { occasion: what });
-    say('warning', 'no-sun', message, phrase('plan', 'sun is down mend', {}));
+    say('warning', 'no-sun', message, phrase('plan', `sun is down mend of ${asks}`, {}));
   }
   return found;
 };

@@ -11,6 +11,7 @@ import {
   requiredClo,
   startHour,
   sunDuring,
+  sunNeverRises,
   uvIndex,
   weatherOn,
 } from '../comfort/index.ts';
@@ -38,6 +39,8 @@ export interface Moment {
   readonly swims: boolean;
   /** How the traveller feels where most people are comfortable. */
   readonly feels?: Feels | undefined;
+  /** True where the sun does not rise that day. */
+  readonly isPolarNight: boolean;
   /** Set where it is so cold outdoors that clothes for travelling do not do, unless pieces are warmer than their kind. */
   readonly beyondClothes?: BeyondClothes | undefined;
   readonly restriction: LookRestriction;
@@ -95,11 +98,18 @@ const questionAt = ({ occasion, sunElevation, feels }: Asking, air: Air, offC = 
 export const requiredAt = (moment: Asking, air: Air, offC = 0): RequiredClo =>
   requiredClo(questionAt(moment, air, offC));
 
-const momentOf = (brief: Brief, occasion: Occasion, feels: Feels | undefined): Moment => {
-  const place = placeOf(brief, occasion);
-  const weather = weatherOn(place, occasion.on);
-  const air = airOf(occasion, place);
-  const sunElevation = occasion.setting.where === 'outdoors' ? sunDuring(occasion, place) : undefined;
+/** Nothing against the sun is asked of a look while it is down; a finding says that the brief asks for it. */
+const inTheDark = (occasion: Occasion, sunElevation: number | undefined): Occasion =>
+  sunElevation === undefined || sunElevation >= 0
+    ? occasion
+    : { ...occasion, needs: occasion.needs.filter((need) => need !== 'sun') };
+
+const momentOf = (brief: Brief, written: Occasion, feels: Feels | undefined): Moment => {
+  const place = placeOf(brief, written);
+  const weather = weatherOn(place, written.on);
+  const air = airOf(written, place);
+  const sunElevation = written.setting.where === 'outdoors' ? sunDuring(written, place) : undefined;
+  const occasion = inTheDark(written, sunElevation);
   const required =
     air === undefined ? undefined : requiredAt({ occasion, sunElevation, feels }, air, occasion.degreesOff);
   const day = daysBetween(brief.from, occasion.on);
@@ -113,6 +123,7 @@ const momentOf = (brief: Brief, occasion: Occasion, feels: Feels | undefined): M
     ...(air === undefined ? {} : { air }),
     ...(required === undefined ? {} : { required }),
     ...(sunElevation === undefined ? {} : { sunElevation, uvIndex: uvIndex(sunElevation) }),
+    isPolarNight: place !== undefined && sunNeverRises(occasion.on, place),
     swims: occasion.needs.includes('swim'),
     feels,
     beyondClothes:

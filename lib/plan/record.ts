@@ -89,6 +89,7 @@ const plannedOccasion = (
         ...(air === undefined ? {} : { air }),
         ...(weather === undefined ? {} : { weather }),
         ...(uvIndex === undefined ? {} : { uvIndex }),
+        isPolarNight: moment.isPolarNight,
         ...(look === undefined ? { beyondClothes: moment.beyondClothes } : { look }),
       }),
     ],

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
+  cautionsFor,
+  cautionsOfTrip,
   cloBandFromPmv,
   cloForPmv,
   pmv,
@@ -7,12 +9,15 @@ import {
   relativeAirMs,
   requiredGarments,
   requiredInsulation,
+  sunCover,
   sunElevation,
   uvBand,
   uvIndex,
 } from '../../lib/comfort/index.ts';
 import { dynamicShare, garmentsForPmv, MET_IN_WM2 } from '../../lib/comfort/pmv.ts';
 import { ACTIVITIES, type ActivityId } from '../../lib/vocabulary/index.ts';
+import { createFormats, english, say } from '../../lib/words/index.ts';
+import { lookOf } from './garments.ts';
 import { number, table } from './table.ts';
 
 describe('ISO 7730', () => {
@@ -143,6 +148,55 @@ describe('sun', () => {
       const top = number(row, 'uvi_max');
       if (!Number.isNaN(top)) expect(uvBand(top + 0.4)).toBe(row.category);
     }
+  });
+});
+
+describe('what is said of the sun', () => {
+  const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
+  const date = '2027-06-12';
+  const saidAt = (uv: number): string =>
+    cautionsOfTrip([
+      {
+        date,
+        occasions: [
+          {
+            cautions: cautionsFor({
+              occasion: { setting: { where: 'outdoors', sun: 'sun' }, needs: [], activity: 'sitting' },
+              uvIndex: uv,
+              ...lookOf(['sundress', 'one-piece'], ['sandals', 'shoes']),
+            }),
+          },
+        ],
+      },
+    ])
+      .map((told) => say(english, formats, told))
+      .join('\n');
+
+  it.each(table('uv_index_categories'))('follows the advice of the global index: $category, $advice', (row) => {
+    const [from, to] = [number(row, 'uvi_min'), number(row, 'uvi_max')];
+    for (const index of [from, Number.isNaN(to) ? from + 2 : to]) {
+      const said = saidAt(index);
+      if (row.advice === 'no protection needed') expect(said).toBe('');
+      else expect(said).toMatch(/midday[\s\S]*sunscreen[\s\S]*follow the local UV warning/);
+      expect(/are a must/.test(said)).toBe(row.advice?.startsWith('extra protection') ?? false);
+    }
+  });
+
+  it('promises of cloth no more than the classes of UPF, and names one of them', () => {
+    const named = /UPF (\d+)/.exec(saidAt(9))?.[1];
+    const classes = table('upf_classes').filter(({ standard = '' }) => standard.includes('2017'));
+    const lowest = Math.min(...classes.map(({ upf = '' }) => Number.parseInt(upf, 10)));
+    // the class "good" of the present standard, which is above the least a label may carry
+    expect(named).toBe(classes.find((row) => row.class === 'good')?.upf);
+    expect(Number(named)).toBeGreaterThan(lowest);
+    expect(saidAt(9)).toContain('No cloth here is rated for UV');
+  });
+
+  it('counts skin under sheer cloth as bare', () => {
+    const { look, pieces } = lookOf(['blouse', 'top'], ['chinos', 'bottom'], ['loafers', 'shoes']);
+    const sheer = new Map([...pieces].map(([id, piece]) => [id, { ...piece, fabric: 'chiffon' as const }]));
+    expect(sunCover(look, pieces).bare).not.toContain('forearms');
+    expect(sunCover(look, sheer).bare).toContain('forearms');
   });
 });
 

@@ -218,6 +218,28 @@ describe('cautions', () => {
     expect(cold(8)).toBe('');
   });
 
+  it('speaks of cold water at a swim in the open, in mild air as in frost, and not of head and hands', () => {
+    const swim = (lowC: number, change: Partial<Occasion> = {}): string =>
+      said({
+        occasion: occasion({ needs: ['swim'], activity: 'swimming', ...change }),
+        air: { lowC, highC: lowC + 2, windMs: 2, humidityPercent: 70 },
+        ...lookOf(['swimsuit', 'swim']),
+      }).join('\n');
+    for (const lowC of [-8, 7]) {
+      expect(swim(lowC)).toMatch(/open water will be cold.*lifeguards.*never alone.*doctor/);
+      expect(swim(lowC)).not.toContain('Keep head, hands and feet');
+    }
+    // Source: lifeguards speak of cold water below 15 °C (from memory)
+    expect(swim(20)).toBe('');
+    expect(swim(7, { setting: { where: 'indoors', airC: 28 } })).toBe('');
+  });
+
+  it('tells of a day without sun', () => {
+    const asked = { occasion: occasion({}), ...sandals };
+    expect(said({ ...asked, isPolarNight: true }).join()).toMatch(/sun does not rise.*reflective.*carry a light/);
+    expect(said(asked)).toEqual([]);
+  });
+
   it('says nothing indoors', () => {
     expect(said({ occasion: occasion({ setting: { where: 'indoors', airC: 21 } }), ...sandals })).toEqual([]);
   });

@@ -104,6 +104,31 @@ describe('trips that cannot be as they are written, from file to message', () =>
     expect(check).toContain('warning [no-sun] The sun does not rise in Here on the day of “Town walk”');
     expect(check).toContain('plan for darkness and ice instead');
     expect(plan).not.toContain('UV index');
+    // nothing against the sun is asked of a look in the dark, and the client is told of the dark
+    expect(plan).not.toContain('strong sun');
+    expect(plan).toMatch(/The sun does not rise: .*reflective/);
+    const inSun = await told(
+      brief('at: [69.65, 18.96], time zone: Europe/Oslo, weather: {low: -4, high: 0}', [
+        'what: Town walk, on: 2027-12-19, at: day, dress: casual, where: outdoors sun, activity: walking',
+      ]),
+    );
+    expect(inSun.check).toContain('warning [no-sun] The sun does not rise in Here on the day of “Town walk”');
+    expect(inSun.check).toContain('Write “where: outdoors shade”');
+  });
+
+  it('a swim in the cold: what stands against it, to the stylist and to the client', async () => {
+    const swim = 'dress: casual, where: outdoors, activity: swimming, needs: [swim]';
+    const { check, plan } = await told(
+      brief('weather: {low: -8, high: -4}', [`what: Fjord swim, on: 2027-12-19, at: day, ${swim}`]),
+    );
+    expect(check).toMatch(/warning \[cold-swim\] “Fjord swim” is a swim in the open in air of -\d+°C/);
+    expect(check).toContain('only where lifeguards watch over it');
+    expect(plan).toMatch(/open water will be cold/);
+    expect(plan).not.toContain('Keep head, hands and feet covered');
+    const june = await told(
+      brief('weather: {low: 20, high: 27}', [`what: Lake swim, on: 2027-12-19, at: day, ${swim}`]),
+    );
+    expect(june.check).not.toContain('cold-swim');
   });
 
   it('an occasion outside the trip', async () => {

@@ -17,6 +17,15 @@ interface SunnyDays {
 }
 const daysIn = ({ firstDays, lastDays }: SunnyDays, f: Formats): string => f.list(f.dateStretches(firstDays, lastDays));
 
+/** Bands from which the global index asks for extra protection. */
+const asksExtra = ({ band }: { readonly band: string }): boolean => band === 'very high' || band === 'extreme';
+const sunAdvice = (v: { readonly band: string }): string =>
+  asksExtra(v)
+    ? 'Keep out of the sun around midday; shirt, brimmed hat and sunscreen are a must'
+    : 'Seek shade around midday, cover up and use sunscreen';
+const ofCloth = (v: { readonly band: string }): string =>
+  asksExtra(v) ? ' No cloth here is rated for UV: the close-woven keeps off most, or clothes of UPF 30 and more.' : '';
+
 /** English sentences of the comfort room. */
 export const comfort = {
   'comfortable outdoors': (v: Span & { activity: string }, f: Formats) =>
@@ -36,9 +45,9 @@ export const comfort = {
   'uv index if it clears': (v: { index: number; band: string }, f: Formats) =>
     `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears.`,
   'sun on the trip': (v: SunnyDays, f: Formats) =>
-    `Sun: UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. Seek shade around midday, cover up and use sunscreen on ${daysIn(v, f)}; follow the local UV warning.`,
+    `Sun: UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. ${sunAdvice(v)} on ${daysIn(v, f)}; follow the local UV warning.${ofCloth(v)}`,
   'sun on the trip if it clears': (v: SunnyDays, f: Formats) =>
-    `Sun: UV index at most ${f.count(v.index)} (${v.band}) if the sky clears, more on snow, water and high up. Should it clear on ${daysIn(v, f)}, seek shade around midday, cover up and use sunscreen; follow the local UV warning.`,
+    `Sun: UV index at most ${f.count(v.index)} (${v.band}) if the sky clears, more on snow, water and high up. Should it clear on ${daysIn(v, f)}: ${sunAdvice(v)}; follow the local UV warning.${ofCloth(v)}`,
   'take for the sun': (v: { pieces: readonly string[] }, f: Formats) => `Take ${f.list(v.pieces)} for the sun.`,
   'take a hat': () => 'Nothing packed shades the face: take a hat with a brim.',
   'take sunglasses': () => 'Take sunglasses.',
@@ -50,6 +59,10 @@ export const comfort = {
     `At ${f.celsius(v.low)} no clothes in a travel bag are enough. Stay indoors, or get cold-weather clothing and advice from people who know the place; follow local warnings. Frostbite is a medical emergency.`,
   'too cold to keep still': (v: { low: number; activity: string }, f: Formats) =>
     `At ${f.celsius(v.low)} no clothes in a travel bag are warm enough for ${doing(v.activity)}. Keep it short, move about, warm up indoors in between, or hire clothing made for such cold; follow local cold warnings, and with a heart, lung or circulation condition ask a doctor first.`,
+  'cold swim': (v: { low: number }, f: Formats) =>
+    `The air is at ${f.celsius(v.low)}, and open water will be cold: it takes the breath at once and the strength within minutes. Swim only where lifeguards or people who know the water say you may, never alone; go in slowly, stay in briefly, then dry off and dress warmly at once. With a heart or circulation condition, or in doubt, ask a doctor first.`,
+  'dark all day': () =>
+    'The sun does not rise: it is dusk at best all day, so wear something light or reflective, carry a light, and mind ice you cannot see.',
   'heat caution': (v: { high: number }, f: Formats) =>
     `It may reach ${f.celsius(v.high)}. Drink water, keep to the shade, rest in the hottest hours and follow local heat warnings; with a medical condition, ask a doctor first.`,
   'wet ground': () => 'The ground may be wet and slippery: wear soles that grip and take your time.',

@@ -166,9 +166,16 @@ export const plan = {
   'swims without need mend': () => 'Add the need "swim".',
   'no sun': (v: { occasion: string; place: string }) =>
     `The sun does not rise in ${v.place} on the day of “${v.occasion}”: it asks for sun, and there is none.`,
-  'no sun mend': () => 'Take the need "sun" away; plan for darkness and ice instead.',
+  'no sun mend of the need': () => 'Take the need "sun" away; plan for darkness and ice instead.',
+  'no sun mend of the place': () => 'Write “where: outdoors shade”; plan for darkness and ice instead.',
   'sun is down': (v: { occasion: string }) => `“${v.occasion}” asks for sun, but the sun is down by then.`,
-  'sun is down mend': () => 'Take the need "sun" away, or correct the hour or the time zone of the place.',
+  'sun is down mend of the need': () => 'Take the need "sun" away, or correct the hour or the time zone of the place.',
+  'sun is down mend of the place': () =>
+    'Write “where: outdoors shade”, or correct the hour or the time zone of the place.',
+  'cold swim': (v: { occasion: string; low: number }, f: Formats) =>
+    `“${v.occasion}” is a swim in the open in air of ${f.celsius(v.low)}: unless the water is heated, it is a danger within minutes.`,
+  'cold swim mend': () =>
+    'Move it indoors or to a warmer hour, or plan it only where lifeguards watch over it, brief and never alone, with a doctor’s word first; pack a towel and dry, warm clothes for straight after.',
   'too cold for clothes': (v: { occasion: string; low: number }, f: Formats) =>
     `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves.`,
   'too cold for clothes mend': () =>

@@ -10,6 +10,16 @@ const BANDS: Readonly<Record<string, string>> = {
   extreme: 'extrem',
 };
 
+const asksExtra = ({ band }: { readonly band: string }): boolean => band === 'very high' || band === 'extreme';
+const sunAdvice = (v: { readonly band: string }): string =>
+  asksExtra(v)
+    ? 'die Mittagssonne meiden; Hemd, Hut mit Krempe und Sonnenschutz sind ein Muss'
+    : 'mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen';
+const ofCloth = (v: { readonly band: string }): string =>
+  asksExtra(v)
+    ? ' Kein Stoff hier ist auf UV geprüft: dicht Gewebtes hält das meiste ab, oder Kleidung mit UPF 30 und mehr.'
+    : '';
+
 /** German sentences of the comfort room. */
 export const comfort = {
   'comfortable outdoors': (v, f) =>
@@ -29,9 +39,9 @@ export const comfort = {
   'uv index if it clears': (v, f) =>
     `UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart.`,
   'sun on the trip': (v, f) =>
-    `Sonne: UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+    `Sonne: UV-Index bis ${f.count(v.index)} (${BANDS[v.band] ?? v.band}) bei klarem Himmel, mehr auf Schnee, am Wasser und in der Höhe. Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} ${sunAdvice(v)}; örtliche UV-Warnungen beachten.${ofCloth(v)}`,
   'sun on the trip if it clears': (v, f) =>
-    `Sonne: UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart, mehr auf Schnee, am Wasser und in der Höhe. Klart es am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} auf: mittags in den Schatten, Haut bedecken, Sonnenschutz auftragen; örtliche UV-Warnungen beachten.`,
+    `Sonne: UV-Index höchstens ${f.count(v.index)} (${BANDS[v.band] ?? v.band}), falls es aufklart, mehr auf Schnee, am Wasser und in der Höhe. Klart es am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} auf: ${sunAdvice(v)}; örtliche UV-Warnungen beachten.${ofCloth(v)}`,
   'take for the sun': (v, f) => `Gegen die Sonne mitnehmen: ${f.list(v.pieces)}.`,
   'take a hat': () => 'Nichts im Gepäck beschattet das Gesicht: einen Hut mit Krempe mitnehmen.',
   'take sunglasses': () => 'Sonnenbrille mitnehmen.',
@@ -42,6 +52,10 @@ export const comfort = {
     `Bei ${f.celsius(v.low)} reicht keine Kleidung aus einem Reisegepäck. Drinnen bleiben oder Kälteschutzkleidung und Rat von Ortskundigen holen; örtliche Warnungen beachten. Erfrierungen sind ein medizinischer Notfall.`,
   'too cold to keep still': (v, f) =>
     `Bei ${f.celsius(v.low)} reicht beim ${doing(v.activity)} keine Kleidung aus einem Reisegepäck. Kurz bleiben, in Bewegung bleiben, sich zwischendurch drinnen aufwärmen oder Kleidung für solche Kälte leihen; örtliche Kältewarnungen beachten, bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
+  'cold swim': (v, f) =>
+    `Die Luft hat ${f.celsius(v.low)}, und offenes Wasser ist dann kalt: es nimmt sofort den Atem und binnen Minuten die Kraft. Nur baden, wo Rettungsschwimmer oder Ortskundige es erlauben, nie allein; langsam hineingehen, kurz bleiben, gleich abtrocknen und warm anziehen. Bei Herz- oder Kreislauferkrankungen oder im Zweifel vorher ärztlichen Rat einholen.`,
+  'dark all day': () =>
+    'Die Sonne geht nicht auf: es dämmert höchstens. Etwas Helles oder Reflektierendes tragen, ein Licht mitnehmen und auf Eis achten, das man nicht sieht.',
   'heat caution': (v, f) =>
     `Es kann bis ${f.celsius(v.high)} heiß werden. Wasser trinken, im Schatten bleiben, in den heißesten Stunden ausruhen und örtliche Hitzewarnungen beachten; bei Erkrankungen vorher ärztlichen Rat einholen.`,
   'wet ground': () => 'Der Boden kann nass und rutschig sein: griffige Sohlen tragen und sich Zeit lassen.',

@@ -137,9 +137,16 @@ export const plan = {
   'swims without need mend': () => 'Unter „needs“ das Wort „swim“ ergänzen.',
   'no sun': (v) =>
     `Am Tag von ${quoted(v.occasion)} geht die Sonne nicht auf (${v.place}): Sonne ist verlangt, aber es gibt keine.`,
-  'no sun mend': () => 'Unter „needs“ das Wort „sun“ streichen; stattdessen Dunkelheit und Eis einplanen.',
+  'no sun mend of the place': () => '„where: outdoors shade“ schreiben; stattdessen mit Dunkelheit und Eis rechnen.',
+  'no sun mend of the need': () => 'Unter „needs“ das Wort „sun“ streichen; stattdessen Dunkelheit und Eis einplanen.',
   'sun is down': (v) => `${quoted(v.occasion)} verlangt Sonne, aber dann steht sie nicht am Himmel.`,
-  'sun is down mend': () =>
+  'cold swim': (v, f) =>
+    `${quoted(v.occasion)} ist ein Bad im Freien bei ${f.celsius(v.low)}: ist das Wasser nicht beheizt, wird es binnen Minuten gefährlich.`,
+  'cold swim mend': () =>
+    'Nach drinnen oder auf eine wärmere Stunde verlegen, oder nur unter Aufsicht einplanen, kurz und nie allein, nach ärztlichem Rat; Handtuch und trockene, warme Kleidung für gleich danach einpacken.',
+  'sun is down mend of the place': () =>
+    '„where: outdoors shade“ schreiben, oder die Stunde oder die Zeitzone des Ortes berichtigen.',
+  'sun is down mend of the need': () =>
     'Unter „needs“ das Wort „sun“ streichen oder die Uhrzeit oder die Zeitzone des Ortes berichtigen.',
   'too cold for clothes': (v, f) =>
     `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: dafür reicht kein Reiselook.`,
