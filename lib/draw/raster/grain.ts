@@ -8,6 +8,12 @@ const NEUTRAL = 128;
 
 /** Grain comes in steps of this many greys: not seen, and a palette picture is a third smaller. */
 const STEP = 11;
+/** Steps there are on either side of the middle. */
+const STEPS = Math.ceil(NEUTRAL / STEP);
+/** All of them: few enough that what they do to every value stays in a processor's nearest memory. */
+const LEVELS = 2 * STEPS + 1;
+/** The grey of each step. */
+const greyOf = (level: number): number => Math.min(255, Math.max(0, NEUTRAL + (level - STEPS) * STEP));
 
 /** Weights of the layers: single fibres, tooth, clouds of pigment, unevenness of the sheet. */
 const FIBRE = 0.13;
@@ -93,7 +99,7 @@ const addClouds = (
   }
 };
 
-/** Paper tooth and uneven pigment as grey values around 128, always the same for the same size. */
+/** Paper tooth and uneven pigment, a step of grain a pixel (`LEVELS` of them), always the same for the same size. */
 export const paperGrain = (width: number, height: number): Uint8Array => {
   const hand = random(77);
   const tile = fineTile(hand);
@@ -106,8 +112,7 @@ export const paperGrain = (width: number, height: number): Uint8Array => {
   addClouds(sum, width, height, SHEET.cell, SHEET.weight, hand);
   const grain = new Uint8Array(sum.length);
   for (let index = 0; index < sum.length; index++) {
-    const stepped = NEUTRAL + Math.round((sum[index] ?? 0) / STEP) * STEP;
-    grain[index] = Math.min(255, Math.max(0, stepped));
+    grain[index] = Math.min(LEVELS - 1, Math.max(0, STEPS + Math.round((sum[index] ?? 0) / STEP)));
   }
   return grain;
 };
@@ -119,20 +124,23 @@ export const softLight = (backdrop: number, source: number): number => {
   return backdrop + (2 * source - 1) * (light - backdrop);
 };
 
-/** Results of `softLight` for every grey (rows) and every value (columns). */
+/** Results of `softLight` for every step of grain (rows) and every value (columns). */
 export const softLightTable = (): Uint8Array =>
-  Uint8Array.from({ length: 65536 }, (_, index) => {
-    const grey = index >> 8;
+  Uint8Array.from({ length: LEVELS * 256 }, (_, index) => {
+    const grey = greyOf(index >> 8);
     if (grey === NEUTRAL) return index & 255;
     return Math.round(softLight((index & 255) / 255, grey / 255) * 255);
   });
 
-/** A pixel (red in the lowest byte) under the grey whose row of the table begins at `row`; its transparency stays. */
+/** The byte of a pixel that says how opaque it is. */
+const OPACITY = 0xff000000 | 0;
+
+/** A pixel (red in the lowest byte) under the step of grain whose row of the table begins at `row`; its transparency stays. */
 const grained = (pixel: number, row: number, table: Uint8Array): number =>
   (table[row | (pixel & 255)] ?? 0) |
   ((table[row | ((pixel >>> 8) & 255)] ?? 0) << 8) |
   ((table[row | ((pixel >>> 16) & 255)] ?? 0) << 16) |
-  (pixel & 0xff000000);
+  (pixel & OPACITY);
 
 /** Lays the upper left part of a sheet of grain, `across` pixels wide, over RGBA pixels (not premultiplied), in place. */
 export const layGrain = (
@@ -144,12 +152,12 @@ export const layGrain = (
   const pixels = pixelWords(data);
   // half of a picture is its ground, which lies in the corner too
   const ground = pixels[0] ?? 0;
-  const grounds = Uint32Array.from({ length: 256 }, (_, grey) => grained(ground, grey << 8, table));
+  const grounds = Int32Array.from({ length: LEVELS }, (_, level) => grained(ground, level << 8, table));
   for (let y = 0, at = 0; y < height; y++) {
     for (let x = 0, index = y * across; x < width; x++, index++, at++) {
-      const grey = grain[index] ?? NEUTRAL;
+      const level = grain[index] ?? 0;
       const pixel = pixels[at] ?? 0;
-      pixels[at] = pixel === ground ? (grounds[grey] ?? 0) : grained(pixel, grey << 8, table);
+      pixels[at] = pixel === ground ? (grounds[level] ?? 0) : grained(pixel, level << 8, table);
     }
   }
 };

@@ -8,9 +8,12 @@ export interface Layer {
 /** The same bytes where they can be read four at a time: a copy when they do not begin at such a place. */
 export const aligned = (data: Uint8Array): Uint8Array => (data.byteOffset % 4 === 0 ? data : data.slice());
 
-/** Aligned RGBA data as a word a pixel, in the same memory. Red is the lowest byte: every machine Node runs on is little endian. */
-export const pixelWords = (data: Uint8Array): Uint32Array =>
-  new Uint32Array(data.buffer, data.byteOffset, data.length >> 2);
+/**
+ * Aligned RGBA data as a word a pixel, in the same memory. Red is the lowest byte: every machine Node runs on is little endian.
+ * With a sign, so that a pixel is a small integer to the engine, not a double.
+ */
+export const pixelWords = (data: Uint8Array): Int32Array =>
+  new Int32Array(data.buffer, data.byteOffset, data.length >> 2);
 
 /** How strongly a flat colour covers each pixel, 0 to 255. */
 export interface Veil {
@@ -57,7 +60,7 @@ export const paintOver = (ground: Layer, layer: Layer, x: number, y: number): vo
       const over = from[at] ?? 0;
       const alpha = over >>> 24;
       if (alpha === 255) to[put] = over;
-      else if (alpha > 0) to[put] = over + faded(to[put] ?? 0, 255 - alpha);
+      else if (alpha > 0) to[put] = (over + faded(to[put] ?? 0, 255 - alpha)) | 0;
     }
   }
 };
@@ -72,7 +75,7 @@ export const paintVeil = (
 ): void => {
   const { left, right, top, bottom } = overlap(ground, veil, x, y);
   const to = pixelWords(ground.data);
-  const tint = Uint32Array.from(
+  const tint = Int32Array.from(
     { length: 256 },
     (_, alpha) => part(red, alpha) | (part(green, alpha) << 8) | (part(blue, alpha) << 16) | (alpha << 24),
   );
@@ -81,7 +84,7 @@ export const paintVeil = (
     let put = (row + y) * ground.width + x + left;
     for (let column = left; column < right; column++, at++, put++) {
       const alpha = veil.alpha[at] ?? 0;
-      if (alpha > 0) to[put] = (tint[alpha] ?? 0) + faded(to[put] ?? 0, 255 - alpha);
+      if (alpha > 0) to[put] = ((tint[alpha] ?? 0) + faded(to[put] ?? 0, 255 - alpha)) | 0;
     }
   }
 };

@@ -40,7 +40,7 @@ const SAMPLE = 2;
 /** What is found out about each cell of the cube, kept between pictures: a cleared list of this size costs more than a count. */
 interface Cube {
   /** Four numbers a cell, side by side, since cells are met at random: pixels, and the sums of their reds, greens and blues. */
-  readonly sums: Uint32Array;
+  readonly sums: Int32Array;
   /** The colour each cell takes. */
   readonly taken: Int16Array;
 }
@@ -48,10 +48,10 @@ interface Cube {
 /** A cell of which no colour is known. */
 const UNKNOWN = -1;
 
-const emptyCube = (): Cube => ({ sums: new Uint32Array(4 * CELLS), taken: new Int16Array(CELLS).fill(UNKNOWN) });
+const emptyCube = (): Cube => ({ sums: new Int32Array(4 * CELLS), taken: new Int16Array(CELLS).fill(UNKNOWN) });
 
 /** Counts a picture in an empty cube, and leaves it empty. */
-const cellsOf = (pixels: Uint32Array, width: number, { sums }: Cube): Cells => {
+const cellsOf = (pixels: Int32Array, width: number, { sums }: Cube): Cells => {
   for (let row = 0; row < pixels.length; row += SAMPLE * width) {
     for (let at = row; at < row + width; at += SAMPLE) {
       const pixel = pixels[at] ?? 0;
@@ -217,7 +217,7 @@ const settled = (
 
 /** Each pixel's colour, from what the cells take and, for those that no counted pixel fell into, from the nearest; the cube is left empty. */
 const mapped = (
-  { pixels, width, height }: { readonly pixels: Uint32Array; readonly width: number; readonly height: number },
+  { pixels, width, height }: { readonly pixels: Int32Array; readonly width: number; readonly height: number },
   { used }: Cells,
   nearestOfCell: Uint8Array,
   colours: Channels,
