@@ -1,4 +1,4 @@
-import { cautionsFor, comfortInWords, lookComfort, staysOn, weatherOn } from '../comfort/index.ts';
+import { cautionsFor, staysOn, weatherOn } from '../comfort/index.ts';
 import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
@@ -6,40 +6,9 @@ import { layersFor } from './layers.ts';
 import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
+import { reasonsFor } from './reasons.ts';
 import { missedInside } from './room.ts';
 import { dryBy, washesFor } from './washing.ts';
-import { coatForTheWay } from './way.ts';
-
-const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
-  ids.map((id) => pieces.get(id)?.name ?? id);
-
-const reasonsFor = (
-  moment: Moment,
-  candidate: Candidate,
-  look: Look,
-  carried: readonly string[],
-  pieces: ReadonlyMap<string, Piece>,
-): readonly Phrase[] => {
-  const { occasion, weather } = moment;
-  const reasons: Phrase[] = [];
-  if (candidate.fixed) reasons.push(phrase('plan', 'fixed by the stylist', {}));
-  if (candidate.favourite) reasons.push(phrase('plan', 'a favourite', {}));
-  if (!moment.swims)
-    reasons.push(comfortInWords(lookComfort(look, pieces, occasion.activity, occasion.setting.where, moment.feels)));
-  if ((occasion.degreesOff ?? 0) > 0) {
-    reasons.push(phrase('plan', 'degrees off', { degrees: occasion.degreesOff ?? 0 }));
-  }
-  const needs = occasion.needs.filter((need) => need !== 'swim');
-  if (needs.length > 0) reasons.push(phrase('plan', 'made for', { needs }));
-  const onTheWay = [
-    ...namesOf(carried, pieces),
-    ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
-  ];
-  if (onTheWay.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined) {
-    reasons.push(phrase('plan', 'for the way', { layers: onTheWay, low: weather.lowC }));
-  } else if (carried.length > 0) reasons.push(phrase('plan', 'take along', { layers: namesOf(carried, pieces) }));
-  return candidate.fixed ? reasons : [...reasons, ...candidate.reasons];
-};
 
 /** What a fixed look does not meet; its warmth is told in degrees. */
 const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
@@ -60,12 +29,20 @@ const coolInside = (moment: Moment, look: Look | undefined, pieces: ReadonlyMap<
   return missed.length === 0 ? [] : [phrase('plan', 'cool inside', { coats: missed.map(({ name }) => name) })];
 };
 
+/** What was worn before an occasion. */
+interface Before {
+  /** The look before it on the same day. */
+  readonly look: Look | undefined;
+  /** Every piece worn on the trip so far. */
+  readonly worn: ReadonlySet<string>;
+}
+
 const plannedOccasion = (
   problem: PlanProblem,
   moment: Moment,
   candidate: Candidate | undefined,
   look: Look | undefined,
-  before: Look | undefined,
+  before: Before,
 ): PlannedOccasion => {
   const { pieces } = problem;
   const { occasion, air, weather, uvIndex } = moment;
@@ -76,11 +53,13 @@ const plannedOccasion = (
     ...(look === undefined ? {} : { look }),
     layersOn: layers.on,
     layersCarried: layers.carried,
-    change: look === undefined ? 'first' : changeBetween(before, look),
+    change: look === undefined ? 'first' : changeBetween(before.look, look),
     ...(air === undefined ? {} : { airC: { low: air.lowC, high: air.highC } }),
     ...(uvIndex === undefined ? {} : { uvIndex }),
     reasons:
-      look === undefined || candidate === undefined ? [] : reasonsFor(moment, candidate, look, layers.carried, pieces),
+      look === undefined || candidate === undefined
+        ? []
+        : reasonsFor({ moment, candidate, look, carried: layers.carried, wornBefore: before.worn, pieces }),
     cautions: [
       ...coolInside(moment, look, pieces),
       ...cautionsFor({
@@ -138,6 +117,7 @@ export const daysOf = (
   looks: readonly (Look | undefined)[],
 ): readonly PlannedDay[] => {
   const washing = washingOf(brief, problem, assignment);
+  const worn = new Set<string>();
   return Array.from({ length: problem.days }, (_, day): PlannedDay => {
     const date = addDays(brief.from, day);
     const homeward = isHomeward(brief, problem.moments, day);
@@ -148,8 +128,9 @@ export const daysOf = (
     const occasions = problem.moments.flatMap((moment, index) => {
       if (moment.day !== day) return [];
       const look = looks[index];
-      const planned = plannedOccasion(problem, moment, assignment[index], look, before);
+      const planned = plannedOccasion(problem, moment, assignment[index], look, { look: before, worn });
       before = look ?? before;
+      for (const { piece } of look?.worn ?? []) worn.add(piece);
       return [planned];
     });
     return {

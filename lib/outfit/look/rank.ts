@@ -49,6 +49,10 @@ export const rankSeats = (
 /** The relations that carry a look: within the core, and of core and shoes. */
 const CARRYING = ['one-piece', 'top', 'bottom', 'swim', 'shoes', 'outer layer', 'mid layer'];
 const REASONS_SAID = 2;
+/** That neutrals and metals go with anything, and a colour with itself, is true of nearly every look, and so no reason for one. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['two neutrals', 'metal goes', 'same']);
+/** That a neutral lets a colour speak is said once a look. */
+const SAID_ONCE = 'neutral goes';
 
 const praise = (seats: readonly Seat[]): readonly Phrase[] => {
   const carrying = seats.filter(({ slot }) => CARRYING.includes(slot));
@@ -56,7 +60,12 @@ const praise = (seats: readonly Seat[]): readonly Phrase[] => {
     .flatMap((a, index) => carrying.slice(index + 1).map((b) => relationOf(a.piece, b.piece)))
     .filter(({ score }) => score >= 0.5)
     .toSorted((a, b) => b.score - a.score)
+    .filter(({ reason }) => !SAYS_NOTHING.has(reason.key))
     .filter(({ reason }, index, all) => all.findIndex((other) => sameWords(other.reason, reason)) === index)
+    .filter(
+      ({ reason: { key } }, index, all) =>
+        key !== SAID_ONCE || all.findIndex(({ reason }) => reason.key === key) === index,
+    )
     .slice(0, REASONS_SAID)
     .map(({ reason }) => reason);
 };

@@ -93,7 +93,7 @@ export const colour = {
     capital(`${pair(v)} nearly match: choose the same one, or a clear step lighter or darker.`),
   'near miss': (v: TwoColours) =>
     capital(`${pair(v)} nearly match, and that looks like a mistake: choose the same one, or a clear step away.`),
-  'two neutrals': (v: TwoColours) => capital(`${pair(v)}: two neutrals, always right.`),
+  'two neutrals': (v: TwoColours) => capital(`${pair(v)} are both neutral.`),
   'neutral goes': (v: { neutral: string; colour: string }) =>
     capital(`${v.neutral} is a neutral and lets ${v.colour} speak.`),
   'tone on tone': (v: TwoColours) => capital(`${pair(v)}: tone on tone, one hue lighter and darker.`),

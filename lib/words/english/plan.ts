@@ -65,6 +65,9 @@ export const plan = {
   'homeward on': (v: { date: string }, f: Formats) => `${f.date(v.date)}, homeward`,
   'free day': () => 'Nothing is planned: wear what you like best.',
   'homeward day': () => 'Nothing more to dress for: you are home, or on the way in what you set out in.',
+  'the warmest coat': (v: { coat: string }) => `${v.coat} is the warmest coat packed.`,
+  'not in the bag': (v: { grams: number }, f: Formats) => `Worn on the way, ${f.grams(v.grams)} less to carry.`,
+  'first worn': (v: { pieces: readonly string[] }, f: Formats) => `Not worn before on this trip: ${f.list(v.pieces)}.`,
   'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
 
   'change goes on': () => 'Stay as you are.',

@@ -85,7 +85,7 @@ export const colour = {
     sentence(
       `${pair(v)} sind fast gleich, und das sieht nach Versehen aus: dieselbe Farbe wählen oder eine deutlich andere`,
     ),
-  'two neutrals': (v) => sentence(`${pair(v)}: zwei Neutrale, immer richtig`),
+  'two neutrals': (v) => sentence(`${pair(v)}: beide neutral`),
   'neutral goes': (v) =>
     sentence(
       `${colourWord(v.neutral)} ist neutral und überlässt den Auftritt der anderen Farbe: ${colourWord(v.colour)}`,

@@ -44,6 +44,9 @@ export const plan = {
   'homeward on': (v, f) => `${f.date(v.date)}, heimwärts`,
   'free day': () => 'Nichts vorgesehen: anziehen, was am meisten Freude macht.',
   'homeward day': () => 'Nichts mehr anzuziehen: Sie sind zu Hause oder in dem unterwegs, was Sie anhaben.',
+  'the warmest coat': (v) => `${v.coat}: nichts Wärmeres zum Überziehen ist eingepackt.`,
+  'not in the bag': (v, f) => `Unterwegs angezogen: ${f.grams(v.grams)} weniger im Gepäck.`,
+  'first worn': (v, f) => `Auf dieser Reise noch nicht getragen: ${f.list(v.pieces)}.`,
   'take along': (v, f) => `Mitnehmen: ${f.list(v.layers)}.`,
 
   'change goes on': () => 'So bleiben.',

@@ -1,0 +1,89 @@
+import { comfortInWords, lookComfort } from '../comfort/index.ts';
+import type { Look, Piece } from '../model/index.ts';
+import { CORE_SLOTS } from '../vocabulary/index.ts';
+import { type Phrase, phrase } from '../words/index.ts';
+import type { Candidate } from './candidates.ts';
+import { coatsByWarmth, warmestCoat } from './coats.ts';
+import type { Moment } from './moments.ts';
+import { isFrosty } from './warmth.ts';
+import { coatForTheWay } from './way.ts';
+
+export interface ReasonsQuestion {
+  readonly moment: Moment;
+  readonly candidate: Candidate;
+  readonly look: Look;
+  /** Layers taken along. */
+  readonly carried: readonly string[];
+  /** Every piece worn on the trip so far; empty before its first look. */
+  readonly wornBefore: ReadonlySet<string>;
+  readonly pieces: ReadonlyMap<string, Piece>;
+}
+
+const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): readonly string[] =>
+  ids.map((id) => pieces.get(id)?.name ?? id);
+
+/** A kilogram less to carry is worth a word. Own choice, grams. */
+const WORTH_SAYING_GRAMS = 1000;
+
+/** What is worn on a journey is not carried. */
+const forTheBags = ({ moment, look, pieces }: ReasonsQuestion): readonly Phrase[] => {
+  const grams = look.worn.reduce((sum, { piece }) => sum + (pieces.get(piece)?.grams.value ?? 0), 0);
+  return moment.occasion.transit && grams >= WORTH_SAYING_GRAMS ? [phrase('plan', 'not in the bag', { grams })] : [];
+};
+
+/** The coat, where no other that is packed for such an occasion is as warm. */
+const forTheFrost = ({ moment, look, pieces }: ReasonsQuestion): readonly Phrase[] => {
+  const all = [...pieces.values()];
+  const warmest = isFrosty(moment) ? warmestCoat(all, moment.occasion.dress) : undefined;
+  const others = coatsByWarmth(all).length > 1;
+  return warmest !== undefined && others && look.worn.some(({ piece }) => piece === warmest.id)
+    ? [phrase('plan', 'the warmest coat', { coat: warmest.name })]
+    : [];
+};
+
+/** Clothes worn for the first time, once the trip has begun; swimwear changes by what is dry. */
+const forAChange = ({ moment, look, wornBefore, pieces }: ReasonsQuestion): readonly Phrase[] => {
+  const fresh = look.worn.filter(
+    ({ piece, slot }) => (CORE_SLOTS.has(slot) || slot === 'mid layer') && !wornBefore.has(piece),
+  );
+  return moment.swims || wornBefore.size === 0 || fresh.length === 0
+    ? []
+    : [
+        phrase('plan', 'first worn', {
+          pieces: namesOf(
+            fresh.map(({ piece }) => piece),
+            pieces,
+          ),
+        }),
+      ];
+};
+
+const onTheWay = ({ moment, look, carried, pieces }: ReasonsQuestion): readonly Phrase[] => {
+  const { occasion, weather } = moment;
+  const layers = [
+    ...namesOf(carried, pieces),
+    ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
+  ];
+  if (layers.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined)
+    return [phrase('plan', 'for the way', { layers, low: weather.lowC })];
+  return carried.length > 0 ? [phrase('plan', 'take along', { layers: namesOf(carried, pieces) })] : [];
+};
+
+/** Why an occasion has the look it has: by whom it was chosen, its warmth, its needs, the bag, a change, and its colours. */
+export const reasonsFor = (question: ReasonsQuestion): readonly Phrase[] => {
+  const { moment, candidate, look, pieces } = question;
+  const { occasion, swims, feels } = moment;
+  const { activity, setting, degreesOff = 0 } = occasion;
+  const needs = occasion.needs.filter((need) => need !== 'swim');
+  return [
+    ...(candidate.fixed ? [phrase('plan', 'fixed by the stylist', {})] : []),
+    ...(candidate.favourite ? [phrase('plan', 'a favourite', {})] : []),
+    ...(swims ? [] : [comfortInWords(lookComfort(look, pieces, activity, setting.where, feels))]),
+    ...(degreesOff > 0 ? [phrase('plan', 'degrees off', { degrees: degreesOff })] : []),
+    ...(needs.length > 0 ? [phrase('plan', 'made for', { needs })] : []),
+    ...onTheWay(question),
+    ...(candidate.fixed
+      ? []
+      : [...forTheFrost(question), ...forTheBags(question), ...forAChange(question), ...candidate.reasons]),
+  ];
+};
