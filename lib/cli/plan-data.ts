@@ -6,6 +6,7 @@ import {
   findingsOfFixed,
   findingsOfNumber,
   findingsOfPlan,
+  findingsOfRepeats,
   findingsOfWashing,
   type Moment,
   momentsOf,
@@ -24,6 +25,7 @@ export const findingsToTell = ({ plan, brief, pieces, capsule }: Planned): reado
   ...findingsOfWashing(plan, brief, pieces),
   ...findingsOfNumber(pieces, brief, capsule),
   ...findingsOfFixed(plan, brief),
+  ...findingsOfRepeats(plan, brief, capsule, pieces),
 ];
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));

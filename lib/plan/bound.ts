@@ -25,7 +25,7 @@ interface Cover {
  * How many occasions must stay unserved whatever is worn. A programme over pieces alone (which limited pieces each
  * occasion uses) is a relaxation of the plan; the look source is asked whether a look exists with just those pieces,
  * and each "no" is added as a set of which every look needs one piece. Logic-based Benders decomposition
- * (Hooker & Ottosson 2003). Looks on two days being alike is left out, so the bound holds but may be too hopeful.
+ * (Hooker & Ottosson 2003). Looks being seen again is left out, so the bound holds but may be too hopeful.
  */
 export const leastUnserved = async (
   problem: PlanProblem,

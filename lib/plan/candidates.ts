@@ -1,5 +1,5 @@
 import type { Capsule, Look, Occasion, Piece } from '../model/index.ts';
-import { CORE_SLOTS, type Slot } from '../vocabulary/index.ts';
+import { CORE_SLOTS } from '../vocabulary/index.ts';
 import type { Phrase } from '../words/index.ts';
 import type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 import type { Moment } from './moments.ts';
@@ -10,8 +10,6 @@ export interface Candidate {
   readonly pieces: readonly string[];
   /** One-piece, or top and bottom, or swimwear. */
   readonly core: string;
-  /** Core with mid layer: what people see indoors. Two days must not share it. Empty for swimming. */
-  readonly identity: string;
   /** 0 worst to 1 best of its occasion. */
   readonly quality: number;
   readonly favourite: boolean;
@@ -45,19 +43,12 @@ const KEPT_A_CORE = 4;
 
 export const isFinishing = (piece: Piece): boolean => piece.places.every((place) => FINISHING.has(place));
 
-const joined = (look: Look, belongs: (slot: Slot) => boolean): string =>
+export const coreOf = (look: Look): string =>
   look.worn
-    .filter(({ slot }) => belongs(slot))
+    .filter(({ slot }) => CORE_SLOTS.has(slot))
     .map(({ piece }) => piece)
+    .sort()
     .join('+');
-
-export const coreOf = (look: Look): string => joined(look, (slot) => CORE_SLOTS.has(slot));
-
-/** What may not be worn on two days; empty when the look is for swimming. */
-export const identityOf = (look: Look): string =>
-  look.worn.some(({ slot }) => slot === 'swim')
-    ? ''
-    : joined(look, (slot) => CORE_SLOTS.has(slot) || slot === 'mid layer');
 
 export const candidateOf = (
   look: Look,
@@ -71,7 +62,6 @@ export const candidateOf = (
     look,
     pieces,
     core: coreOf(look),
-    identity: identityOf(look),
     quality,
     favourite: favourites.some((favourite) => favourite.every((piece) => worn.has(piece))),
     fixed: false,

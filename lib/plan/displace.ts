@@ -1,5 +1,5 @@
 import type { Candidate, Pool } from './candidates.ts';
-import { type Assignment, changeHolds, identityHolds, type PlanProblem, pieceHolds } from './problem.ts';
+import { type Assignment, changeHolds, isSeenOnce, type PlanProblem, pieceHolds } from './problem.ts';
 
 /** Tries at putting one look in; a count, so that the plan is the same every time. */
 const TRIES = 6000;
@@ -11,10 +11,10 @@ type Draft = (Candidate | undefined)[];
 /** Occasions whose look stands in the way of a candidate: they share what is worn out, wet, or seen already. */
 const inTheWay = (problem: PlanProblem, draft: Draft, index: number, candidate: Candidate): readonly number[] => {
   const stuck = new Set(candidate.pieces.filter((piece) => !pieceHolds(problem, draft, piece)));
-  const seen = !identityHolds(problem, draft, candidate.identity);
+  const clothes = isSeenOnce(problem, draft, index) ? undefined : problem.seen(index, candidate);
   return draft.flatMap((other, at) => {
     if (at === index || other === undefined || other.fixed) return [];
-    const blocks = other.pieces.some((piece) => stuck.has(piece)) || (seen && other.identity === candidate.identity);
+    const blocks = other.pieces.some((piece) => stuck.has(piece)) || problem.seen(at, other) === clothes;
     return blocks ? [at] : [];
   });
 };
@@ -34,7 +34,7 @@ export const serveByDisplacing = (problem: PlanProblem, pools: readonly Pool[], 
       if (tries > TRIES) break;
       tries += 1;
       draft[index] = candidate;
-      if (changeHolds(problem, draft, [candidate])) return true;
+      if (changeHolds(problem, draft, index)) return true;
     }
     for (const candidate of depth > 0 ? candidates : []) {
       draft[index] = candidate;
@@ -43,8 +43,7 @@ export const serveByDisplacing = (problem: PlanProblem, pools: readonly Pool[], 
         const kept = draft[other];
         draft[other] = undefined;
         tries += 1;
-        if (changeHolds(problem, draft, [candidate]) && place(other, depth - 1, new Set([...settled, index])))
-          return true;
+        if (changeHolds(problem, draft, index) && place(other, depth - 1, new Set([...settled, index]))) return true;
         draft[other] = kept;
       }
     }

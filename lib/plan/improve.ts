@@ -29,7 +29,7 @@ const bestFor = (
   for (const candidate of (pools[index]?.candidates ?? []).slice(0, tried)) {
     draft[index] = candidate;
     const cost = judge(draft);
-    if (cost < least - LEAST_GAIN && changeHolds(problem, draft, [candidate])) {
+    if (cost < least - LEAST_GAIN && changeHolds(problem, draft, index)) {
       least = cost;
       best = candidate;
     }

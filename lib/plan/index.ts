@@ -14,4 +14,5 @@ export type { WardrobeBehind } from './mend-ways.ts';
 export { type Moment, momentsOf } from './moments.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';
+export { findingsOfRepeats } from './repeats.ts';
 export { stillWet } from './washing.ts';

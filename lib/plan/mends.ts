@@ -1,9 +1,9 @@
-import type { Brief, Capsule, Piece, PlanMend } from '../model/index.ts';
+import type { Brief, Capsule, PlanMend } from '../model/index.ts';
 import type { Pool } from './candidates.ts';
 import type { LookSource } from './look-source.ts';
 import { type Change, mendOf, type Opening } from './mend.ts';
 import { type WardrobeBehind, waysToServe } from './mend-ways.ts';
-import type { Assignment, PlanProblem } from './problem.ts';
+import { type Assignment, type PlanProblem, withPieces } from './problem.ts';
 import { buildProgramme, type Solver, type Term } from './programme.ts';
 import { addRoomRows } from './room-in-bag.ts';
 import { addChoiceRows, type Choice, unlike } from './serve.ts';
@@ -62,7 +62,7 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     return known.column;
   };
   const choices: Choice[] = pools.flatMap(({ candidates }, at) =>
-    unlike(problem, candidates).map((candidate): Choice => ({ moment: at, candidate, column: builder.choice() })),
+    unlike(problem, at, candidates).map((candidate): Choice => ({ moment: at, candidate, column: builder.choice() })),
   );
   for (const { changes, candidates } of ways) {
     const opened = candidates.map((candidate): Choice => ({ moment: index, candidate, column: builder.choice() }));
@@ -80,10 +80,7 @@ const mendsFor = async (question: MendQuestion, index: number): Promise<readonly
     .filter((day) => !problem.washDays.includes(day))
     .map((day) => ({ day, column: gate({ kind: 'wash day', day }) }));
   const offered = question.wardrobe?.pieces.filter(({ id }) => !problem.pieces.has(id)) ?? [];
-  const larger: PlanProblem = {
-    ...problem,
-    pieces: new Map([...problem.pieces, ...offered.map((piece): [string, Piece] => [piece.id, piece])]),
-  };
+  const larger = withPieces(problem, offered);
   const unserved = addChoiceRows(builder, larger, choices, () => 0, washDays);
   const added = [...gates.values()].flatMap(({ change, column }) => (change.kind === 'piece' ? [column] : []));
   const leaving = addRoomRows(builder, question, choices, added);

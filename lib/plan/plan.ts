@@ -1,4 +1,4 @@
-import type { Brief, Capsule, Piece, Plan, UnservedOccasion } from '../model/index.ts';
+import type { Brief, Capsule, Look, Piece, Plan, UnservedOccasion } from '../model/index.ts';
 import { leastUnserved } from './bound.ts';
 import { fixedFor, type Pool, rememberRanks } from './candidates.ts';
 import { serveByDisplacing } from './displace.ts';
@@ -12,6 +12,8 @@ import { poolsFor } from './pools.ts';
 import { type Assignment, type PlanProblem, problemOf } from './problem.ts';
 import type { Solver } from './programme.ts';
 import { daysOf, wearsByPiece } from './record.ts';
+import { countRepeats } from './repeats.ts';
+import { isDressed, seenAt } from './seen.ts';
 import { serveMost } from './serve.ts';
 import { nearestLook } from './unserved.ts';
 import { weakPointsOf } from './weak-points.ts';
@@ -69,6 +71,47 @@ const serveAndProve = async (
   return { assignment, pools, proven: false };
 };
 
+/** Where a plan shows clothes again, the solver is asked for one that does so less. */
+const withFewRepeats = async (
+  problem: PlanProblem,
+  pools: readonly Pool[],
+  found: Assignment,
+  solver: Solver,
+): Promise<Assignment> => {
+  const repeats = countRepeats(problem, found);
+  if (repeats === 0) return found;
+  const { assignment } = await serveMost(problem, pools, solver, { fewRepeats: true });
+  if (countServed(assignment) < countServed(found)) return found;
+  const other = improve(problem, pools, assignment);
+  return countRepeats(problem, other) < repeats ? other : found;
+};
+
+/** What is put on last may take off the layer that told two looks apart; such a look is worn as it was planned. */
+const keptApart = (
+  problem: PlanProblem,
+  assignment: Assignment,
+  finished: readonly (Look | undefined)[],
+): readonly (Look | undefined)[] => {
+  const looks = [...finished];
+  const shown = (index: number): string => {
+    const [moment, look] = [problem.moments[index], looks[index]];
+    if (moment === undefined || look === undefined || !isDressed(moment.occasion)) return '';
+    return seenAt(moment, look, problem.pieces);
+  };
+  for (let changed = true; changed; ) {
+    changed = false;
+    assignment.forEach((candidate, index) => {
+      const clothes = shown(index);
+      if (candidate === undefined || clothes === '' || clothes === problem.seen(index, candidate)) return;
+      const day = problem.moments[index]?.day;
+      if (!looks.some((_, at) => problem.moments[at]?.day !== day && shown(at) === clothes)) return;
+      looks[index] = candidate.look;
+      changed = true;
+    });
+  }
+  return looks;
+};
+
 /**
  * Plans one traveller's trip: every occasion gets a look, or the reason why none serves and what would mend it. The
  * number served is proven where `proven` says so; the choice among plans that serve as many is the best found. The same
@@ -81,11 +124,15 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
   const problem = problemOf(brief, moments, pieces);
   const firstPools = poolsFor(source, moments, pieces, capsule);
   const { assignment: served, pools, proven } = await serveAndProve(problem, firstPools, source, solver);
-  const assignment = improve(problem, pools, served);
-  const looks = assignment.map((candidate, index) => {
-    const moment = moments[index];
-    return candidate === undefined || moment === undefined ? undefined : dressUp(source, moment, candidate, pieces);
-  });
+  const assignment = await withFewRepeats(problem, pools, improve(problem, pools, served), solver);
+  const looks = keptApart(
+    problem,
+    assignment,
+    assignment.map((candidate, index) => {
+      const moment = moments[index];
+      return candidate === undefined || moment === undefined ? undefined : dressUp(source, moment, candidate, pieces);
+    }),
+  );
   const shared = { brief, problem, pools, assignment, source };
   const refused = new Set(capsule.choose?.leaveOut ?? []);
   const fixed = new Set(moments.flatMap((moment, index) => (fixedFor(capsule, moment) === undefined ? [] : [index])));

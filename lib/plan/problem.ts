@@ -1,6 +1,7 @@
 import type { Brief, Piece } from '../model/index.ts';
 import type { Candidate } from './candidates.ts';
 import { daysBetween, type Moment } from './moments.ts';
+import { createSeen, isDressed } from './seen.ts';
 import { isLimited, stillWet, type Wearing, washesFor } from './washing.ts';
 
 /** One trip of one traveller as the plan sees it. */
@@ -12,6 +13,8 @@ export interface PlanProblem {
   /** Days of washing, counted from the first day, in order. */
   readonly washDays: readonly number[];
   readonly days: number;
+  /** The clothes that are seen of a candidate at an occasion, by its place in `moments`; empty for a swim. */
+  readonly seen: (moment: number, candidate: Candidate) => string;
 }
 
 /** One candidate an occasion, or none. */
@@ -19,16 +22,24 @@ export type Assignment = readonly (Candidate | undefined)[];
 
 export const problemOf = (brief: Brief, moments: readonly Moment[], pieces: readonly Piece[]): PlanProblem => {
   const days = new Set(moments.map(({ day }) => day)).size;
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   return {
     moments,
-    pieces: new Map(pieces.map((piece) => [piece.id, piece])),
+    pieces: byId,
     limited: new Set(pieces.filter((piece) => isLimited(piece, days)).map(({ id }) => id)),
     washDays: [...new Set(brief.washDays)]
       .filter((date) => brief.from <= date && date <= brief.to)
       .map((date) => daysBetween(brief.from, date))
       .sort((a, b) => a - b),
     days: daysBetween(brief.from, brief.to) + 1,
+    seen: createSeen(moments, byId),
   };
+};
+
+/** The same trip with more pieces to wear. */
+export const withPieces = (problem: PlanProblem, more: readonly Piece[]): PlanProblem => {
+  const pieces = new Map([...problem.pieces, ...more.map((piece): [string, Piece] => [piece.id, piece])]);
+  return { ...problem, pieces, seen: createSeen(problem.moments, pieces) };
 };
 
 /** When a piece is worn under an assignment, one entry a day. */
@@ -37,7 +48,10 @@ export const wearingsOf = (problem: PlanProblem, assignment: Assignment, piece: 
   assignment.forEach((candidate, index) => {
     const moment = problem.moments[index];
     if (moment === undefined || candidate === undefined || !candidate.pieces.includes(piece)) return;
-    if (wearings.at(-1)?.day !== moment.day) wearings.push({ day: moment.day, from: moment.start });
+    const { day, start: from, end: until } = moment;
+    const before = wearings.at(-1);
+    if (before?.day !== day) wearings.push({ day, from, until });
+    else wearings[wearings.length - 1] = { ...before, until: Math.max(before.until, until) };
   });
   return wearings;
 };
@@ -61,28 +75,26 @@ const swimwearHolds = (problem: PlanProblem, assignment: Assignment, piece: Piec
   });
 };
 
-/** True when no look is worn on two days, counting the looks a stylist fixed as meant. */
-export const identityHolds = (problem: PlanProblem, assignment: Assignment, identity: string): boolean => {
-  if (identity === '') return true;
+/**
+ * True when what is seen at an occasion people dress for is not seen at another such occasion on another day, counting
+ * the looks a stylist fixed as meant.
+ */
+export const isSeenOnce = (problem: PlanProblem, assignment: Assignment, index: number): boolean => {
+  const [moment, candidate] = [problem.moments[index], assignment[index]];
+  if (moment === undefined || candidate === undefined || !isDressed(moment.occasion)) return true;
+  const clothes = problem.seen(index, candidate);
+  if (clothes === '') return true;
   const free = new Set<number>();
   const meant = new Set<number>();
-  assignment.forEach((candidate, index) => {
-    const day = problem.moments[index]?.day;
-    if (candidate?.identity !== identity || day === undefined) return;
-    (candidate.fixed ? meant : free).add(day);
+  assignment.forEach((other, at) => {
+    const there = problem.moments[at];
+    if (other === undefined || there === undefined || !isDressed(there.occasion)) return;
+    if (problem.seen(at, other) === clothes) (other.fixed ? meant : free).add(there.day);
   });
   return meant.size > 0 ? [...free].every((day) => meant.has(day)) : free.size <= 1;
 };
 
-/** True when changing one occasion from one candidate to another keeps everything possible; `assignment` is after the change. */
-export const changeHolds = (
-  problem: PlanProblem,
-  assignment: Assignment,
-  added: readonly (Candidate | undefined)[],
-): boolean =>
-  added.every(
-    (candidate) =>
-      candidate === undefined ||
-      (identityHolds(problem, assignment, candidate.identity) &&
-        candidate.pieces.every((piece) => pieceHolds(problem, assignment, piece))),
-  );
+/** True when the look an occasion has been given keeps everything possible. */
+export const changeHolds = (problem: PlanProblem, assignment: Assignment, index: number): boolean =>
+  isSeenOnce(problem, assignment, index) &&
+  (assignment[index]?.pieces.every((piece) => pieceHolds(problem, assignment, piece)) ?? true);

@@ -4,6 +4,7 @@ import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/in
 import type { Candidate } from './candidates.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom, lackingInside } from './room.ts';
+import { isDressed } from './seen.ts';
 import { tasteCost } from './taste.ts';
 import { createWarmthCost } from './warmth.ts';
 import { wayWithoutCoat } from './way.ts';
@@ -19,8 +20,10 @@ const COST = {
   manyChanges: 6,
   /** The clothes of a walk kept on for what follows. */
   notFresh: 4,
-  /** The same top and bottom, or dress, on another day. */
-  sameCore: 7,
+  /** The same top and bottom, or dress, on another day, and so much more each day it comes again. */
+  sameCore: 8,
+  /** And that on the very next day; at another occasion people dress for; or with the same layers. More than any wish. */
+  seenAgain: 60,
   /** A garment of the core seen again the next day. */
   nextDay: 1.5,
   /** Swimwear worn again within a day and a half, when another could take its turn. */
@@ -110,6 +113,8 @@ interface Facts {
   readonly own: number;
   readonly pieces: readonly number[];
   readonly core: number;
+  /** The clothes that are seen. */
+  readonly clothes: number;
   readonly garments: readonly number[];
   readonly swims: boolean;
   /** Clothes without the layers. */
@@ -134,7 +139,8 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
   const known = problem.moments.map(() => new Map<Candidate, Facts>());
   const warmth = problem.moments.map((moment) => createWarmthCost(moment, [...problem.pieces.values()]));
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
-  const [pieceNumber, coreNumber, clothesNumber] = [numbering(), numbering(), numbering()];
+  const [pieceNumber, coreNumber, seenNumber, clothesNumber] = [numbering(), numbering(), numbering(), numbering()];
+  const dressed = problem.moments.map(({ occasion }) => isDressed(occasion));
   const weights = [...problem.pieces].map(([id, piece]) => {
     pieceNumber(id);
     return COST.piece + (COST.kilogram * piece.grams.value) / 1000;
@@ -142,13 +148,15 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
   const factsOf = (index: number, candidate: Candidate): Facts => {
     const before = known[index]?.get(candidate);
     if (before !== undefined) return before;
-    const { look, core, identity } = candidate;
+    const { look, core } = candidate;
+    const clothesSeen = problem.seen(index, candidate);
     const facts: Facts = {
       own: ownCost(problem, index, candidate, warmth[index] ?? (() => 0)),
       pieces: candidate.pieces.map(pieceNumber),
       core: coreNumber(core),
+      clothes: seenNumber(clothesSeen),
       garments: look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => pieceNumber(piece)),
-      swims: identity === '',
+      swims: clothesSeen === '',
       base: clothesNumber(clothes(look, (slot) => BASE.has(slot))),
     };
     known[index]?.set(candidate, facts);
@@ -160,7 +168,12 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
   const garmentDay: number[] = [];
   const coreAt: number[] = [];
   const coreDay: number[] = [];
+  const coreDays: number[] = [];
   const coreUntil: number[] = [];
+  const dressedAt: number[] = [];
+  const dressedDay: number[] = [];
+  const seenAt: number[] = [];
+  const seenDay: number[] = [];
 
   return (assignment) => {
     stamp += 1;
@@ -189,8 +202,20 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
         if (met && moment.start - (coreUntil[facts.core] ?? 0) < SWIM_TURN_HOURS) cost += COST.sameSwimwear;
         coreUntil[facts.core] = moment.end;
       } else {
-        if (met && coreDay[facts.core] !== day) cost += COST.sameCore;
+        if (!met) coreDays[facts.core] = 1;
+        else if (coreDay[facts.core] !== day) {
+          cost += COST.sameCore * (coreDays[facts.core] ?? 1) + (coreDay[facts.core] === day - 1 ? COST.seenAgain : 0);
+          coreDays[facts.core] = (coreDays[facts.core] ?? 1) + 1;
+        }
         coreDay[facts.core] = day;
+        if (seenAt[facts.clothes] === stamp && seenDay[facts.clothes] !== day) cost += COST.seenAgain;
+        seenAt[facts.clothes] = stamp;
+        seenDay[facts.clothes] = day;
+        if (dressed[index]) {
+          if (dressedAt[facts.core] === stamp && dressedDay[facts.core] !== day) cost += COST.seenAgain;
+          dressedAt[facts.core] = stamp;
+          dressedDay[facts.core] = day;
+        }
         for (const garment of facts.garments) {
           if (garmentAt[garment] === stamp && garmentDay[garment] === day - 1) cost += COST.nextDay;
           garmentAt[garment] = stamp;

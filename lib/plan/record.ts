@@ -8,7 +8,7 @@ import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
 import { reasonsFor } from './reasons.ts';
 import { missedInside } from './room.ts';
-import { dryBy, washesFor } from './washing.ts';
+import { dryBy, washesFor, wornUntil } from './washing.ts';
 
 /** What a fixed look does not meet; its warmth is told in degrees. */
 const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
@@ -85,10 +85,11 @@ const washingOf = (
   const byDay = new Map<number, PlannedDay['wash'][number][]>();
   for (const piece of problem.pieces.values()) {
     if (!problem.limited.has(piece.id) || piece.places.includes('swim')) continue;
-    for (const day of washesFor(piece, wearingsOf(problem, assignment, piece.id), problem.washDays) ?? []) {
+    const wearings = wearingsOf(problem, assignment, piece.id);
+    for (const day of washesFor(piece, wearings, problem.washDays) ?? []) {
       const list = byDay.get(day) ?? [];
       byDay.set(day, list);
-      const dry = dryBy(piece, brief.from, day);
+      const dry = dryBy(piece, brief.from, day, wornUntil(wearings, day));
       list.push({ piece: piece.id, dryBy: dry.on, dryAt: dry.at });
     }
   }

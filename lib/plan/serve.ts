@@ -1,7 +1,9 @@
 import type { Piece } from '../model/index.ts';
 import type { Candidate, Pool } from './candidates.ts';
+import type { Moment } from './moments.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { buildProgramme, type ProgrammeBuilder, type Solver, type Term } from './programme.ts';
+import { addRepeatRows, addSeenOnceRows } from './seen-rows.ts';
 import { dryAt, isWashable, stillWet, wearsOf } from './washing.ts';
 
 /** Terms that add up to 1 when a piece is worn at an occasion; empty when it cannot be. */
@@ -76,6 +78,23 @@ const addWearRows = (
   }
 };
 
+/** What comes off after the hour of the wash is dry later: it does not go with the wash and a wearing before that. */
+const addLateRows = (
+  builder: ProgrammeBuilder,
+  problem: PlanProblem,
+  piece: Piece,
+  wash: DayColumn,
+  later: Moment,
+  terms: readonly Term[],
+  uses: Uses,
+): void => {
+  problem.moments.forEach((late, index) => {
+    const then = late.day === wash.day ? uses(index, piece.id) : [];
+    if (then.length > 0 && later.start < dryAt(piece, wash.day, late.end))
+      builder.atMost(2, [...terms, ...then, [wash.column, 1]]);
+  });
+};
+
 const washColumns = (
   builder: ProgrammeBuilder,
   problem: PlanProblem,
@@ -99,7 +118,9 @@ const washColumns = (
       const dry = dryAt(piece, washDay);
       problem.moments.forEach((moment, index) => {
         const terms = uses(index, piece.id);
-        if (terms.length > 0 && moment.day > washDay && moment.start < dry) builder.atMost(1, [...terms, [column, 1]]);
+        if (terms.length === 0 || moment.day <= washDay) return;
+        if (moment.start < dry) builder.atMost(1, [...terms, [column, 1]]);
+        else addLateRows(builder, problem, piece, { day: washDay, column }, moment, terms, uses);
       });
       return { day: washDay, column };
     });
@@ -127,7 +148,7 @@ export const addChoiceRows = (
     builder.exactly(1, [[column, 1], ...ways.map((way): Term => [way.column, 1])]);
     return column;
   });
-  addIdentityRows(builder, problem, choices);
+  addSeenOnceRows(builder, problem, choices);
   const uses = new Map<string, Map<number, Term[]>>();
   for (const { moment, candidate, column } of choices) {
     for (const piece of candidate.pieces) {
@@ -142,37 +163,6 @@ export const addChoiceRows = (
   return unserved;
 };
 
-const addIdentityRows = (builder: ProgrammeBuilder, problem: PlanProblem, choices: readonly Choice[]): void => {
-  const dayOf = ({ moment }: Choice): number => problem.moments[moment]?.day ?? 0;
-  const byIdentity = new Map<string, Choice[]>();
-  for (const choice of choices) {
-    const { identity } = choice.candidate;
-    if (identity === '') continue;
-    const same = byIdentity.get(identity) ?? [];
-    same.push(choice);
-    byIdentity.set(identity, same);
-  }
-  for (const same of byIdentity.values()) {
-    const meant = new Set(same.filter(({ candidate }) => candidate.fixed).map(dayOf));
-    const byDay = new Map<number, Term[]>();
-    for (const choice of same) {
-      if (choice.candidate.fixed) continue;
-      const day = dayOf(choice);
-      if (meant.size > 0 && !meant.has(day)) builder.fix(choice.column, 0);
-      const terms = byDay.get(day) ?? [];
-      terms.push([choice.column, 1]);
-      byDay.set(day, terms);
-    }
-    if (meant.size > 0 || byDay.size < 2) continue;
-    const days = [...byDay.values()].map((terms): Term => {
-      const column = builder.choice();
-      builder.atMost(0, [...terms, [column, -terms.length]]);
-      return [column, 1];
-    });
-    builder.atMost(1, days);
-  }
-};
-
 export interface Served {
   readonly assignment: Assignment;
   readonly unserved: number;
@@ -181,22 +171,32 @@ export interface Served {
 }
 
 /** Of candidates that use the same limited pieces and would be seen as the same look, the first: the rest cannot serve more. */
-export const unlike = (problem: PlanProblem, candidates: readonly Candidate[]): readonly Candidate[] => {
-  const seen = new Set<string>();
-  return candidates.filter(({ pieces, identity, fixed }) => {
-    const limited = pieces.filter((piece) => problem.limited.has(piece)).sort();
-    const key = `${identity}|${limited.join('+')}|${fixed}`;
-    return !seen.has(key) && seen.add(key);
+export const unlike = (
+  problem: PlanProblem,
+  moment: number,
+  candidates: readonly Candidate[],
+): readonly Candidate[] => {
+  const known = new Set<string>();
+  return candidates.filter((candidate) => {
+    const limited = candidate.pieces.filter((piece) => problem.limited.has(piece)).sort();
+    const key = `${problem.seen(moment, candidate)}|${limited.join('+')}|${candidate.fixed}`;
+    return !known.has(key) && known.add(key);
   });
 };
 
-/** Serves as many occasions from the pools as can be, by the solver. */
-export const serveMost = async (problem: PlanProblem, pools: readonly Pool[], solver: Solver): Promise<Served> => {
+/** Serves as many occasions from the pools as can be, by the solver; on request with as few clothes seen again as can be. */
+export const serveMost = async (
+  problem: PlanProblem,
+  pools: readonly Pool[],
+  solver: Solver,
+  { fewRepeats = false }: { readonly fewRepeats?: boolean } = {},
+): Promise<Served> => {
   const builder = buildProgramme();
   const choices = pools.flatMap(({ candidates }, moment) =>
-    unlike(problem, candidates).map((candidate): Choice => ({ moment, candidate, column: builder.choice() })),
+    unlike(problem, moment, candidates).map((candidate): Choice => ({ moment, candidate, column: builder.choice() })),
   );
   const unserved = addChoiceRows(builder, problem, choices, () => 1);
+  if (fewRepeats) addRepeatRows(builder, problem, choices);
   const solved = await solver.solve(builder.done());
   const assignment = problem.moments.map(
     (_, moment) => choices.find((choice) => choice.moment === moment && solved.values[choice.column] === 1)?.candidate,

@@ -6,7 +6,7 @@ import { type Candidate, fixedFor, type Pool } from './candidates.ts';
 import { coveredInTheCold } from './finish.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
-import { type Assignment, identityHolds, type PlanProblem, pieceHolds } from './problem.ts';
+import { type Assignment, isSeenOnce, type PlanProblem, pieceHolds } from './problem.ts';
 
 export interface Nearest {
   readonly look?: Look;
@@ -121,7 +121,7 @@ const conflictsOf = (
   return [
     ...(wet.length > 0 ? [phrase('plan', 'still wet', { pieces: wet })] : []),
     ...(worn.length > 0 ? [phrase('plan', 'worn out', { pieces: worn })] : []),
-    ...(identityHolds(problem, tried, candidate.identity) ? [] : [phrase('plan', 'worn on another day', {})]),
+    ...(isSeenOnce(problem, tried, index) ? [] : [phrase('plan', 'worn on another day', {})]),
   ];
 };
 

@@ -4,10 +4,11 @@ import { hourAfter } from './moments.ts';
 /** Clock hour at which the day's washing is hung up. Own choice. */
 export const WASHED_AT_HOUR = 22;
 
-/** When one piece is worn, and when it starts to be worn on each of those days; hours since the trip's first midnight. */
+/** A day on which one piece is worn, and from and until when; hours since the trip's first midnight. */
 export interface Wearing {
   readonly day: number;
   readonly from: number;
+  readonly until: number;
 }
 
 /** Wears between washes, never below one. A day in a piece is one wear, however many occasions it has. */
@@ -19,12 +20,17 @@ export const isWashable = (piece: Piece): boolean => piece.care.wash !== 'dry cl
 /** Hours after which a piece is surely dry: an estimate is taken at its long end, since damp cloth cannot be worn. */
 const hoursToDry = ({ care }: Piece): number => care.dryHours.high;
 
-/** The hour at which a piece washed on a day is dry again. */
-export const dryAt = (piece: Piece, washDay: number): number => washDay * 24 + WASHED_AT_HOUR + hoursToDry(piece);
+/** The hour at which a piece washed on a day is dry again; what was worn later than the hour of the wash hangs later. */
+export const dryAt = (piece: Piece, washDay: number, wornUntil = Number.NEGATIVE_INFINITY): number =>
+  Math.max(washDay * 24 + WASHED_AT_HOUR, wornUntil) + hoursToDry(piece);
 
 /** The day and full hour by which a piece washed on a day is dry. */
-export const dryBy = (piece: Piece, from: IsoDate, washDay: number) =>
-  hourAfter(from, Math.ceil(dryAt(piece, washDay)));
+export const dryBy = (piece: Piece, from: IsoDate, washDay: number, wornUntil?: number) =>
+  hourAfter(from, Math.ceil(dryAt(piece, washDay, wornUntil)));
+
+/** Until when a piece is worn on the day of its wash and before it. */
+export const wornUntil = (wearings: readonly Wearing[], washDay: number): number =>
+  Math.max(Number.NEGATIVE_INFINITY, ...wearings.filter(({ day }) => day <= washDay).map(({ until }) => until));
 
 /** The last day, counted from the first, whose washing has this piece dry at an hour; negative when it is before the trip. */
 export const hangsUpBy = (piece: Piece, hours: number): number =>
@@ -56,7 +62,7 @@ export const washesFor = (
     const washes = usable.filter((_, index) => (chosen & (2 ** index)) !== 0);
     if (best !== undefined && washes.length >= best.length) continue;
     const allDry = washes.every((day) => {
-      const dry = dryAt(piece, day);
+      const dry = dryAt(piece, day, wornUntil(wearings, day));
       return wearings.every((wearing) => wearing.day <= day || wearing.from >= dry);
     });
     if (allDry && longestStretch(days, washes) <= limit) best = washes;

@@ -48,7 +48,7 @@ const lostWith = async (
   const kept = lostBy(assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate)));
   const afresh = kept.length > unavoidable ? lostBy() : kept;
   const quick = afresh.length < kept.length ? afresh : kept;
-  const ways = pools.reduce((sum, { candidates }) => sum + unlike(problem, candidates).length, 0);
+  const ways = pools.reduce((sum, { candidates }, index) => sum + unlike(problem, index, candidates).length, 0);
   const solved =
     quick.length > unavoidable + 1 && ways <= SOLVED_AT_MOST
       ? lostFrom((await serveMost(problem, pools, solver)).assignment)

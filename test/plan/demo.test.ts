@@ -3,7 +3,7 @@ import { readContent, wardrobeOn } from '../../lib/content/index.ts';
 import { planGuide } from '../../lib/guide/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { PROJECT } from '../cli/run.ts';
-import { brokenPlan } from './validate.ts';
+import { brokenPlan } from './validator/index.ts';
 
 describe("the demo's plans", async () => {
   const { content } = await readContent(`${PROJECT}/content`);

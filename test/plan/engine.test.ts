@@ -4,7 +4,7 @@ import { createWardrobeEngine } from '../../lib/outfit/index.ts';
 import { momentsOf, planTrip } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { brief, capsule, occasion, piece } from './trip.ts';
-import { brokenPlan } from './validate.ts';
+import { brokenPlan } from './validator/index.ts';
 
 it('plans with the real engine what the validator accepts, finishing pieces and all', async () => {
   const neutral = (id: string, hex: string) => ({

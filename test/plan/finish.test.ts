@@ -3,7 +3,7 @@ import type { Piece, StockLine } from '../../lib/model/index.ts';
 import { findingsOfFinish, planTrip, type Solver, withSocks } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { brief, capsule, occasion, piece, sourceOf, weather } from './trip.ts';
-import { brokenPlan } from './validate.ts';
+import { brokenPlan } from './validator/index.ts';
 
 let solver: Solver;
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import { cloOfLook } from '../../lib/comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../../lib/model/index.ts';
 import type { LookRestriction, LookSource, RankedLook } from '../../lib/plan/index.ts';
-import { dressIndex, SLOTS, type Slot } from '../../lib/vocabulary/index.ts';
+import { dressIndex, LAYER_SLOTS, SLOTS, type Slot } from '../../lib/vocabulary/index.ts';
 
 /** Taken off at the door, and so without a say in the dress code. common practice, no source */
 const LEFT_AT_DOOR =
@@ -62,13 +62,15 @@ export const meets = (look: Look, pieces: ReadonlyMap<string, Piece>, restrictio
   const swims = look.worn.some(({ slot }) => slot === 'swim');
   if (swims !== needs.includes('swim')) return false;
   return needs.every((need) =>
-    need === 'shoulders covered'
-      ? worn.some(({ covers }) => covers.includes('shoulders'))
-      : need === 'knees covered'
-        ? worn.some(({ covers }) => covers.includes('knees'))
-        : need === 'head covered'
-          ? worn.some(({ covers }) => covers.includes('head'))
-          : worn.some(({ suits }) => suits.includes(need)),
+    look.worn.some(({ slot }, index) => {
+      const { suits = [], covers = [] } = worn[index] ?? {};
+      if (need === 'swim') return slot === 'swim';
+      if (need === 'shoulders covered') return slot !== 'scarf' && covers.includes('shoulders');
+      if (need === 'knees covered') return slot !== 'legwear' && covers.includes('knees');
+      if (need === 'head covered') return covers.includes('head');
+      if (need === 'rain') return LAYER_SLOTS.has(slot) && suits.includes('rain');
+      return (need === 'sun' || slot === 'shoes') && suits.includes(need);
+    }),
   );
 };
 

@@ -14,9 +14,10 @@ import {
 } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
+import { mostServed } from './exhaustive.ts';
 import { allLooks, bruteForce } from './look-source.ts';
 import { brief, capsule, occasion, piece, weather } from './trip.ts';
-import { brokenPlan, mostServed } from './validate.ts';
+import { brokenPlan } from './validator/index.ts';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -231,6 +232,24 @@ describe('washing', () => {
     const made = await plan(washed, slow);
     expect(made.served).toBe(3);
     expect(brokenPlan(made, washed, slow)).toEqual([]);
+  });
+
+  it('hangs up what is worn past the hour of the wash when it comes off', async () => {
+    // worn until 23:00 and not until the wash of 22:00: dry at 11:00 two days later, an hour after the museum opens
+    const late = brief({
+      washDays: ['2027-10-02'],
+      occasions: [{ ...museum('2027-10-02'), part: 'evening' as const }, museum('2027-10-04')].map((one) => ({
+        ...one,
+        setting: { where: 'indoors', airC: 25 },
+      })),
+    });
+    const pieces = (dries: number) => [piece('dress', 'tea dress', { worn: 1, dries }), piece('loafers', 'loafers')];
+    const damp = await plan(late, pieces(36));
+    expect(damp).toMatchObject({ served: 1, proven: true });
+    const dry = await plan(late, pieces(35));
+    expect(dry.served).toBe(2);
+    expect(dry.days[0]?.wash).toEqual([{ piece: 'dress', dryBy: '2027-10-04', dryAt: '10:00' }]);
+    expect(brokenPlan(dry, late, pieces(35))).toEqual([]);
   });
 
   it('washes nothing that has to be dry cleaned', async () => {
@@ -462,7 +481,7 @@ describe('against exhaustive search', () => {
         const { trip, pieces, clashes } = made(random);
         const result = await plan(trip, pieces, { engine: bruteForce(pieces, clashes) });
         expect(brokenPlan(result, trip, pieces)).toEqual([]);
-        const most = mostServed(trip, pieces, allLooks(pieces, clashes));
+        const most = mostServed({ brief: trip, pieces, looks: allLooks(pieces, clashes), capsule: capsule() });
         expect(result.served).toBe(most);
         expect(result.proven).toBe(true);
       }),

@@ -6,7 +6,7 @@ import { planTrip, type Solver } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { ACTIVITIES, type ActivityId, DRESS_CODES, type KindId, NEEDS } from '../../lib/vocabulary/index.ts';
 import { brief, capsule, occasion, piece, weather } from './trip.ts';
-import { brokenPlan } from './validate.ts';
+import { brokenPlan } from './validator/index.ts';
 
 let solver: Solver;
 beforeAll(async () => {

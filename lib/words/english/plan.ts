@@ -223,6 +223,11 @@ export const plan = {
   ) =>
     `Washed on ${f.date(v.on)}, ${f.list(few(v.pieces))} will still be damp when “${v.occasion}” sets off (${f.dayAndTime(v.day, v.at)}).`,
   'packed damp mend': () => 'Wash a day earlier, or carry a waterproof bag for what is still damp.',
+  'seen again': (v: { clothes: readonly string[]; occasions: readonly string[] }, f: Formats) =>
+    `The same clothes come again, ${f.list(v.clothes)}: at ${f.list(v.occasions)}.`,
+  'seen at': (v: { occasion: string; on: string }, f: Formats) => `“${v.occasion}” on ${f.dateShort(v.on)}`,
+  'seen again mend': () =>
+    'Pack one more top, bottom or dress that suits them, or fix looks of your own to these occasions.',
   'coat in a room': (v: { occasion: string; on: string; coats: readonly string[] }, f: Formats) =>
     `The look for “${v.occasion}” on ${f.date(v.on)} is cool once ${f.list(v.coats)} ${v.coats.length === 1 ? 'is' : 'are'} left at the door.`,
   'coat in a room mend': () =>

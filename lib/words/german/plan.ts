@@ -178,6 +178,10 @@ export const plan = {
   'packed damp': (v, f) =>
     `Am ${f.date(v.on)} gewaschen noch feucht, wenn ${quoted(v.occasion)} beginnt (${f.dayAndTime(v.day, v.at)} Uhr): ${f.list(few(v.pieces))}.`,
   'packed damp mend': () => 'Einen Tag früher waschen oder einen wasserdichten Beutel für Feuchtes mitnehmen.',
+  'seen again': (v, f) => `Dieselben Sachen, ${f.list(v.clothes)}, kommen mehrmals vor: bei ${f.list(v.occasions)}.`,
+  'seen at': (v, f) => `${quoted(v.occasion)} am ${f.dateShort(v.on)}`,
+  'seen again mend': () =>
+    'Ein passendes Oberteil, Unterteil oder Kleid mehr einpacken oder diesen Anlässen eigene Looks fest zuordnen.',
   'coat in a room': (v, f) =>
     `Der Look für ${quoted(v.occasion)} am ${f.date(v.on)} ist kühl, sobald ${f.list(v.coats)} an der Garderobe hängt.`,
   'coat in a room mend': () =>
