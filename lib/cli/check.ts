@@ -1,4 +1,4 @@
-import { buildGuides } from '../guide/index.ts';
+import { buildGuides, findingsOfLetters } from '../guide/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
@@ -21,9 +21,13 @@ export const checkVerb: Verb = {
     const computed = await buildGuides(content, await loadSolver(), trip === undefined ? {} : { trip });
     // read only now: the other verbs that compute start faster without the drawings
     const { drawingFindings } = await import('../draw/index.ts');
-    const guides = computed.map(({ id, pieces, findings }) => ({
-      id,
-      findings: [...findings, ...drawingFindings(pieces)].toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
+    const { loadFonts } = await import('../type/index.ts');
+    const fonts = loadFonts();
+    const guides = computed.map((guide) => ({
+      id: guide.id,
+      findings: [...guide.findings, ...drawingFindings(guide.pieces), ...findingsOfLetters(guide, fonts)].toSorted(
+        (a, b) => WEIGHT[a.level] - WEIGHT[b.level],
+      ),
     }));
     const voice = voiceOf(content.studio);
     const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { onSurface } from '../colour/index.ts';
-import type { Measure, Piece, PieceColour } from '../model/index.ts';
+import type { Measure, Piece, PieceColour, PieceField } from '../model/index.ts';
 import {
   dressIndex,
   estimateClo,
@@ -85,6 +85,13 @@ const besides = <Word extends string>(
 const measure = (value: number | undefined, estimated: () => Measure): Measure =>
   value === undefined ? estimated() : given(value);
 
+const POINTED_AT: readonly PieceField[] = ['name', 'colours', 'length cm', 'heel cm', 'photo'];
+
+const linesOf = (written: WrittenPiece, matter: FrontMatter): NonNullable<Piece['lines']> =>
+  Object.fromEntries(
+    POINTED_AT.flatMap((field) => (written[field] === undefined ? [] : [[field, matter.lineOf([field])]])),
+  );
+
 const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: FrontMatter, fabric: FabricId): Piece => {
   const kind = KINDS[written.kind];
   const dryHours = written.care?.['dry hours'];
@@ -93,6 +100,7 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     id,
     wardrobe,
     file: matter.file,
+    lines: linesOf(written, matter),
     name: written.name,
     kind: written.kind,
     places: written.places ?? kind.places,

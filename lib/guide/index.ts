@@ -21,6 +21,7 @@ export {
   type Party,
   partyOf,
 } from './family.ts';
+export { findingsOfLetters } from './letters.ts';
 export { inGroupOrder } from './order.ts';
 export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';

@@ -20,11 +20,16 @@ export interface SourceFile {
   readonly file: string;
 }
 
+/** Fields of a piece that a finding may point at. */
+export type PieceField = 'name' | 'colours' | 'length cm' | 'heel cm' | 'photo';
+
 /** One garment, pair of shoes or accessory with every default filled in. */
 export interface Piece extends SourceFile {
   /** File name without `.md`; unique within its wardrobe. */
   readonly id: string;
   readonly wardrobe: string;
+  /** Lines of fields as they are written in the file. */
+  readonly lines?: Readonly<Partial<Record<PieceField, number>>>;
   readonly name: string;
   readonly kind: KindId;
   readonly places: readonly Place[];

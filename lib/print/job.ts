@@ -28,10 +28,9 @@ export interface PaperChoice {
   readonly orientation?: Orientation;
 }
 
-/** A printed document, or the reasons why there is none. */
+/** A printed document, and what there is to say of it. */
 export interface Printed {
-  /** Undefined when the text holds a script that cannot be set rightly. */
-  readonly bytes?: Uint8Array;
+  readonly bytes: Uint8Array;
   readonly pages: number;
   readonly findings: readonly Finding[];
 }
@@ -116,10 +115,8 @@ export const startJob = async (guide: Guide, sources: PrintSources, name: Docume
   };
 };
 
-/** Writes the document, unless its text could not be set rightly. */
-export const finishJob = async (job: Job): Promise<Printed> => {
-  const { findings, refused } = findTrouble(job.press.setter.troubles());
-  const all = [...findings, ...job.findings];
-  const { bytes, pages } = await job.press.finish();
-  return refused ? { pages: 0, findings: all } : { bytes, pages, findings: all };
-};
+/** Writes the document. */
+export const finishJob = async (job: Job): Promise<Printed> => ({
+  ...(await job.press.finish()),
+  findings: [...findTrouble(job.press.setter.troubles()), ...job.findings],
+});

@@ -47,7 +47,7 @@ export const cardInput = (
   };
 };
 
-/** The same card with only what the fonts can set; the sheets say which characters they lack. */
+/** The same card with only what the fonts can set; findings say which names are shown without letters. */
 export const settableCard = (input: CardInput, { settable }: Fonts): CardInput => ({
   ...input,
   title: settable(input.title),

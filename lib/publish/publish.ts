@@ -3,7 +3,7 @@ import path from 'node:path';
 import { readContent } from '../content/index.ts';
 import { drawingFindings } from '../draw/index.ts';
 import { createRasteriser } from '../draw/raster/index.ts';
-import { besideGuides, buildGuides, type Guide, type Keep } from '../guide/index.ts';
+import { besideGuides, buildGuides, findingsOfLetters, type Guide, type Keep } from '../guide/index.ts';
 import type { Finding, Problem, Studio } from '../model/index.ts';
 import { renderSite, siteModel, writeAssets } from '../site/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -67,6 +67,18 @@ const piecesSaid = ({ pieces }: Guide['capsule'], formats: Formats): string =>
 const drawnSaid = ({ counts, looks }: Guide, formats: Formats): string => {
   const layered = formats.plural(counts.layered, { one: '# layered look', other: '# layered looks' });
   return `${layered}, drawing ${formats.plural(looks.length, { one: '# card', other: '# cards' })}`;
+};
+
+/** Without what a sheet leaves out of a name of which that is said already. */
+const notToldBefore = (ofSheets: readonly Finding[], told: readonly Finding[]): readonly Finding[] => {
+  const charactersOf = ({ message }: Finding): readonly string[] =>
+    Array.isArray(message.values.characters) ? message.values.characters.map(String) : [];
+  const known = new Set(
+    told.filter(({ rule }) => rule === 'letters').flatMap(({ message }) => [...String(message.values.text)]),
+  );
+  return ofSheets.filter(
+    (finding) => finding.rule !== 'print-glyph' || charactersOf(finding).some((character) => !known.has(character)),
+  );
 };
 
 /** Nothing of the content may lie in the output, nor the output in the content. */
@@ -137,7 +149,12 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
       const motifs = await motifsOf(guide.pieces, contentFolder);
       const withPhotos: Guide = {
         ...guide,
-        findings: [...guide.findings, ...motifs.findings, ...drawingFindings(guide.pieces)],
+        findings: [
+          ...guide.findings,
+          ...motifs.findings,
+          ...drawingFindings(guide.pieces),
+          ...findingsOfLetters(guide, easel.fonts),
+        ],
       };
       return { guide: withPhotos, artwork: artworkOf(withPhotos, motifs, easel) };
     }),
@@ -158,7 +175,7 @@ export const publish = async (options: PublishOptions): Promise<PublishResult> =
         onSheet: (what) => progress.step(`printing ${guide.id}/${what}`),
       });
       sheets += downloads.length;
-      const all = [...guide.findings, ...findings];
+      const all = [...guide.findings, ...notToldBefore(findings, guide.findings)];
       told.push({ guide: guide.id, findings: all });
       parts.push({
         guide: { ...guide, findings: all },

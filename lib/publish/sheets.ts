@@ -63,7 +63,7 @@ const jobsOf = (guide: Guide, sources: PrintSources): readonly SheetJob[] => [
   },
 ];
 
-/** Prints every sheet of a guide into its folder; a sheet that cannot be set is left out and a finding says why. */
+/** Prints every sheet of a guide into its folder. */
 export const printSheets = async (
   guide: Guide,
   folder: string,
@@ -81,7 +81,6 @@ export const printSheets = async (
     );
     const { bytes, found } = unpack(packed);
     for (const finding of found) findings.set(JSON.stringify([finding.rule, finding.message]), finding);
-    if (bytes.length === 0) continue;
     const address = `print/${job.file}`;
     await writeFile(path.join(folder, address), bytes);
     downloads.push({ kind: job.kind, paper: job.paper, address, bytes: bytes.length });
@@ -90,7 +89,7 @@ export const printSheets = async (
 };
 
 /** A kept sheet: four bytes of length, its findings as JSON, then the PDF. */
-const pack = ({ bytes = new Uint8Array(), findings }: Printed): Uint8Array => {
+const pack = ({ bytes, findings }: Printed): Uint8Array => {
   const said = new TextEncoder().encode(JSON.stringify(findings));
   const packed = new Uint8Array(4 + said.length + bytes.length);
   new DataView(packed.buffer).setUint32(0, said.length);

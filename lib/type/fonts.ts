@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { create, type Font } from 'fontkit';
 import { FACES, type Face, type FontStyle } from './faces.ts';
-import { plainText, standIn, UncoveredTextError } from './text.ts';
+import { plainText, UncoveredTextError, withoutCharacters } from './text.ts';
 import { unwrapWoff } from './unwrap.ts';
 
 /** A font as satori takes it. */
@@ -41,7 +41,7 @@ export interface Fonts {
   sfnt(face: Face): Uint8Array<ArrayBuffer>;
   /** Characters of a text that no font has, each once, in order; they must be reported. Empty for Latin, Greek and Cyrillic text. */
   uncovered(text: string): readonly string[];
-  /** The text with the number of each character that no font has in its place; others stay as they are. */
+  /** The text without the characters that no font has; an ellipsis where nothing is left of it. */
   settable(text: string): string;
   /** Splits text into runs of one face. Throws `UncoveredTextError`. */
   runs(text: string, style: FontStyle): readonly Run[];
@@ -123,10 +123,7 @@ export const loadFonts = (read: (face: Face) => Uint8Array<ArrayBuffer> = readFa
 
   const settable = (text: string): string => {
     const lost = new Set(uncovered(text));
-    if (lost.size === 0) return text;
-    return [...text.normalize('NFC')]
-      .map((character) => (lost.has(character) ? standIn(character) : character))
-      .join('');
+    return lost.size === 0 ? text : withoutCharacters(text.normalize('NFC'), lost);
   };
 
   const split = (text: string, plain: string, faces: readonly Face[]): readonly Run[] => {

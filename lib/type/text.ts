@@ -21,6 +21,17 @@ export class UncoveredTextError extends Error {
   }
 }
 
-/** What stands for a character no font has: its number, so that nothing is lost. */
-export const standIn = (character: string): string =>
-  `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;
+/** What stands for a text of which nothing can be set. */
+const NOTHING_LEFT = '…';
+
+/** A text without some of its characters and without the gaps and empty brackets they leave; an ellipsis where nothing is left. */
+export const withoutCharacters = (text: string, lost: ReadonlySet<string>): string => {
+  if (lost.size === 0) return text;
+  // characters in brackets of a pattern, each written by its number so that none is read as a sign of the pattern
+  const any = [...lost].map((character) => `\\u{${character.codePointAt(0)?.toString(16)}}`).join('');
+  const bare = text.replaceAll(new RegExp(`\\s*(?:[${any}]\\s*)+`, 'gu'), (gap, at: number) =>
+    at === 0 || at + gap.length === text.length || !/\s/u.test(gap) ? '' : ' ',
+  );
+  const left = bare.replaceAll(/\s*(?:\(\s*\)|\[\s*\])/gu, '');
+  return left === '' ? NOTHING_LEFT : left;
+};

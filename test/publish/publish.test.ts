@@ -39,16 +39,26 @@ const fingerprint = async (out: string): Promise<Record<string, string>> => {
 };
 
 describe('a build', () => {
-  it('draws the card of a piece whose name no font has, with the numbers of its characters, and says so', async () => {
+  it('draws the card of a piece without the letters no font has, prints every sheet, and says so once', async () => {
     await cp(SMALL, path.join(folder, 'signs'), { recursive: true });
     const file = path.join(folder, 'signs', 'wardrobes', 'ada', 'shirt.md');
-    await writeFile(file, (await readFile(file, 'utf8')).replace(/^name: .*$/m, 'name: Shirt ➽'));
+    await writeFile(file, (await readFile(file, 'utf8')).replace(/^name: .*$/m, 'name: 毛衣 Grey jumper 🧥'));
     const result = await build('signs-site', 'signs-cache', 'signs');
     if (!result.ok) throw new Error('refused');
-    // the name of the character is its number in the Unicode standard
     const card = await readFile(path.join(folder, 'signs-site', 'graz', 'plain', 'cards', 'look-01.svg'), 'utf8');
-    expect(card).toContain('Shirt [U+27BD]');
-    expect(result.told[0]?.findings.map(({ rule }) => rule)).toContain('print-glyph');
+    expect(card).toContain('Grey jumper');
+    expect(card).not.toMatch(/U\+|毛|🧥/u);
+    expect(result.made.sheets).toBe(9);
+    const told = result.told.flatMap(({ findings }) => findings).filter(({ rule }) => /letters|print/.test(rule));
+    expect(told).toMatchObject([
+      {
+        level: 'warning',
+        rule: 'letters',
+        file: 'wardrobes/ada/shirt.md',
+        line: 2,
+        message: { values: { shown: 'Grey jumper', characters: ['毛', '衣', '🧥'] } },
+      },
+    ]);
   });
 
   it('writes pages, cards and sheets, and says how many', async () => {

@@ -95,6 +95,18 @@ describe('fonts', () => {
     }
   });
 
+  it.each([
+    ['毛衣 Grey jumper 🧥', 'Grey jumper'],
+    ['Grey 毛 衣 jumper', 'Grey jumper'],
+    ['Grey毛jumper', 'Greyjumper'],
+    ['Grey jumper (毛)', 'Grey jumper'],
+    ['毛衣', '…'],
+    ['5  ', '5  '],
+    ['soft\u00adhyphen', 'soft\u00adhyphen'],
+  ])('sets %s without what it lacks', (text, shown) => {
+    expect(fonts.settable(text)).toBe(shown);
+  });
+
   it('names only the faces a text needs', () => {
     expect(fonts.stack('Rust overshirt', 'title')).toBe("'Fraunces latin'");
     expect(fonts.stack('Łódź', 'title')).toBe("'Fraunces latin', 'Fraunces latin-ext'");

@@ -2,7 +2,6 @@ import type { FontStyle, Fonts } from '../../type/index.ts';
 import { MILLIMETRES_A_POINT } from '../paper.ts';
 import type { SetRun } from '../pdf/surface.ts';
 import type { Typefaces } from '../pdf/typefaces.ts';
-import { type RefusedScript, refusedScript } from './script.ts';
 
 /** Type as it is set. */
 export interface Type {
@@ -29,11 +28,10 @@ export interface Line {
   readonly width: number;
 }
 
-/** What could not be set as it was written. */
+/** A text that is set without some of its characters, which no font has. */
 export interface Trouble {
   readonly text: string;
   readonly characters: readonly string[];
-  readonly refused?: RefusedScript;
 }
 
 export interface Setter {
@@ -95,12 +93,12 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
   const lines = new Map<string, Line>();
   const troubles = new Map<string, Trouble>();
 
-  /** Files what cannot be set of a whole text, before it is broken into lines. */
-  const note = (text: string): void => {
-    const missing = fonts.uncovered(text);
-    if (missing.length === 0 || troubles.has(text)) return;
-    const refused = refusedScript(text);
-    troubles.set(text, { text, characters: missing, ...(refused === undefined ? {} : { refused }) });
+  /** A whole text as it can be set, before it is broken into lines; what is left out is filed. */
+  const settable = (span: Span): Span => {
+    const missing = fonts.uncovered(span.text);
+    if (missing.length === 0) return span;
+    troubles.set(span.text, { text: span.text, characters: missing });
+    return { ...span, text: fonts.settable(span.text) };
   };
   const setSpan = ({ text, type }: Span): Line => {
     const key = `${type.style}|${type.points}|${type.colour}|${type.tracking ?? 0}|${text}`;
@@ -108,7 +106,7 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     if (known !== undefined) return known;
     if (type.points < LEAST_POINTS) throw new Error(`type of ${type.points} pt is under ${LEAST_POINTS} pt`);
     const tracking = type.tracking ?? 0;
-    const runs = fonts.runs(fonts.settable(text), type.style).map((run): SetRun => {
+    const runs = fonts.runs(text, type.style).map((run): SetRun => {
       const typeface = typefaces.of(run.face);
       const glyphs = typeface.shape(run.text);
       const thousandths = glyphs.reduce((sum, { advance, kern }) => sum + advance + kern, 0);
@@ -174,17 +172,11 @@ export const createSetter = (fonts: Fonts, typefaces: Typefaces): Setter => {
     return rows;
   };
 
-  const noteAll = (spans: readonly Span[]): void => {
-    for (const { text } of spans) note(text);
-  };
   return {
-    line: (spans) => {
-      noteAll(spans);
-      return line(spans);
-    },
+    line: (spans) => line(spans.map(settable)),
     troubles: () => [...troubles.values()],
-    wrap: (spans, measure, balance) => {
-      noteAll(spans);
+    wrap: (written, measure, balance) => {
+      const spans = written.map(settable);
       const whole = line(
         spans.map(({ text, type }) => ({ text: text.replaceAll(SOFT_HYPHEN, '').replaceAll(/\s+/gu, ' '), type })),
       );

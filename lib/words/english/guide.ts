@@ -14,6 +14,10 @@ export const guide = {
   'wear it indoors': (v: { low: number; high: number; activity: string }, f: Formats) =>
     `Indoors while ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
   'wear it by water': () => 'For swimming and by the water.',
+  'letters lacking': (v: { text: string; shown: string; characters: string[]; more: number }, f: Formats) =>
+    `Our fonts for cards and paper do not have ${f.list([...v.characters, ...(v.more > 0 ? [`${v.more} more`] : [])])} of “${v.text}”: they show “${v.shown}”.`,
+  'letters lacking mend': () =>
+    'Write it in Latin, Greek or Cyrillic letters, or leave it so: the pages show it whole where the reader’s own fonts have it.',
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
   /** The air an occasion was dressed for, so that nobody takes it for what the look is good for. */
   'day outdoors': (v: { date: string; low: number; high: number }, f: Formats) =>

@@ -179,16 +179,9 @@ export const print = {
   'cut along': () => 'Cut along the marks.',
 
   // Findings
-  'script refused': ({ text, script }: { text: string; script: string }) =>
-    script === 'right to left'
-      ? `“${text}” is written from right to left, which our printed sheets cannot set`
-      : script === 'East Asian'
-        ? `“${text}” is written in an East Asian script, for which our printed sheets have no font`
-        : `“${text}” is written in a script whose letters join and change shape, which our printed sheets cannot set`,
-  'script mend': () => 'Write this name in Latin, Greek or Cyrillic letters for print. Nothing was printed meanwhile.',
   'glyph missing': ({ text, characters }: { text: string; characters: readonly string[] }, f: Formats) =>
-    `No font has ${f.list(characters)} in “${text}”`,
-  'glyph mend': () => 'Write it with other characters. Until then its number stands in its place on paper.',
+    `No font of ours has ${f.list(characters)} in “${text}”: on paper it stands without.`,
+  'glyph mend': () => 'Write it with other characters, or leave it so.',
   'list pages': ({ lines, pages }: { lines: number; pages: number }, f: Formats) =>
     `The packing list takes ${f.plural(pages, { one: '# page', other: '# pages' })}: ${f.plural(lines, { one: '# line does', other: '# lines do' })} not fit on one at a size that can be read`,
   'list pages mend': () => 'Put small things together in one line, or print it on both sides.',

@@ -13,6 +13,10 @@ export const guide = {
   'wear it outdoors': (v, f) => `Draußen beim ${doing(v.activity)} ${f.celsiusRange(v.low, v.high)}, je nach Lagen.`,
   'wear it indoors': (v, f) => `Drinnen beim ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
   'wear it by water': () => 'Zum Schwimmen und am Wasser.',
+  'letters lacking': (v, f) =>
+    `Unsere Schriften für Karten und Papier enthalten ${f.list([...v.characters, ...(v.more > 0 ? [`${v.more} weitere`] : [])])} aus ${quoted(v.text)} nicht: dort steht ${quoted(v.shown)}.`,
+  'letters lacking mend': () =>
+    'Lateinisch, griechisch oder kyrillisch schreiben oder es dabei lassen: Die Seiten zeigen es ganz, wo die eigenen Schriften es enthalten.',
   'photo not used': (v) => `Foto nicht verwendet: ${quoted(v.piece)} (${v.why}).`,
   'day outdoors': (v, f) => `${f.date(v.date)}, draußen ${f.celsiusRange(v.low, v.high)} erwartet`,
   'day indoors': (v, f) => `${f.date(v.date)}, drinnen ${f.celsiusRange(v.low, v.high)}`,

@@ -162,16 +162,9 @@ export const print = {
   'cut along': () => 'An den Marken entlang schneiden.',
 
   // Findings
-  'script refused': (v) =>
-    v.script === 'right to left'
-      ? `${quoted(v.text)} wird von rechts nach links geschrieben; das können die gedruckten Blätter nicht setzen`
-      : v.script === 'East Asian'
-        ? `${quoted(v.text)} steht in einer ostasiatischen Schrift, für die den gedruckten Blättern die Zeichen fehlen`
-        : `${quoted(v.text)} steht in einer Schrift, deren Zeichen sich verbinden und verändern; das können die gedruckten Blätter nicht setzen`,
-  'script mend': () =>
-    'Den Namen für den Druck in lateinischen, griechischen oder kyrillischen Buchstaben schreiben. Bis dahin wird nichts gedruckt.',
-  'glyph missing': (v, f) => `Keine Schrift enthält ${f.list(v.characters)} aus ${quoted(v.text)}`,
-  'glyph mend': () => 'Mit anderen Zeichen schreiben. Bis dahin steht auf dem Papier die Nummer des Zeichens.',
+  'glyph missing': (v, f) =>
+    `Keine unserer Schriften enthält ${f.list(v.characters)} aus ${quoted(v.text)}: auf Papier steht es ohne.`,
+  'glyph mend': () => 'Mit anderen Zeichen schreiben oder es dabei lassen.',
   'list pages': (v, f) =>
     `Die Packliste braucht ${f.plural(v.pages, PAGES)}: ${f.plural(v.lines, { one: '# Zeile passt', other: '# Zeilen passen' })} in lesbarer Größe nicht auf eine`,
   'list pages mend': () => 'Kleines in einer Zeile zusammenfassen oder beidseitig drucken.',
