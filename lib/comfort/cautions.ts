@@ -92,12 +92,13 @@ export const strongestCautions = (cautions: readonly Phrase[]): readonly Phrase[
   return [...kinds.values()];
 };
 
-/** The cautions of a day's occasions that are not told of the whole trip: those of more than one stand for the whole day, the others by their occasion. */
+/** The cautions of a day's occasions that are not told of the whole trip: the dark of the day and those of more than one stand for the whole day, the others by their occasion. */
 export const cautionsOfDay = (
   told: readonly (readonly Phrase[])[],
 ): { readonly day: readonly Phrase[]; readonly occasions: readonly (readonly Phrase[])[] } => {
   const occasions = told.map(ofOccasion);
   const isShared = (caution: Phrase): boolean =>
+    caution.key === 'dark all day' ||
     occasions.filter((cautions) => cautions.some((other) => kindOf(other) === kindOf(caution))).length > 1;
   return {
     day: strongestCautions(occasions.flat().filter(isShared)),

@@ -10,6 +10,7 @@ import { rankSpace } from '../../lib/outfit/space/rank.ts';
 import { tallySpace } from '../../lib/outfit/space/tally.ts';
 import type { KindId } from '../../lib/vocabulary/index.ts';
 import { pieceOf } from '../outfit/wardrobe.ts';
+import { collectGarbage } from './collect.ts';
 import { countForgetting, FORM, nestedLoops, plainLoops, solverLooks } from './other-ways.ts';
 
 const COLOURS = [
@@ -180,7 +181,7 @@ export const benchLooks = async (): Promise<Readonly<Record<string, number>>> =>
   if (cursor === undefined) throw new Error('no looks of 14 pieces');
   const perLook = best(20, () => walk(ten, {})) / Math.max(1, walk(ten, {}));
 
-  globalThis.gc?.();
+  collectGarbage();
   const engine = createWardrobeEngine(rules(100));
   const before = process.memoryUsage().heapUsed;
   let listed = 0;
@@ -188,7 +189,7 @@ export const benchLooks = async (): Promise<Readonly<Record<string, number>>> =>
     listed += look.worn.length > 0 ? 1 : 0;
     if (listed === GROWTH_LOOKS) break;
   }
-  globalThis.gc?.();
+  collectGarbage();
   const grown = process.memoryUsage().heapUsed / before;
 
   const judging = best(20, () =>

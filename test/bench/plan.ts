@@ -4,6 +4,8 @@ import { type LookSource, planTrip, type Solver } from '../../lib/plan/index.ts'
 import { loadSolver } from '../../lib/solver/index.ts';
 import type { KindId } from '../../lib/vocabulary/index.ts';
 import { brief, capsule, occasion, piece } from '../plan/trip.ts';
+import { watchWasmMemory } from '../solver/wasm-memory.ts';
+import { collectGarbage } from './collect.ts';
 import { type Spent, spentOn } from './spent.ts';
 
 const ALL_WEATHER: readonly Weather[] = [7, 10, 12].map((lowC) => ({
@@ -144,8 +146,9 @@ const sourceOf = (pieces: readonly Piece[]): LookSource => {
 /** Seconds of what `spentOn` gives in milliseconds. */
 const secondsOf = ({ clock, processor }: Spent): Spent => ({ clock: clock / 1000, processor: processor / 1000 });
 
-const planOnce = async (kinds: readonly KindId[], days: number, solver: Solver) => {
+const planOnce = async (kinds: readonly KindId[], days: number, solver: Solver, behind: readonly KindId[] = []) => {
   const pieces = bagOf(kinds);
+  const owned = bagOf([...kinds, ...behind.filter((kind) => !kinds.includes(kind))]);
   let plan: Plan | undefined;
   const spent = await spentOn(async () => {
     plan = await planTrip({
@@ -155,6 +158,7 @@ const planOnce = async (kinds: readonly KindId[], days: number, solver: Solver) 
       pieces,
       engine: sourceOf(pieces),
       solver,
+      ...(behind.length === 0 ? {} : { wardrobe: { pieces: owned, engine: sourceOf(owned) } }),
     });
   });
   if (plan === undefined) throw new Error('no plan was made');
@@ -162,6 +166,44 @@ const planOnce = async (kinds: readonly KindId[], days: number, solver: Solver) 
 };
 
 const PLANS_IN_ONE_PROCESS = 200;
+const MEBIBYTE = 2 ** 20;
+
+/** Bytes of the process's heap after a collection, of the solver's WebAssembly, and of the whole process. */
+interface Memory {
+  readonly heap: number;
+  readonly solver: number;
+  readonly resident: number;
+}
+
+/**
+ * Memory after a quarter of 200 plans in one process and after all: a trip that is served, and in turn one whose dinners
+ * are not, with its nearest looks and its mends from a larger wardrobe.
+ */
+const benchMemory = async (few: readonly KindId[]): Promise<Readonly<Record<string, number>>> => {
+  const watch = watchWasmMemory();
+  const solver = await loadSolver();
+  watch.end();
+  const measured: Memory[] = [];
+  let mended = 0;
+  for (let round = 0; round < PLANS_IN_ONE_PROCESS; round += 1) {
+    const { plan } = await planOnce(few, round % 2 === 0 ? 3 : 4, solver, round % 2 === 0 ? [] : TWENTY);
+    mended += plan.unserved.filter(({ mends }) => mends.length > 0).length;
+    if (round === PLANS_IN_ONE_PROCESS / 4 || round === PLANS_IN_ONE_PROCESS - 1) {
+      collectGarbage();
+      const { heapUsed, rss } = process.memoryUsage();
+      measured.push({ heap: heapUsed, solver: watch.bytes(), resident: rss });
+    }
+  }
+  const [early, late] = measured;
+  if (early === undefined || late === undefined) throw new Error('memory was not measured');
+  return {
+    'occasions mended in 200 plans': mended,
+    'memory after 200 plans against after 50: heap, ratio': late.heap / early.heap,
+    'the same: WebAssembly of the solver, ratio': late.solver / early.solver,
+    'the same: whole process, ratio': late.resident / early.resident,
+    'WebAssembly of the solver after 200 plans, MiB': late.solver / MEBIBYTE,
+  };
+};
 
 /**
  * Seconds for whole plans at the two sizes, the small one also once the process has planned before, and the growth of memory
@@ -184,14 +226,6 @@ export const benchPlan = async (): Promise<Readonly<Record<string, number>>> => 
   ];
   const short = TWENTY.filter((kind) => few.includes(kind));
   const infeasible = await planOnce(short, 9, solver);
-  const memory: number[] = [];
-  for (let round = 0; round < PLANS_IN_ONE_PROCESS; round += 1) {
-    await planOnce(short, 3, solver);
-    if (round === PLANS_IN_ONE_PROCESS / 4 || round === PLANS_IN_ONE_PROCESS - 1) {
-      globalThis.gc?.();
-      memory.push(process.memoryUsage().rss);
-    }
-  }
   return {
     'plan, 20 pieces, 9 days × 3, the first of a process: seconds on the clock': small.clock,
     'the first of a process: processor seconds': small.processor,
@@ -206,7 +240,7 @@ export const benchPlan = async (): Promise<Readonly<Record<string, number>>> => 
     'plan that cannot serve all, with mends: processor seconds': infeasible.processor,
     'of 27 occasions, served by it': infeasible.plan.served,
     'infeasible proven (1 yes)': Number(infeasible.plan.proven),
-    'memory after 200 plans against after 50, ratio': (memory[1] ?? 0) / (memory[0] ?? 1),
+    ...(await benchMemory(short)),
   };
 };
 

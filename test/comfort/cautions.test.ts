@@ -72,6 +72,11 @@ describe('the sun of a trip', () => {
     }
   });
 
+  it('tells the dark of the whole day, though it has one occasion', () => {
+    const dark = phrase('comfort', 'dark all day', {});
+    expect(cautionsOfDay([[dark, cold(-2)]])).toEqual({ day: [dark], occasions: [[cold(-2)]] });
+  });
+
   it('leaves a day its index and what is bare, and no more', () => {
     const { occasions } = cautionsOfDay([[sun(8, 'very high'), hat, bare('calves')]]);
     expect(occasions).toEqual([[sun(8, 'very high'), bare('calves')]]);
