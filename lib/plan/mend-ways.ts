@@ -34,6 +34,8 @@ interface Question {
 const DEGREES = [1, 2, 3] as const;
 const LOOKS_A_CHANGE = 12;
 const EXTRA_PIECES = 80;
+/** Pieces of which two together are tried against the cold. */
+const WARMEST_TRIED = 6;
 
 const nextDress = (code: DressCode): readonly DressCode[] =>
   [dressIndex(code) - 1, dressIndex(code) + 1].flatMap((index) => DRESS_CODES[index] ?? []);
@@ -78,21 +80,19 @@ const occasionWay = ({ brief, source, problem }: Question, moment: Moment, chang
   };
 };
 
-/** Looks with one more piece of the wardrobe, whatever else is in it left at home. */
+/** Looks with one or two more pieces of the wardrobe, whatever else is in it left at home. */
 const pieceWay = (
   { brief, wardrobe, problem }: Question,
   moment: Moment,
-  piece: Piece,
+  more: readonly Piece[],
   changes: readonly Opening[] = [],
 ): Way => {
-  const all: Way['changes'] = [{ kind: 'piece', piece }, ...changes];
+  const all: Way['changes'] = [...more.map((piece): Opening => ({ kind: 'piece', piece })), ...changes];
+  const added = more.map(({ id }) => id);
   if (wardrobe === undefined) return { changes: all, candidates: [] };
-  const others = wardrobe.pieces.filter(({ id }) => id !== piece.id && !problem.pieces.has(id)).map(({ id }) => id);
+  const others = wardrobe.pieces.filter(({ id }) => !added.includes(id) && !problem.pieces.has(id)).map(({ id }) => id);
   const asked = askedBy(brief, moment, changes.reduce(changed, moment.occasion));
-  const restriction = withoutPieces({ ...asked, pieces: [piece.id] }, [
-    ...others,
-    ...leftForLater(moment, wardrobe.pieces),
-  ]);
+  const restriction = withoutPieces({ ...asked, pieces: added }, [...others, ...leftForLater(moment, wardrobe.pieces)]);
   return {
     changes: all,
     candidates: candidatesFor(wardrobe.engine, restriction, [], { asked: LOOKS_A_CHANGE }).candidates,
@@ -107,9 +107,24 @@ const offered = ({ wardrobe, problem, refused }: Question, moment: Moment): read
     .slice(0, EXTRA_PIECES);
 };
 
+/** True when warmth alone stands between an occasion and a look of the bag. */
+const lacksWarmth = ({ source }: Question, { restriction }: Moment): boolean =>
+  restriction.clo !== undefined &&
+  source.rank(1, restriction).length === 0 &&
+  source.rank(1, { ...restriction, clo: { ...restriction.clo, min: 0 } }).length > 0;
+
+/** Two more layers against the cold, of the warmest that are left at home. */
+const warmerWays = (question: Question, moment: Moment, pieces: readonly Piece[]): readonly Way[] => {
+  const warmest = pieces.toSorted((a, b) => b.clo.value - a.clo.value).slice(0, WARMEST_TRIED);
+  return warmest.flatMap((first, index) =>
+    warmest.slice(index + 1).map((second) => pieceWay(question, moment, [first, second])),
+  );
+};
+
 /**
- * Ways to serve an occasion: one change to it, or one more piece; where no single one opens a look, two together. When
- * the stylist fixed a look, every way but that look itself gives it up as well.
+ * Ways to serve an occasion: one change to it, or one more piece; two more against the cold where no one is enough;
+ * where nothing of that opens a look, two changes together. When the stylist fixed a look, every way but that look itself
+ * gives it up as well.
  */
 export const waysToServe = (question: Question, moment: Moment, isFixed: boolean): readonly Way[] => {
   const single = changesTo(moment.occasion).filter((change) => isUseful(moment, change));
@@ -118,8 +133,10 @@ export const waysToServe = (question: Question, moment: Moment, isFixed: boolean
   const asIs = isFixed ? opening([occasionWay(question, moment, [])]) : [];
   const one = opening([
     ...single.map((change) => occasionWay(question, moment, [change])),
-    ...pieces.map((piece) => pieceWay(question, moment, piece)),
+    ...pieces.map((piece) => pieceWay(question, moment, [piece])),
   ]);
+  const isOneEnough = one.some(({ changes }) => changes.some(({ kind }) => kind === 'piece'));
+  const warmer = !isOneEnough && lacksWarmth(question, moment) ? opening(warmerWays(question, moment, pieces)) : [];
   const two = (): readonly Way[] =>
     opening([
       ...single.flatMap((first, index) =>
@@ -128,9 +145,10 @@ export const waysToServe = (question: Question, moment: Moment, isFixed: boolean
           .filter(({ kind }) => kind !== first.kind || kind === 'need')
           .map((second) => occasionWay(question, moment, [first, second])),
       ),
-      ...pieces.flatMap((piece) => single.map((change) => pieceWay(question, moment, piece, [change]))),
+      ...pieces.flatMap((piece) => single.map((change) => pieceWay(question, moment, [piece], [change]))),
     ]);
-  const ways = asIs.length + one.length > 0 ? [...asIs, ...one] : two();
+  const simple = [...asIs, ...one, ...warmer];
+  const ways = simple.length > 0 ? simple : two();
   return isFixed
     ? ways.map(({ changes, candidates }) => ({ changes: [{ kind: 'free' }, ...changes], candidates }))
     : ways;

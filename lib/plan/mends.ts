@@ -8,13 +8,16 @@ import { buildProgramme, type Solver, type Term } from './programme.ts';
 import { addRoomRows } from './room-in-bag.ts';
 import { addChoiceRows, type Choice, unlike } from './serve.ts';
 
-/** How much a change asks of the client. Own choice: a piece or a wash is easy, a rule of the occasion is not. */
+/**
+ * How much a change asks of the client. Own choice: a piece or a wash is easy, to be colder is not, and a rule of the
+ * occasion less still.
+ */
 const costOf = (change: Opening): number => {
   if (change.kind === 'wash day') return 10;
   if (change.kind === 'piece') return 12 + change.piece.grams.value / 1000;
   if (change.kind === 'free') return 11;
-  if (change.kind === 'degrees') return 9 + 3 * change.degrees;
-  return change.kind === 'dress' ? 15 : 24;
+  if (change.kind === 'degrees') return 13 + 3 * change.degrees;
+  return change.kind === 'dress' ? 18 : 24;
 };
 
 /** Mends told for one occasion, and occasions they are sought for. */

@@ -83,6 +83,13 @@ const VARIANTS: Readonly<Record<string, Variant>> = {
     ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
     'shirt, chinos, jumper, shoes',
   ),
+  'too cold by two layers': {
+    ...written(
+      ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
+      'shirt, chinos, shoes',
+    ),
+    most: 5,
+  },
   'a fixed look that is none': written(
     [`what: Museum, on: 2027-05-02, at: day, dress: casual, ${INDOORS}`],
     'shirt, tee, chinos, shoes',
@@ -133,6 +140,22 @@ describe('mends, written as they say, serve the occasion', () => {
     };
     expect(await mendIn(6)).toContain('add rain, take out chinos');
     expect(await mendIn(7)).toContain('add rain');
+  });
+
+  it('are first a warmer piece where warmth is lacking, two where one is not enough, and less warmth only after', async () => {
+    const kindsOf = async (variant: Written): Promise<readonly string[]> => {
+      const [unserved] = (await withContent(variant, planOf)).unserved;
+      expect(unserved?.lacks.map(String).join()).toMatch(/not warm enough/);
+      return (unserved?.mends ?? []).map(({ entries }) => entries.map(({ field }) => field).join('+'));
+    };
+    expect((await kindsOf(VARIANTS['too cold by little'] as Variant))[0]).toBe('pieces');
+    const cold: Written['wardrobe'] = { ...WARDROBE, fleece: ['fleece jacket', 'grey'], parka: ['parka', 'navy'] };
+    const bare = written(
+      ['what: Market, on: 2027-05-02, at: "05:00", dress: casual, where: outdoors, activity: strolling'],
+      'tee, jeans, shoes',
+    );
+    const kinds = await kindsOf({ ...bare, wardrobe: cold });
+    expect(kinds[0]).toBe('pieces+pieces');
   });
 
   it('waive no weather, since it does not obey', async () => {
