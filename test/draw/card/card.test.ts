@@ -5,6 +5,7 @@ import type { Box } from '../../../lib/draw/drawing.ts';
 import { random } from '../../../lib/draw/kit/index.ts';
 import { createRasteriser } from '../../../lib/draw/raster/index.ts';
 import { loadFonts, type SatoriFont, UncoveredTextError } from '../../../lib/type/index.ts';
+import { drawnLook } from '../flat-lay/drawn-looks.ts';
 import { paperDoll, randomLook } from '../flat-lay/paper-dolls.ts';
 
 const fonts = loadFonts();
@@ -30,10 +31,19 @@ const cardOf = (changes: Partial<CardInput> = {}, seed = 5, name = (slot: string
 });
 
 /** Where a word lies, from its baseline: ascenders of Fraunces and Noto Sans stay within 1.1 em, descenders within 0.35. */
-const extentOf = ({ x, y, width, size }: LaidWord): Box => ({ x, y: y - size * 1.1, width, height: size * 1.45 });
+const extentOf = ({ x, y, width, size, transform }: LaidWord): Box => {
+  const upright = { x, y: y - size * 1.1, width, height: size * 1.45 };
+  if (transform === '') return upright;
+  const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = (transform.match(/-?[\d.]+/g) ?? []).map(Number);
+  const corners = [upright.x, upright.x + upright.width].flatMap((px) =>
+    [upright.y, upright.y + upright.height].map((py) => [a * px + c * py + e, b * px + d * py + f] as const),
+  );
+  const [xs, ys] = [corners.map(([px]) => px), corners.map(([, py]) => py)];
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  return { x: left, y: top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
+};
 
-const textExtents = (card: Card): readonly Box[] =>
-  card.words.filter(({ transform }) => transform === '').map((word) => extentOf(word));
+const textExtents = (card: Card): readonly Box[] => card.words.map((word) => extentOf(word));
 
 const written = (card: Card): string => card.words.map(({ text }) => text).join('');
 
@@ -61,9 +71,17 @@ describe('card', () => {
     expect(studio.y - studio.size * 0.72 - (note.y + note.size * 0.25)).toBeGreaterThanOrEqual(12);
   });
 
-  it.each(['portrait', 'landscape'] as const)('keeps text and art apart on 30 random %s cards', async (format) => {
-    for (let seed = 0; seed < 30; seed++) check(await drawCard(cardOf({ format }, seed), fonts));
-  });
+  it.each(['portrait', 'landscape'] as const)(
+    'keeps text, the tape and the grain line’s words included, apart from art on 100 random %s cards of drawn pieces',
+    async (format) => {
+      for (let seed = 0; seed < 100; seed++) {
+        const pieces = drawnLook(seed).map((item) => ({ ...item, name: `Rust ${item.slot}`, colour: '#9c5233' }));
+        const card = await drawCard(cardOf({ format, pieces }, seed), fonts);
+        expect(card.words.some(({ transform }) => transform !== '')).toBe(format === 'portrait');
+        check(card);
+      }
+    },
+  );
 
   it.each(['portrait', 'landscape'] as const)(
     'wraps a title and names of 300 characters, never cut, on a %s card',
