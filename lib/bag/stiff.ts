@@ -1,5 +1,5 @@
 import type { Bag, Piece } from '../model/index.ts';
-import { type Coverage, euShoeSize, KINDS, type KindId } from '../vocabulary/index.ts';
+import { type Coverage, euShoeSize, HEEL_CM, KINDS, type KindId, SHAFT_CM, within } from '../vocabulary/index.ts';
 
 /** A size that cannot be folded smaller, centimetres, longest first. */
 export type Box = readonly [number, number, number];
@@ -31,10 +31,14 @@ const sorted = (sides: readonly number[]): Box => {
 export const stiffBox = (piece: Piece): Box | undefined => {
   if (KINDS[piece.kind].group !== 'shoes') return STIFF[piece.kind];
   const isBoot = piece.kind.includes('boot');
-  const shaft = isBoot
-    ? (piece.lengthCm ?? SHAFTS_CM.find(([part]) => piece.covers.includes(part))?.[1] ?? UPPER_CM)
-    : UPPER_CM;
-  return sorted([euShoeSize(piece.size) * PARIS_POINT_CM + SOLE_CM, SHOE_WIDTH_CM, shaft + piece.heelCm]);
+  const usual = SHAFTS_CM.find(([part]) => piece.covers.includes(part))?.[1] ?? UPPER_CM;
+  const measured = piece.lengthCm === undefined ? usual : within(SHAFT_CM, piece.lengthCm);
+  const shaft = isBoot ? measured : UPPER_CM;
+  return sorted([
+    euShoeSize(piece.size) * PARIS_POINT_CM + SOLE_CM,
+    SHOE_WIDTH_CM,
+    shaft + within(HEEL_CM, piece.heelCm),
+  ]);
 };
 
 /** Each side of the inner box against the outer one, when only that is known: together they leave four fifths. common practice, no source */

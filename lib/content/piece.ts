@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { onSurface } from '../colour/index.ts';
+import { onSurface, parseColour } from '../colour/index.ts';
 import type { Measure, Piece, PieceColour, PieceField } from '../model/index.ts';
 import {
   dressIndex,
@@ -85,6 +85,9 @@ const besides = <Word extends string>(
 const measure = (value: number | undefined, estimated: () => Measure): Measure =>
   value === undefined ? estimated() : given(value);
 
+/** What a piece without a colour is taken for: a neutral that goes with most. Own choice. */
+const UNWRITTEN: readonly WrittenColour[] = [parseColour('mid grey')].filter((colour) => colour !== undefined);
+
 const POINTED_AT: readonly PieceField[] = ['name', 'colours', 'length cm', 'heel cm', 'photo'];
 
 const linesOf = (written: WrittenPiece, matter: FrontMatter): NonNullable<Piece['lines']> =>
@@ -105,7 +108,9 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     kind: written.kind,
     places: written.places ?? kind.places,
     ...(kind.site === undefined ? {} : { site: kind.site }),
-    colours: shareOut(written.colours).map((colour) => onSurface(colour, FABRICS[fabric].surface)),
+    colours: shareOut(written.colours.length > 0 ? written.colours : UNWRITTEN).map((colour) =>
+      onSurface(colour, FABRICS[fabric].surface),
+    ),
     pattern: written.pattern ?? { type: 'plain', scale: 'medium' },
     cut: written.cut ?? kind.cut,
     length: written.length ?? kind.length,
@@ -132,6 +137,7 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     note: matter.body,
     ...(written['note to self'] === undefined ? {} : { noteToSelf: written['note to self'] }),
     estimated: [
+      ...(written.colours.length === 0 ? ['colours'] : []),
       ...GUESSED.filter((name) => written[name] === undefined),
       ...(written.care?.wash === undefined ? ['care wash'] : []),
       ...(dryHours === undefined ? ['dry hours'] : []),

@@ -1,4 +1,4 @@
-import { KINDS, type KindId } from '../vocabulary/index.ts';
+import { KINDS, type KindId, LENGTH_CM, within } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { ACCESSORIES, adornmentLength, JEWELLERY } from './adorn/index.ts';
 import { BAGS, bagLength } from './carry/index.ts';
@@ -54,6 +54,11 @@ const lengthOf = (piece: DrawnPiece): DrawnLength | undefined => {
 export const lengthNote = (piece: DrawnPiece): Phrase | undefined => {
   const asked = piece.lengthCm;
   const drawn = asked === undefined ? undefined : lengthOf(piece);
-  if (asked === undefined || drawn === undefined || !drawn.clamped) return undefined;
+  if (asked === undefined) return undefined;
+  if (drawn === undefined)
+    return within(LENGTH_CM, asked) === asked
+      ? undefined
+      : phrase('draw', 'length unused', { name: piece.name, asked });
+  if (!drawn.clamped) return undefined;
   return phrase('draw', 'length held', { name: piece.name, asked, drawn: drawn.cm });
 };

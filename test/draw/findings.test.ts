@@ -5,7 +5,7 @@ import { createFormats, languageOf, say } from '../../lib/words/index.ts';
 import { samplePiece } from '../specimen/sample.ts';
 
 const piece = (kind: Piece['kind'], changes: Partial<Piece>): Piece =>
-  ({ ...samplePiece(kind), photo: undefined, file: `wardrobes/ada/${kind}.md`, ...changes }) as Piece;
+  ({ ...samplePiece(kind), photo: undefined, estimated: [], file: `wardrobes/ada/${kind}.md`, ...changes }) as Piece;
 
 describe('findings of the drawings', () => {
   it('says nothing of usual measures', () => {
@@ -23,7 +23,7 @@ describe('findings of the drawings', () => {
     const formats = createFormats({ language: 'en-GB', length: 'cm' } as Parameters<typeof createFormats>[0]);
     const told = [long, high].map((finding) => finding && say(languageOf('en-GB'), formats, finding.message));
     expect(told[0]).toMatch(/^White shirt: 760 cm is no length .* drawn at \d+ cm\.$/);
-    expect(told[1]).toBe('Red courts: a heel of 31 cm is drawn at 14 cm.');
+    expect(told[1]).toBe('Red courts: a heel of 31 cm is none that is worn; it is drawn at 14 cm.');
   });
 
   it('does not speak of a piece that is shown by its photo, nor of the heel of what is not a shoe', () => {

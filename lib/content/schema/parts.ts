@@ -151,10 +151,9 @@ export const cloth = read<string>((input) => {
 
 const PERCENT = 100;
 
-/** The colours of a piece; written shares add up to 1 at most. */
+/** The colours of a piece, none where they are left open; written shares add up to 1 at most. */
 export const colours = v.pipe(
   v.array(colour),
-  v.minLength(1),
   v.maxLength(8),
   v.check(
     (written) => shareSum(written) <= 1.001,

@@ -57,6 +57,9 @@ const addedOrNot = <const Word extends string>(words: readonly Word[]): AddedOrN
   ...words.map((word) => `not ${word}` as const),
 ];
 
+/** Centimetres; what no piece can have is held to what one can have, with a warning. */
+const measured = v.pipe(v.number(), v.finite());
+
 /** The front matter of a piece. Three fields are needed; the rest come from the kind. */
 export const pieceSchema = v.strictObject({
   name: nameText,
@@ -66,8 +69,8 @@ export const pieceSchema = v.strictObject({
   places: v.optional(v.pipe(v.array(v.picklist(PLACES)), v.minLength(1))),
   cut: v.optional(v.picklist(CUT_NAMES)),
   length: v.optional(v.picklist(LENGTHS)),
-  'length cm': v.optional(numberBetween(1, 250)),
-  'heel cm': v.optional(numberBetween(0, 20)),
+  'length cm': v.optional(measured),
+  'heel cm': v.optional(measured),
   fabric: v.optional(cloth),
   size: v.optional(read<string>((input) => ({ value: String(input) }))),
   grams: v.optional(numberBetween(1, 20_000)),

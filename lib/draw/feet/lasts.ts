@@ -1,11 +1,9 @@
-import { clamp } from '../kit/index.ts';
+import { HEEL_CM, within } from '../../vocabulary/index.ts';
 import type { Along, LastShape, ToeShape } from './last.ts';
 
 type Shape = Omit<LastShape, 'inner'>;
 
-/** Highest heel that is drawn, centimetres; what is more is drawn as this. */
-export const HEEL_AT_MOST = 14;
-export const heelOf = (heelCm: number): number => clamp(Number.isFinite(heelCm) ? heelCm : 0, 0, HEEL_AT_MOST);
+export const heelOf = (heelCm: number): number => within(HEEL_CM, Number.isFinite(heelCm) ? heelCm : 0);
 
 /** How high the toe springs off the ground. */
 const SPRING = 0.7;

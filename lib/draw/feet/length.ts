@@ -1,4 +1,4 @@
-import type { KindId } from '../../vocabulary/index.ts';
+import { type KindId, SHAFT_CM } from '../../vocabulary/index.ts';
 import type { DrawnPiece } from '../drawing.ts';
 import { clampLength, type DrawnLength } from '../kit/index.ts';
 
@@ -12,8 +12,7 @@ const SHAFTS: Partial<Record<KindId, number>> = {
   'rain boots': 28,
   'snow boots': 20,
 };
-/** Lowest and highest shaft that is drawn, centimetres. */
-const [LOWEST, HIGHEST] = [11, 60];
+const [LOWEST, HIGHEST] = SHAFT_CM;
 
 /** The shaft as drawn: what the stylist measured, within what a leg can wear; undefined for shoes without one. */
 export const shoeLength = (piece: DrawnPiece): DrawnLength | undefined => {
