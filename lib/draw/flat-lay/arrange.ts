@@ -1,3 +1,4 @@
+import type { Point } from '../drawing.ts';
 import { type Board, createBoard, measureClearance, put, sumUnder, tryAt } from './board.ts';
 import { type Body, CELL } from './body.ts';
 import type { Lain, Stack } from './stack.ts';
@@ -76,18 +77,31 @@ const cheapest = (board: Board, body: Body, { width, height }: Ground, judge: Ju
   return found;
 };
 
-/** A layer goes behind what lies there already, just touching it, at the same height. */
-const firstLayerJudge = (board: Board, body: Body, { worn }: Ground): Judge => ({
-  least: (x, y) => {
-    if (x < worn.left + 8 || y > worn.top + 30) return Number.POSITIVE_INFINITY;
-    const beyond = x - worn.right;
-    return Math.abs(y - worn.top + 2) * 0.03 + Math.max(0, beyond) * 0.12 + beyond * 0.004;
-  },
-  cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.06),
-});
+/**
+ * How far a single layer comes down beside an outfit longer than itself, a share of the difference, by how many pieces
+ * are to lie below it: the fewer, the emptier the corner it would leave.
+ */
+const COMES_DOWN = [0.36, 0.34, 0.24, 0.12] as const;
+
+const layerTop = ({ height }: Body, { worn, extras, single }: Ground): number =>
+  worn.top - 2 + (single ? (COMES_DOWN[extras] ?? 0) * Math.max(0, worn.bottom - worn.top - height) : 0);
+
+/** A layer goes behind what lies there already, just touching it. */
+const firstLayerJudge = (board: Board, body: Body, ground: Ground): Judge => {
+  const { worn } = ground;
+  const top = layerTop(body, ground);
+  return {
+    least: (x, y) => {
+      if (x < worn.left + 8 || y > top + 30) return Number.POSITIVE_INFINITY;
+      const beyond = x - worn.right;
+      return Math.abs(y - top) * 0.03 + Math.max(0, beyond) * 0.12 + beyond * 0.004;
+    },
+    cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.06),
+  };
+};
 
 /** How far down a further layer begins, and where across the one before it, so that its collar and front are seen. */
-const NEXT_LAYER = { down: 5, across: 0.5 };
+const NEXT_LAYER = { down: 7, across: 0.4 };
 
 /** What each centimetre costs that a further layer hangs below the outfit: it would make the whole lay small. */
 const BELOW_THE_OUTFIT = 0.035;
@@ -108,7 +122,7 @@ const nextLayerJudge = (board: Board, body: Body, { worn }: Ground, before: Side
         below * BELOW_THE_OUTFIT
       );
     },
-    cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.16),
+    cost: (column, row, least) => hiddenCost(board, body, column, row, least, 0.22),
   };
 };
 
@@ -153,8 +167,24 @@ const extraJudge = (board: Board, body: Body, ground: Ground, extras: ReadonlySe
 
 const laid = (body: Body, spot: Spot): Lain => ({ body, x: spot.column * CELL, y: spot.row * CELL });
 
-/** How far the weight of the clothes lies from the middle, and how tightly they fill the paper. */
-const imbalance = (lain: readonly Lain[], board: Board, width: number, height: number): number => {
+/** Share of the free room beside the clothes that they may be moved by, so that their weight comes to the middle. */
+const LEANING = 0.7;
+
+/** How far to move what reaches from `low` to `high` along a side of the paper, its weight at `weight`. */
+const moveToMiddle = (low: number, high: number, weight: number, side: number): number => {
+  const centred = (side - low - high) / 2;
+  const most = (Math.max(0, side - (high - low)) / 2) * LEANING;
+  return centred + Math.max(-most, Math.min(most, side / 2 - weight - centred));
+};
+
+interface Weighed {
+  /** Brings the weight of the clothes as near to the middle of the paper as its free room allows. */
+  readonly move: Point;
+  /** How far from the middle it stays, and how tightly the clothes fill the paper. */
+  readonly cost: number;
+}
+
+const weigh = (lain: readonly Lain[], board: Board, width: number, height: number): Weighed => {
   let [x, y, seen] = [0, 0, 0];
   board.top.forEach((owner, at) => {
     if (owner < 0) return;
@@ -162,16 +192,16 @@ const imbalance = (lain: readonly Lain[], board: Board, width: number, height: n
     x += (at % board.columns) + 0.5;
     y += Math.floor(at / board.columns) + 0.5;
   });
-  if (seen === 0) return 0;
-  const extent = sides(lain);
-  const middleX = (extent.left + extent.right) / 2;
-  const middleY = (extent.top + extent.bottom) / 2;
+  if (seen === 0) return { move: [0, 0], cost: 0 };
+  const { left, right, top, bottom } = sides(lain);
+  const [weightX, weightY] = [(x / seen) * CELL, (y / seen) * CELL];
+  const move = [moveToMiddle(left, right, weightX, width), moveToMiddle(top, bottom, weightY, height)] as const;
   const full = (seen * CELL * CELL) / (width * height);
-  return (
-    (Math.abs((x / seen) * CELL - middleX) / width) * 4 +
-    (Math.abs((y / seen) * CELL - middleY) / height) * 2 +
-    Math.max(0, full - 0.6) * 10
-  );
+  const cost =
+    Math.abs((weightX + move[0]) / width - 0.5) * 5 +
+    Math.abs((weightY + move[1]) / height - 0.5) * 4 +
+    Math.max(0, full - 0.6) * 10;
+  return { move, cost };
 };
 
 /** Puts everything down on paper of this size, or says that it does not fit. Centimetres. */
@@ -200,6 +230,7 @@ export const arrange = (
     height,
     worn: wornSides,
     layers: undefined,
+    single: layers.length === 1,
     extras: extras.length - small.length,
     shod: extras.some(({ item }) => item.slot === 'shoes'),
     wornAcross: (from, to) => reach(worn, from, to),
@@ -229,5 +260,9 @@ export const arrange = (
     placed.add(body.index);
     cost += spot.cost * 0.5;
   }
-  return { lain, cost: cost + imbalance(lain, board, width, height) };
+  const { move, cost: unbalanced } = weigh(lain, board, width, height);
+  return {
+    lain: lain.map(({ body, x, y }) => ({ body, x: x + move[0], y: y + move[1] })),
+    cost: cost + unbalanced,
+  };
 };

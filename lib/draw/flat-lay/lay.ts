@@ -20,7 +20,7 @@ const RUNG = 0.91;
 const FIRST_RUNG = 12;
 /** Smaller tries after the first that fits: one may look much better. */
 const FURTHER_TRIES = 2;
-const MOST_TRIES = 80;
+const MOST_TRIES = 45;
 /** What a larger scale is worth against the cost of an arrangement. */
 const WORTH_OF_SCALE = 4;
 /** Side of a cell when the finished lay is measured, centimetres. */
@@ -38,24 +38,15 @@ const visibleShares = (lain: readonly Lain[], width: number, height: number): re
   return board.area.map((area, index) => (board.seen[index] ?? 0) / area);
 };
 
-/** Brings the whole composition to the middle of the frame. */
-const centred = (lain: readonly Lain[], width: number, height: number): readonly Lain[] => {
-  const left = Math.min(...lain.map(({ x }) => x));
-  const top = Math.min(...lain.map(({ y }) => y));
-  const right = Math.max(...lain.map(({ x, body }) => x + body.width));
-  const bottom = Math.max(...lain.map(({ y, body }) => y + body.height));
-  const [dx, dy] = [(width - left - right) / 2, (height - top - bottom) / 2];
-  return lain.map(({ body, x, y }) => ({ body, x: x + dx, y: y + dy }));
-};
-
+/** Each layer was put under those before it. */
 const byLevel = (a: Lain, b: Lain): number => {
   const [one, other] = [a.body.laying, b.body.laying];
-  return one.level - other.level || other.rank - one.rank || a.body.index - b.body.index;
+  return one.level - other.level || other.rank - one.rank || b.body.index - a.body.index;
 };
 
 const finish = (arrangement: Arrangement, scale: number, frame: Frame): FlatLay | undefined => {
   const [width, height] = [frame.width / scale, frame.height / scale];
-  const lain = [...centred(arrangement.lain, width, height)].sort(byLevel);
+  const lain = [...arrangement.lain].sort(byLevel);
   const visible = visibleShares(lain, width, height);
   if (visible.some((share) => share < VISIBLE_AT_LEAST)) return undefined;
   const placed = lain.map(({ body, x, y }, index): Placed => {

@@ -17,6 +17,8 @@ export interface Ground {
   readonly worn: Side;
   /** The layers beside it; undefined when there are none. */
   readonly layers: Side | undefined;
+  /** Whether there is one of them. */
+  readonly single: boolean;
   /** How many pieces besides clothes and small things look for a place. */
   readonly extras: number;
   /** Whether shoes are among these. */
@@ -32,13 +34,14 @@ const THIRD_COLUMN = 26;
 /** Share of the height below short layers that takes the extras in. */
 const ROOM_BELOW = 0.36;
 /** How far from the clothes the pieces of that column begin at most: a few keep close. */
-const COLUMN_AWAY = { few: 6, many: 12 };
+const COLUMN_AWAY = { few: 6, many: 9 };
 /** Air between the legs of the outfit and what lies beside them. */
 const BESIDE_THE_LEGS = 7;
 /** How far these follow the narrower legs in, away from the column of the other extras. */
 const TO_THE_LEGS: Partial<Readonly<Record<Slot, { readonly few: number; readonly many: number }>>> = {
   shoes: { few: 1, many: 0.5 },
   belt: { few: 0.7, many: 0.5 },
+  headwear: { few: 0.7, many: 0.6 },
   legwear: { few: 0.7, many: 0.4 },
 };
 /** Share of the height that shoes beside a short outfit, a swimsuit, still come down to. */
@@ -130,7 +133,7 @@ export const targetOf = (body: Body, ground: Ground): Point => {
       return inside((Math.max(worn.right, layers.left) + layers.right) / 2 + w * 0.5, layers.bottom + below * 0.55);
     case 'scarf':
       // a shawl takes a place like a layer's where there is room for one
-      if (h > SHAWL / 2 && width - layers.right > 2 * w) return inside(layers.right + w + 3, layers.top + h + 8);
+      if (h > SHAWL / 2 && width - layers.right > 2 * w) return inside(layers.right + w + 3, layers.top + h + 16);
       return inside(worn.right + w + 8, layers.bottom + h + 4);
     case 'belt':
       return inside(worn.right + w + 8, Math.max(layers.bottom + below * 0.26, worn.bottom - BELT_OVER_SOLES));

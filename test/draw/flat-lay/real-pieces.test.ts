@@ -28,16 +28,32 @@ describe('flat lay of drawn pieces', () => {
     return { ...lay, boxOf };
   };
 
-  it('lays shoes below a dress that ends where the coat beside it does, so that no corner is empty', () => {
-    const { boxOf } = layOf(
+  it('leaves no corner empty below a dress that ends where the coat beside it does', () => {
+    const { scale, boxOf } = layOf(
       ['knitted dress', 'one-piece'],
       ['cardigan', 'mid layer'],
       ['parka', 'outer layer'],
       ['ankle boots', 'shoes'],
       ['scarf', 'scarf'],
     );
-    expect(boxOf('ankle boots').top).toBeGreaterThan(boxOf('knitted dress').bottom - 1);
-    expect(boxOf('ankle boots').middle).toBeLessThan(boxOf('knitted dress').right);
+    const [dress, boots, scarf] = [boxOf('knitted dress'), boxOf('ankle boots'), boxOf('scarf')];
+    expect(Math.min(boots.bottom, scarf.bottom)).toBeGreaterThan(dress.bottom + 5 * scale);
+    expect(Math.min(boots.left, scarf.left)).toBeLessThan(dress.right + 5 * scale);
+  });
+
+  it('brings a single jacket down beside a long outfit with little below it, so that the lower right is not empty', () => {
+    const few = layOf(['shirt', 'top'], ['wide trousers', 'bottom'], ['cardigan', 'mid layer'], ['loafers', 'shoes']);
+    expect(few.boxOf('cardigan').top).toBeGreaterThan(few.boxOf('shirt').top + 15 * few.scale);
+    const { scale, boxOf } = layOf(
+      ['shirt', 'top'],
+      ['wide trousers', 'bottom'],
+      ['cardigan', 'mid layer'],
+      ['loafers', 'shoes'],
+      ['tote', 'bag'],
+      ['scarf', 'scarf'],
+      ['beret', 'headwear'],
+    );
+    expect(boxOf('cardigan').top).toBeLessThan(boxOf('shirt').top + 8 * scale);
   });
 
   it('lays a bottom over the top that is tucked into it, which shows no tails', () => {
