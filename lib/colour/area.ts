@@ -13,6 +13,7 @@ const SHOWN: Readonly<Record<Place, number>> = {
   'cover-up': 0.5,
   'mid layer': 0.45,
   'outer layer': 0.63,
+  'base layer': 0,
   legwear: 0.14,
   shoes: 0.07,
   bag: 0.08,

@@ -7,6 +7,7 @@ const DRESSED_FOR_COLD: readonly Place[] = [
   'top',
   'mid layer',
   'outer layer',
+  'base layer',
   'bottom',
   'legwear',
   'shoes',

@@ -96,9 +96,15 @@ export const leftForLater = (moment: Moment, pieces: readonly Piece[]): readonly
     .map(({ id }) => id);
 };
 
-/** A varied part of a ranking, best first: at most so many of one core, then the rest in order until it is full. */
-const varied = (candidates: readonly Candidate[]): readonly Candidate[] => {
+const hasBaseLayer = ({ look }: Candidate): boolean => look.worn.some(({ slot }) => slot === 'base layer');
+
+/**
+ * A varied part of a ranking, best first: at most so many of one core, then the rest in order until it is full. A base
+ * layer makes no other look, so that looks with one come after those without.
+ */
+const varied = (ranked: readonly Candidate[]): readonly Candidate[] => {
   const perCore = new Map<string, number>();
+  const candidates = [...ranked.filter((one) => !hasBaseLayer(one)), ...ranked.filter(hasBaseLayer)];
   const first = candidates.filter(({ core }) => {
     const count = (perCore.get(core) ?? 0) + 1;
     perCore.set(core, count);
@@ -109,7 +115,7 @@ const varied = (candidates: readonly Candidate[]): readonly Candidate[] => {
     if (chosen.size >= KEPT) break;
     chosen.add(candidate);
   }
-  return candidates.filter((candidate) => chosen.has(candidate));
+  return ranked.filter((candidate) => chosen.has(candidate));
 };
 
 /** Scores between which a look is judged from worst to best. */

@@ -7,6 +7,7 @@ export const PLACES = [
   'cover-up',
   'mid layer',
   'outer layer',
+  'base layer',
   'legwear',
   'shoes',
   'bag',

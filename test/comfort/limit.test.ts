@@ -29,7 +29,18 @@ describe('the cold that clothes for travelling do for', () => {
         (a, b) => KINDS[b].clo[0] - KINDS[a].clo[0],
       )[0] as KindId;
     const slots: readonly Slot[] = [
-      ...(['top', 'mid layer', 'outer layer', 'bottom', 'legwear', 'shoes', 'headwear', 'scarf', 'gloves'] as const),
+      ...([
+        'top',
+        'mid layer',
+        'outer layer',
+        'base layer',
+        'bottom',
+        'legwear',
+        'shoes',
+        'headwear',
+        'scarf',
+        'gloves',
+      ] as const),
     ];
     const all = lookClo(
       slots.map((slot) => pieceOfKind(warmest(slot))),

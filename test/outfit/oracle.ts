@@ -21,6 +21,7 @@ const ORDER = [
   'cover-up',
   'mid layer',
   'outer layer',
+  'base layer',
   'legwear',
   'shoes',
   'bag',
@@ -37,6 +38,7 @@ const ORDER = [
   'belt',
 ];
 const REST = [
+  'base layer',
   'legwear',
   'bag',
   'jewellery ears',

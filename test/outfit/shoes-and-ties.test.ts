@@ -6,6 +6,7 @@ import { pieceOf } from './wardrobe.ts';
 const all = [
   pieceOf('dress-shirt', 'dress shirt'),
   pieceOf('thermal', 'thermal top'),
+  pieceOf('tee', 't-shirt'),
   pieceOf('chinos', 'chinos'),
   pieceOf('shorts', 'tailored shorts'),
   pieceOf('cardigan', 'cardigan'),
@@ -34,6 +35,15 @@ describe('shoes and ties', () => {
     expect(rulesOf('lowers the score', 'dress-shirt', 'shorts', 'derbies')).toContain('shorts-shoes');
     expect(rulesOf('lowers the score', 'dress-shirt', 'shorts', 'loafers')).not.toContain('shorts-shoes');
     expect(rulesOf('lowers the score', 'dress-shirt', 'chinos', 'derbies')).not.toContain('shorts-shoes');
+  });
+
+  it('a thermal top goes under long sleeves, and under nothing that shows it', () => {
+    const under = (...ids: readonly string[]) => engine.explain(['thermal', ...ids, 'chinos', 'trainers']);
+    const { goes, look } = under('dress-shirt', 'cardigan');
+    expect(goes).toBe(true);
+    expect(look?.worn).toContainEqual({ piece: 'thermal', slot: 'base layer' });
+    expect(under('tee').goes).toBe(false);
+    expect(under('tee').reasons.map(({ rule }) => rule)).toContain('underlayer-hidden');
   });
 
   it('a thermal top is worn under something', () => {

@@ -24,6 +24,7 @@ export const LAYING: Readonly<Record<Slot, Laying>> = {
   'cover-up': { part: 'layer', turn: [3.5, 4.5], level: 1, rank: 1, over: 0 },
   'mid layer': { part: 'layer', turn: [3, 4], level: 1, rank: 1, over: 0 },
   'outer layer': { part: 'layer', turn: [4, 5], level: 0, rank: 2, over: 0 },
+  'base layer': { part: 'layer', turn: [3, 4], level: 1, rank: 1, over: 0 },
   bag: { part: 'beside', turn: [-6, -3], level: 4, rank: 3, over: 0.3 },
   shoes: { part: 'beside', turn: [-5, -2], level: 5, rank: 4, over: 0.08 },
   headwear: { part: 'beside', turn: [5, 9], level: 4, rank: 5, over: 0.06 },

@@ -20,6 +20,7 @@ const JEWELLERY: readonly Slot[] = SLOTS.filter((slot) => slot.startsWith('jewel
 const DRESSED: readonly Slot[] = [
   'mid layer',
   'outer layer',
+  'base layer',
   'legwear',
   'bag',
   ...JEWELLERY,
@@ -31,7 +32,7 @@ const DRESSED: readonly Slot[] = [
 ];
 
 /**
- * The grammar of a look: one core, at most one piece a slot. Shoes are asked for except with swimwear; a tie stands
+ * The grammar of a look: one core, at most one piece a slot, and under the top or dress a base layer. Shoes are asked for except with swimwear; a tie stands
  * only beside a separate top; over swimwear go a cover-up, shoes, a bag, something for the eyes and the head.
  */
 export const FORMS: Readonly<Record<CoreForm, Form>> = {

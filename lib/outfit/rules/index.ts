@@ -13,7 +13,7 @@ import {
   TIE_JACKET,
   TIE_SUITS,
 } from './finish.ts';
-import { LAYER_OVER, UNDERLAYER_ALONE } from './layers.ts';
+import { LAYER_OVER, UNDERLAYER_ALONE, UNDERLAYER_HIDDEN } from './layers.ts';
 import { DRY_FEET, HEELS_ON_GROUND } from './occasion.ts';
 import { PATTERN_COLOUR, PATTERN_COUNT, PATTERN_SCALE } from './pattern.ts';
 import type { HouseRule } from './rule.ts';
@@ -38,6 +38,7 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   LENGTHS_MEET,
   LAYER_OVER,
   UNDERLAYER_ALONE,
+  UNDERLAYER_HIDDEN,
   ONE_OF_A_KIND,
   FABRIC,
   ONE_SEASON,
@@ -76,6 +77,7 @@ export type HouseRuleId =
   | 'lengths'
   | 'layer-over'
   | 'underlayer-alone'
+  | 'underlayer-hidden'
   | 'one-of-a-kind'
   | 'fabric'
   | 'one-season'

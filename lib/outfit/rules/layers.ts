@@ -72,6 +72,29 @@ export const LAYER_OVER: PairRule = {
   },
 };
 
+/** Cloth a garment beneath is seen through. common practice, no source */
+const SEE_THROUGH = new Set(['chiffon', 'lace', 'open knit']);
+
+/** A base layer is worn where nobody sees it: under what covers shoulders and arms, and is not sheer. */
+export const UNDERLAYER_HIDDEN: PairRule = {
+  id: 'underlayer-hidden',
+  says: phrase('outfit', 'rule underlayer-hidden', {}),
+  shape: 'pair',
+  severity: 'rules out',
+  points: ORDINARY_POINTS,
+  source: COMMON_PRACTICE,
+  between: (a, b) => {
+    const found = pairIn(a, b, inSlot('base layer'), inSlot('top', 'one-piece'));
+    if (found === undefined) return undefined;
+    const [base, over] = found;
+    const hides =
+      over.piece.covers.includes('shoulders') &&
+      over.piece.covers.includes('forearms') &&
+      !SEE_THROUGH.has(surfaceOf(over.piece));
+    return hides ? undefined : phrase('outfit', 'underlayer seen', { under: base.piece.name, over: over.piece.name });
+  },
+};
+
 /** Thermal tops are underwear by their look: worn as the top that is seen they lower the score. */
 export const UNDERLAYER_ALONE: EmptyRule = {
   id: 'underlayer-alone',

@@ -89,7 +89,8 @@ const ACCESSORY_SLOTS: ReadonlySet<Slot> = new Set<Slot>([
 export const isOrnament = ({ slot }: Worn): boolean => ACCESSORY_SLOTS.has(slot);
 export const isJewellery = ({ slot }: Worn): boolean => slot.startsWith('jewellery');
 /** Hidden or too small to take part in colour, pattern and hue. */
-export const isUnseen = ({ slot }: Worn): boolean => slot === 'eyewear' || slot.startsWith('jewellery');
+export const isUnseen = ({ slot }: Worn): boolean =>
+  slot === 'eyewear' || slot === 'base layer' || slot.startsWith('jewellery');
 
 /** Sorts a pair by wanted slots: `[top, bottom]` whichever came first; undefined when it is another pair of slots. */
 export const pairIn = (

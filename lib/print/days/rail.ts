@@ -5,7 +5,16 @@ import type { DrawnForm } from '../pdf/drawings.ts';
 import { type Block, tagged } from '../set/block.ts';
 
 /** What hangs on the rail, from the outside in; the rest stands on the floor beside it. */
-const HANGING: readonly Slot[] = ['outer layer', 'mid layer', 'cover-up', 'top', 'one-piece', 'swim', 'bottom'];
+const HANGING: readonly Slot[] = [
+  'outer layer',
+  'mid layer',
+  'cover-up',
+  'top',
+  'base layer',
+  'one-piece',
+  'swim',
+  'bottom',
+];
 
 /** Small things are drawn larger than what hangs, or they could not be told apart. */
 const LARGER = 1.3;

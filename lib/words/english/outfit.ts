@@ -22,6 +22,8 @@ export const outfit = {
     'A coat, gloves or a scarf for warmth set no dress code; they are about as dressy as the rest.',
   'rule shorts-shoes': () => 'Shorts go with light shoes: trainers, canvas, loafers or sandals.',
   'rule underlayer-alone': () => 'A thermal top is worn under something.',
+  'rule underlayer-hidden': () =>
+    'A base layer goes under what hides it: long sleeves, covered shoulders, nothing sheer.',
   'rule bag-by-the-water': () => 'A bag for the water is of cloth or straw.',
   'rule legwear-suits': () => 'Legwear suits the shoes and is seen below the hem.',
   'rule bare-legs': () => 'A dressy knee-length hem asks for legwear.',
@@ -117,6 +119,7 @@ export const outfit = {
   'tie with shorts': (v: { tie: string; shorts: string }) => `${v.tie} is not worn with ${v.shorts}.`,
   'tie with shoes': (v: { tie: string; shoes: string }) => `${v.tie} asks for leather shoes, not ${v.shoes}.`,
   'heavy with shorts': (v: { shoes: string; shorts: string }) => `${v.shoes} are heavy with ${v.shorts}.`,
+  'underlayer seen': (v: { under: string; over: string }) => `${v.under} would be seen under ${v.over}.`,
   'underlayer alone': (v: { top: string }) => `${v.top} is made to be worn under something.`,
   'tie under layer': (v: { tie: string; layer: string }) => `${v.tie} is not worn under ${v.layer}.`,
   'tie without jacket': (v: { tie: string }) => `${v.tie} asks for a jacket, a waistcoat or a fine knit over it.`,

@@ -59,6 +59,7 @@ export const place = lookUp({
   'cover-up': 'Überwurf',
   'mid layer': 'Zwischenschicht',
   'outer layer': 'Mantel oder Jacke',
+  'base layer': 'Unterziehshirt',
   legwear: 'Strümpfe',
   shoes: 'Schuhe',
   bag: 'Tasche',

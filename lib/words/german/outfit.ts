@@ -24,6 +24,8 @@ export const outfit = {
   'rule on-the-way': () =>
     'Mantel, Handschuhe und Wollschal bestimmen nicht, wie elegant der Look ist; sie sollen aber dazu passen.',
   'rule shorts-shoes': () => 'Zu Shorts gehören leichte Schuhe: Sneaker, Stoffschuhe, Loafer oder Sandalen.',
+  'rule underlayer-hidden': () =>
+    'Ein Unterziehshirt trägt man unter dem, was es verdeckt: lange Ärmel, bedeckte Schultern, nichts Durchsichtiges.',
   'rule underlayer-alone': () => 'Ein Thermoshirt trägt man unter etwas.',
   'rule bag-by-the-water': () => 'Eine Tasche fürs Wasser ist aus Stoff oder Stroh.',
   'rule legwear-suits': () => 'Strümpfe passen zu den Schuhen und sind unter dem Saum zu sehen.',
@@ -113,6 +115,7 @@ export const outfit = {
   'tie with shorts': (v) => `${v.tie}: nicht zu ${v.shorts}.`,
   'tie with shoes': (v) => `${v.tie}: verlangt Lederschuhe, nicht ${v.shoes}.`,
   'heavy with shorts': (v) => `${v.shoes}: zu schwer zu ${v.shorts}.`,
+  'underlayer seen': (v) => `${v.under}: wäre unter ${v.over} zu sehen.`,
   'underlayer alone': (v) => `${v.top}: gehört unter etwas anderes.`,
   'tie under layer': (v) => `${v.tie}: nicht unter ${v.layer}.`,
   'tie without jacket': (v) => `${v.tie}: nur mit Sakko, Weste oder feinem Strick darüber.`,

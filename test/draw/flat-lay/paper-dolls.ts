@@ -141,6 +141,7 @@ export const paperDoll = (slot: Slot, random: Random): Drawing => {
       return trapeze(size(30, 40), size(35, 75), size(30, 42), '#2e3a55');
     case 'cover-up':
       return sleeved(size(55, 75), size(70, 120), size(30, 55), size(60, 80));
+    case 'base layer':
     case 'mid layer':
       return sleeved(size(48, 60), size(50, 80), size(55, 62), size(48, 60));
     case 'outer layer':

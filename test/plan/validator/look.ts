@@ -2,7 +2,19 @@ import type { Capsule, Look } from '../../../lib/model/index.ts';
 import type { Pieces } from './occasion.ts';
 
 /** Slots of a look on land and in the water: which must be filled, and which may be. */
-const LAND = ['mid layer', 'outer layer', 'legwear', 'shoes', 'bag', 'eyewear', 'headwear', 'scarf', 'gloves', 'belt'];
+const LAND = [
+  'mid layer',
+  'outer layer',
+  'base layer',
+  'legwear',
+  'shoes',
+  'bag',
+  'eyewear',
+  'headwear',
+  'scarf',
+  'gloves',
+  'belt',
+];
 const JEWELLERY = ['ears', 'neck', 'wrist', 'finger', 'lapel'].map((site) => `jewellery ${site}`);
 const FORMS = [
   { must: ['top', 'bottom', 'shoes'], may: [...LAND, ...JEWELLERY, 'tie'] },
