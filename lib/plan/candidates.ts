@@ -14,7 +14,8 @@ export interface Candidate {
   readonly quality: number;
   readonly favourite: boolean;
   readonly fixed: boolean;
-  readonly reasons: readonly Phrase[];
+  /** Worded when asked for: of hundreds of looks few are ever told. */
+  readonly reasons: () => readonly Phrase[];
 }
 
 export interface Pool {
@@ -53,7 +54,7 @@ export const coreOf = (look: Look): string =>
 export const candidateOf = (
   look: Look,
   quality: number,
-  reasons: readonly Phrase[],
+  reasons: () => readonly Phrase[],
   favourites: readonly (readonly string[])[],
 ): Candidate => {
   const pieces = look.worn.map(({ piece }) => piece);
@@ -141,9 +142,7 @@ export const candidatesFor = (
 ): Pool => {
   const ranked = source.rank(asked, restriction);
   const judged = scale ?? scaleOf(ranked);
-  const all = ranked.map(({ look, score, reasons }) =>
-    candidateOf(look, qualityOn(judged, score), reasons, favourites),
-  );
+  const all = ranked.map((one) => candidateOf(one.look, qualityOn(judged, one.score), () => one.reasons, favourites));
   const kept = varied(all);
   return { candidates: kept, complete: ranked.length < asked && kept.length === all.length };
 };
@@ -156,7 +155,9 @@ export const fixedCandidate = (
 ): Candidate | undefined => {
   const told = source.explain(pieces, moment.restriction);
   const look = told.look ?? source.explain(pieces).look;
-  return look === undefined ? undefined : { ...candidateOf(look, 1, told.goes ? [] : told.reasons, []), fixed: true };
+  return look === undefined
+    ? undefined
+    : { ...candidateOf(look, 1, () => (told.goes ? [] : told.reasons), []), fixed: true };
 };
 
 /** The look the stylist fixed to an occasion, named by its id or by its words. */

@@ -1,6 +1,6 @@
 import type { Candidate, Pool } from './candidates.ts';
 import { type Assignment, changeHolds, type PlanProblem } from './problem.ts';
-import { createJudge } from './quality.ts';
+import { judgeOf } from './quality.ts';
 import { seededRandom } from './random.ts';
 
 /** Rounds of taking a few occasions out and putting them back; a count, so that the plan is the same every time. */
@@ -40,7 +40,7 @@ const bestFor = (
 
 /** Serves occasion after occasion, those with the fewest looks first, each by what costs the plan least. */
 export const serveGreedily = (problem: PlanProblem, pools: readonly Pool[], start?: Assignment): Assignment => {
-  const judge = createJudge(problem);
+  const judge = judgeOf(problem);
   const draft: Draft = problem.moments.map((_, index) => start?.[index]);
   const order = problem.moments
     .map((_, index) => index)
@@ -74,7 +74,7 @@ const settle = (problem: PlanProblem, pools: readonly Pool[], draft: Draft, judg
  * in which a few neighbouring occasions are taken out and put back. Best found, not proven best.
  */
 export const improve = (problem: PlanProblem, pools: readonly Pool[], start: Assignment): Assignment => {
-  const judge = createJudge(problem);
+  const judge = judgeOf(problem);
   const random = seededRandom(SEED);
   const draft: Draft = [...start];
   let cost = settle(problem, pools, draft, judge);

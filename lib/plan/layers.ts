@@ -1,7 +1,7 @@
 import { cloOfLook, isLeftAtTheDoor, isRemovable } from '../comfort/index.ts';
 import type { Look, Piece, WornPiece } from '../model/index.ts';
 import { dressIndex, isForWarmth, type KindId } from '../vocabulary/index.ts';
-import { type Moment, requiredAt } from './moments.ts';
+import type { Moment } from './moments.ts';
 import { isInARoom } from './room.ts';
 import { isColdOutdoors } from './warmth.ts';
 
@@ -41,8 +41,7 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
     const off = occasion.setting.where === 'indoors' || moment.swims;
     return off ? { on: [], carried: all } : { on: all, carried: [] };
   }
-  const mean = (air.lowC + air.highC) / 2;
-  const asked = requiredAt(moment, { ...air, lowC: mean, highC: mean });
+  const asked = moment.minAtMiddle ?? 0;
   const off = cloOfLook(look, pieces).off;
   const wet = occasion.needs.includes('rain') && occasion.setting.where === 'outdoors';
   const indoors = occasion.setting.where === 'indoors';
@@ -67,7 +66,7 @@ export const layersFor = (moment: Moment, look: Look, pieces: ReadonlyMap<string
     const burden = worn.reduce((sum, layer) => sum + burdenOf(layer), 0) + (outermostFirst ? OUT_OF_ORDER : 0);
     const coated = indoors && worn.some(isCoat);
     const inOrder = !coated || layers.every((layer) => isCoat(layer) || worn.includes(layer));
-    const right = inOrder && clo >= asked.min && mustBeOn.every((layer) => worn.includes(layer));
+    const right = inOrder && clo >= asked && mustBeOn.every((layer) => worn.includes(layer));
     if (right && (best === undefined || burden < best.burden)) best = { on: worn.map(({ piece }) => piece), burden };
   }
   const on = best?.on ?? layers.map(({ piece }) => piece);

@@ -19,6 +19,7 @@ export interface LookRestriction {
 export interface RankedLook {
   readonly look: Look;
   readonly score: number;
+  /** May be worded only when read. */
   readonly reasons: readonly Phrase[];
 }
 

@@ -32,6 +32,8 @@ export interface Moment {
   /** Undefined when the brief has no weather for it: then comfort asks for nothing. */
   readonly air?: Air;
   readonly required?: RequiredClo;
+  /** Least that the middle of its temperatures asks for, clo. Reckoned once, since many looks are asked what is on then. */
+  readonly minAtMiddle?: number;
   /** How high the sun climbs during it, degrees; undefined indoors or off the map. Reckoned once, since it is slow. */
   readonly sunElevation?: number | undefined;
   /** Clear-sky index at its highest outdoors; undefined indoors or off the map. */
@@ -112,6 +114,7 @@ const momentOf = (brief: Brief, written: Occasion, feels: Feels | undefined): Mo
   const occasion = inTheDark(written, sunElevation);
   const required =
     air === undefined ? undefined : requiredAt({ occasion, sunElevation, feels }, air, occasion.degreesOff);
+  const middleC = air === undefined ? undefined : (air.lowC + air.highC) / 2;
   const day = daysBetween(brief.from, occasion.on);
   return {
     occasion,
@@ -122,6 +125,9 @@ const momentOf = (brief: Brief, written: Occasion, feels: Feels | undefined): Mo
     ...(weather === undefined ? {} : { weather }),
     ...(air === undefined ? {} : { air }),
     ...(required === undefined ? {} : { required }),
+    ...(air === undefined || middleC === undefined
+      ? {}
+      : { minAtMiddle: requiredAt({ occasion, sunElevation, feels }, { ...air, lowC: middleC, highC: middleC }).min }),
     ...(sunElevation === undefined ? {} : { sunElevation, uvIndex: uvIndex(sunElevation) }),
     isPolarNight: place !== undefined && sunNeverRises(occasion.on, place),
     swims: occasion.needs.includes('swim'),

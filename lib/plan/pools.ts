@@ -55,7 +55,7 @@ export const poolsFor = (
     const scale = scaleOf(source.rank(ASKED, isBare ? bareRestriction : moment.restriction));
     const wished = capsule.favourites
       .map(({ pieces: worn }) => source.explain(worn, moment.restriction))
-      .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, [], favourites)] : []));
+      .flatMap(({ goes, look }) => (goes && look !== undefined ? [candidateOf(look, 1, () => [], favourites)] : []));
     const heavy = heavyLooks(source, moment, pieces, favourites, scale);
     const cold = coldLooks(source, moment, pieces, favourites, scale);
     const room = roomLooks(source, moment, pieces, favourites, scale);

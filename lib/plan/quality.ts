@@ -135,7 +135,7 @@ const numbering = (): ((text: string) => number) => {
  * Judges assignments quickly, since the search asks many thousands of times: what does not depend on the others is
  * reckoned once a candidate, and what was worn when is noted in arrays that are stamped rather than emptied.
  */
-export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number) => {
+const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number) => {
   const known = problem.moments.map(() => new Map<Candidate, Facts>());
   const warmth = problem.moments.map((moment) => createWarmthCost(moment, [...problem.pieces.values()]));
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
@@ -228,4 +228,13 @@ export const createJudge = (problem: PlanProblem): ((assignment: Assignment) => 
     }
     return cost;
   };
+};
+
+const judges = new WeakMap<PlanProblem, ReturnType<typeof createJudge>>();
+
+/** The judge of a problem, made once: what it knows of a look holds for every search over the same problem. */
+export const judgeOf = (problem: PlanProblem): ReturnType<typeof createJudge> => {
+  const judge = judges.get(problem) ?? createJudge(problem);
+  judges.set(problem, judge);
+  return judge;
 };

@@ -84,6 +84,6 @@ export const reasonsFor = (question: ReasonsQuestion): readonly Phrase[] => {
     ...onTheWay(question),
     ...(candidate.fixed
       ? []
-      : [...forTheFrost(question), ...forTheBags(question), ...forAChange(question), ...candidate.reasons]),
+      : [...forTheFrost(question), ...forTheBags(question), ...forAChange(question), ...candidate.reasons()]),
   ];
 };

@@ -13,7 +13,7 @@ import { dryBy, washesFor, wornUntil } from './washing.ts';
 /** What a fixed look does not meet; its warmth is told in degrees. */
 const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
   fixed
-    ? reasons.map((reason) => {
+    ? reasons().map((reason) => {
         if (air === undefined) return reason;
         if (reason.key === 'too cold')
           return phrase('plan', 'too cool for it', { low: air.lowC, activity: occasion.activity });

@@ -52,7 +52,7 @@ export const roomLooks = (
     .flatMap((candidate) =>
       coats.flatMap((coat) => {
         const { goes, look } = source.explain([...candidate.pieces, coat], moment.restriction);
-        return goes && look !== undefined ? [candidateOf(look, candidate.quality, [], favourites)] : [];
+        return goes && look !== undefined ? [candidateOf(look, candidate.quality, () => [], favourites)] : [];
       }),
     );
   return [...coated, ...candidates];

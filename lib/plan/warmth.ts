@@ -1,6 +1,6 @@
 import type { Piece } from '../model/index.ts';
 import type { KindId } from '../vocabulary/index.ts';
-import { coatsByWarmth, warmestCoat } from './coats.ts';
+import { isCoat, warmestCoat } from './coats.ts';
 import { type Moment, requiredAt } from './moments.ts';
 
 /** Outdoors up to this, head, neck and hands are covered where the bag has something for them. Own choice, °C. */
@@ -55,7 +55,8 @@ export const createWarmthCost = (
     (occasion.degreesOff ?? 0) > 0 || isColdOutdoors(moment) ? requiredAt(moment, { ...air, lowC: coldest }).min : 0;
   const indoors = occasion.setting.where === 'indoors';
   const coatClo = isFrosty(moment) ? (warmestCoat(pieces, occasion.dress)?.clo.value ?? 0) : 0;
-  const coatOf = (worn: readonly Piece[]): number => Math.max(0, ...coatsByWarmth(worn).map(({ clo }) => clo.value));
+  const coatOf = (worn: readonly Piece[]): number =>
+    worn.reduce((warmest, piece) => (isCoat(piece) ? Math.max(warmest, piece.clo.value) : warmest), 0);
   return (cloOn, worn, carriedLayers) =>
     COLDER_COAT_CLO * Math.max(0, coatClo - coatOf(worn)) +
     MISSING_CLO * Math.min(MISSING_AT_MOST_CLO, Math.max(0, wanted - cloOn)) +

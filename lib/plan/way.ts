@@ -1,5 +1,5 @@
 import type { Look, Piece } from '../model/index.ts';
-import { coatsByWarmth, warmestCoat } from './coats.ts';
+import { coatsByWarmth, isCoat, warmestCoat } from './coats.ts';
 import type { Moment } from './moments.ts';
 
 /** Below this outside, people want something over an indoor look on the way. Own choice, °C. */
@@ -15,7 +15,11 @@ export const wayWithoutCoat = (
 ): 'mild' | 'cold' | 'bitter' => {
   if (swims || occasion.setting.where !== 'indoors' || weather === undefined || weather.lowC >= COLD_WAY_C)
     return 'mild';
-  if (coatsByWarmth(worn.flatMap(({ piece }) => pieces.get(piece) ?? [])).length > 0) return 'mild';
+  const isCoated = worn.some(({ piece: id }) => {
+    const piece = pieces.get(id);
+    return piece !== undefined && isCoat(piece);
+  });
+  if (isCoated) return 'mild';
   return weather.lowC <= BITTER_WAY_C ? 'bitter' : 'cold';
 };
 

@@ -79,8 +79,20 @@ export const inWords = (
   restriction: Restriction = {},
 ): RankedLook => {
   const nameOf = (id: string): string => ground.pieceById.get(id)?.name ?? id;
-  const lowered = reasonsAsked({ worn: seats, form, whole: true }, ground.rulebook, restriction, nameOf);
-  return { look: lookOf(seats), score, reasons: [...praise(seats), ...lowered.map(({ message }) => message)] };
+  let reasons: readonly Phrase[] | undefined;
+  const worded = (): readonly Phrase[] => {
+    const lowered = reasonsAsked({ worn: seats, form, whole: true }, ground.rulebook, restriction, nameOf);
+    return [...praise(seats), ...lowered.map(({ message }) => message)];
+  };
+  return {
+    look: lookOf(seats),
+    score,
+    // worded when read: hundreds of looks are ranked and few of them told
+    get reasons() {
+      reasons ??= worded();
+      return reasons;
+    },
+  };
 };
 
 /** See `WardrobeEngine.rank`. Throws RangeError on a k that is no whole number of looks. */
