@@ -32,12 +32,16 @@ const longest = (texts: readonly string[]): number => Math.max(0, ...texts.map((
 /** More pieces than this take two columns on a landscape card. */
 const TWO_COLUMNS = 7;
 
+/** Letters of a name that take more than two lines of a column. */
+const LONG_NAME = 60;
+
 /** Size of the names beside the swatches: 19 is as large as three columns of usual names bear. */
-const nameSize = (input: CardInput): number => {
-  const letters = longest(input.pieces.map(({ name }) => name));
-  const usual = input.format === 'portrait' ? 19 : input.pieces.length > TWO_COLUMNS ? 14 : 15.5;
+const nameSize = ({ format, pieces }: CardInput, letters: number): number => {
+  const usual = format === 'portrait' ? 19 : pieces.length > TWO_COLUMNS ? 14 : 15.5;
   return letters <= 90 ? usual : letters <= 160 ? 13 : 11.5;
 };
+/** Size of a long name in a row of its own. */
+const LONG_SIZE = { portrait: 16, landscape: 13 } as const;
 
 /** A name and room for its swatch; the swatch itself is cut from the cloth after the layout. */
 const legendLine = (input: CardInput, index: number, size: number, colours: CardColours, text: TextSetter): Node => {
@@ -56,21 +60,39 @@ const legendLine = (input: CardInput, index: number, size: number, colours: Card
   ]);
 };
 
+/** Names by their place among the pieces: those for the columns, and the few long ones, each for a row of its own. */
+const parted = ({ pieces }: CardInput): { readonly short: readonly number[]; readonly long: readonly number[] } => {
+  const all = pieces.map((_, index) => index);
+  const isLong = (index: number): boolean => [...(pieces[index]?.name ?? '')].length > LONG_NAME;
+  const long = all.filter(isLong);
+  // where most are long, columns hold them as well as rows
+  return long.length * 2 > all.length
+    ? { short: all, long: [] }
+    : { short: all.filter((index) => !isLong(index)), long };
+};
+
 const legend = (input: CardInput, columns: number, colours: CardColours, text: TextSetter): Node => {
-  const size = nameSize(input);
-  const rows = Math.ceil(input.pieces.length / columns);
-  const used = Math.ceil(input.pieces.length / Math.max(1, rows));
+  const { short, long } = parted(input);
+  const size = nameSize(input, longest(short.map((index) => input.pieces[index]?.name ?? '')));
+  const rows = Math.ceil(short.length / columns);
+  const used = Math.ceil(short.length / Math.max(1, rows));
   const width = `${100 / columns}%`;
   return box(
-    { flexShrink: 0 },
-    Array.from({ length: used }, (_, column) =>
+    { flexShrink: 0, flexDirection: 'column' },
+    [
       box(
-        { flexDirection: 'column', width },
-        Array.from({ length: Math.min(rows, input.pieces.length - column * rows) }, (_, row) =>
-          legendLine(input, column * rows + row, size, colours, text),
+        {},
+        Array.from({ length: used }, (_, column) =>
+          box(
+            { flexDirection: 'column', width },
+            short
+              .slice(column * rows, (column + 1) * rows)
+              .map((index) => legendLine(input, index, size, colours, text)),
+          ),
         ),
       ),
-    ),
+      ...long.map((index) => legendLine(input, index, LONG_SIZE[input.format], colours, text)),
+    ],
     'legend',
   );
 };

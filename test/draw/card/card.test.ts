@@ -151,6 +151,30 @@ describe('card', () => {
     for (const { size } of sizes) expect((size * 390) / 1080).toBeGreaterThan(6.8);
   });
 
+  it.each(['portrait', 'landscape'] as const)(
+    'sets one name of 300 characters in a row of its own and leaves the others their size, %s',
+    async (format) => {
+      const words = 'Ninehundred buttons andone thread sewn beforethe train leaves '.repeat(5).slice(0, 300).trim();
+      const usual = await drawCard(cardOf({ format }), fonts);
+      const pieces = cardOf().pieces.map((piece, index) => (index === 1 ? { ...piece, name: words } : piece));
+      const card = await drawCard(cardOf({ format, pieces }), fonts);
+      check(card);
+      const sizesOf = (laid: typeof card, text: string) => laid.words.filter((word) => word.text === text);
+      const [before, after] = [usual, card].map((laid) => sizesOf(laid, 'Rust').map(({ size }) => size));
+      expect(after).toEqual(before?.slice(1));
+      const long = sizesOf(card, 'beforethe');
+      expect(long.length).toBe(5);
+      // below every other name, in lines that go over the whole breadth
+      const lowest = Math.max(...sizesOf(card, 'Rust').map(({ y }) => y));
+      for (const { y, size } of long) {
+        expect(y).toBeGreaterThan(lowest);
+        // on a card as broad as a phone a portrait's smallest words stay near 6 px. common practice, no source
+        expect(size).toBeGreaterThanOrEqual(format === 'portrait' ? 16 : 12);
+      }
+      expect(new Set(long.map(({ y }) => Math.round(y))).size).toBeLessThanOrEqual(format === 'portrait' ? 3 : 5);
+    },
+  );
+
   it('sets letters where satori would draw them', async () => {
     const { svg, words } = await drawCard(cardOf({ pieces: [], eyebrow: '', wear: '', studio: '', footer: '' }), fonts);
     const word = words.find(({ text }) => text === 'library');
