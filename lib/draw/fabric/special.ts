@@ -74,17 +74,17 @@ export const sequin: Weave = (t) => {
       const y = r * 0.78 + 0.4;
       discs += ellipsePath([x, y], 0.42);
       const roll = next();
-      if (roll > 0.62) lights += ellipsePath([x - 0.08, y - 0.08], 0.3);
-      else if (roll < 0.3) darks += ellipsePath([x, y], 0.36);
+      if (roll > 0.69) lights += ellipsePath([x - 0.08, y - 0.08], 0.3);
+      else if (roll < 0.26) darks += ellipsePath([x, y], 0.36);
     }
   return {
     width: 7.2,
     height: 6.24,
     marks: [
-      stroke(discs, t.ink, 0.12, 0.5),
-      fill(darks, t.deep, 0.5),
-      fill(lights, tone(t.ground, 0.22, 0.7), 0.7),
-      fill(lights, '#ffffff', 0.14),
+      stroke(discs, t.ink, 0.09, 0.26),
+      fill(darks, t.deep, 0.36),
+      fill(lights, tone(t.ground, 0.22, 0.8), 0.6),
+      fill(lights, '#ffffff', 0.1),
     ],
   };
 };

@@ -4,7 +4,7 @@ import type { Cloth, Drape } from './cloth.ts';
 
 const SHEEN: Partial<Record<Surface, number>> = {
   satin: 1.7,
-  sequin: 1.5,
+  sequin: 1.25,
   patent: 1.9,
   leather: 1.3,
   swim: 1.2,

@@ -1,8 +1,18 @@
-import { differenceCiede2000, parse } from 'culori';
+import { converter, differenceCiede2000, parse } from 'culori';
 import { describe, expect, it } from 'vitest';
+import type { DrawnPiece } from '../../../lib/draw/drawing.ts';
 import { drawPiece } from '../../../lib/draw/garment.ts';
 import { createRasteriser, type Pixels, piecePicture } from '../../../lib/draw/raster/index.ts';
-import { KIND_IDS, KINDS, type KindGroup, type KindId } from '../../../lib/vocabulary/index.ts';
+import type { PieceColour } from '../../../lib/model/index.ts';
+import {
+  FABRICS,
+  type FabricId,
+  KIND_IDS,
+  KINDS,
+  type KindGroup,
+  type KindId,
+  type Surface,
+} from '../../../lib/vocabulary/index.ts';
 import { samplePiece } from '../../specimen/sample.ts';
 
 const CLOTHES: ReadonlySet<KindGroup> = new Set([
@@ -28,10 +38,11 @@ const MOSTLY_OTHER: ReadonlySet<KindId> = new Set([
 ] as const);
 
 const rasteriser = createRasteriser();
+const toOklch = converter('oklch');
 
-const shown = (kind: KindId): Promise<Pixels> => {
-  const item = { id: kind, slot: 'top' as const, picture: drawPiece(samplePiece(kind)) };
-  return rasteriser.laid(piecePicture(item, { width: 260 }), { ground: 'clear' });
+const shown = (kind: KindId, changes: Partial<DrawnPiece> = {}, width = 260): Promise<Pixels> => {
+  const item = { id: kind, slot: 'top' as const, picture: drawPiece(samplePiece(kind, changes)) };
+  return rasteriser.laid(piecePicture(item, { width }), { ground: 'clear' });
 };
 
 const hexOf = (channels: readonly number[]): string =>
@@ -83,7 +94,53 @@ const straying = async (kinds: readonly KindId[]): Promise<readonly string[]> =>
   return far;
 };
 
+/** From white to black, pale and strong. */
+const COLOURS = [
+  '#ffffff',
+  '#f4efe2',
+  '#e7c94a',
+  '#d9a7a0',
+  '#b6c3a4',
+  '#c8352c',
+  '#2456a6',
+  '#5a3a26',
+  '#2d3a57',
+  '#141416',
+];
+/** One kind for each way clothes are built. */
+const BUILT: readonly KindId[] = ['blouse', 'wide trousers', 'wool coat'];
+
+/** Surfaces no clothes are made of. */
+const NOT_CLOTH: ReadonlySet<Surface> = new Set<Surface>(['straw', 'rubber', 'metal', 'pearl', 'tortoiseshell']);
+/** One cloth for each surface. */
+const CLOTHS: readonly FabricId[] = [
+  ...new Map(
+    (Object.keys(FABRICS) as FabricId[])
+      .filter((id) => !NOT_CLOTH.has(FABRICS[id].surface))
+      .map((id) => [FABRICS[id].surface, id]),
+  ).values(),
+];
+
+const colourOf = (hex: string): PieceColour => {
+  const { l, c, h = 0 } = toOklch(hex) ?? { l: 0, c: 0 };
+  return { name: hex, hex, oklch: { l, c, h }, share: 1 };
+};
+
 describe('colours of what is drawn', () => {
+  it('shows every cloth within CIEDE2000 6 of its colour, from white to black, on clothes of every build', async () => {
+    const far: string[] = [];
+    for (const kind of BUILT) {
+      for (const fabric of CLOTHS) {
+        for (const hex of COLOURS) {
+          const median = medianColour(await shown(kind, { fabric, colours: [colourOf(hex)] }, 120));
+          if (apart(median, hex) > 6)
+            far.push(`${kind} of ${fabric}: ${hex} is shown as ${median}, ${apart(median, hex).toFixed(1)} off`);
+        }
+      }
+    }
+    expect(far).toEqual([]);
+  });
+
   it('shows every garment within CIEDE2000 6 of its colour, folds, weave and grain included', async () => {
     expect(await straying(KIND_IDS.filter((id) => CLOTHES.has(KINDS[id].group)))).toEqual([]);
   });
