@@ -59,6 +59,8 @@ export interface UnservedOccasion {
   readonly nearest?: Look;
   readonly lacks: readonly Phrase[];
   readonly mends: readonly PlanMend[];
+  /** So many occasions have no look that no mend was sought for this one. */
+  readonly untried?: true;
 }
 
 /** What happens to the plan when one piece is spoilt, or a day turns wet. */

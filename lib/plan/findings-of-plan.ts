@@ -4,7 +4,8 @@ import { finding } from './finding.ts';
 import { type Moment, momentsOf } from './moments.ts';
 
 /** What is said where nothing that was tried mends it: of the cold what to do about it, since no other piece would. */
-const unmended = (moment: Moment | undefined, lacks: readonly Phrase[]): Phrase => {
+const unmended = (moment: Moment | undefined, lacks: readonly Phrase[], isUntried: boolean): Phrase => {
+  if (isUntried) return phrase('plan', 'mend not sought', {});
   if (moment?.beyondClothes === 'altogether') return phrase('plan', 'too cold for clothes mend', {});
   const isColdOutside =
     moment?.occasion.setting.where === 'outdoors' && lacks.some(({ key }) => key === 'lacks warmth');
@@ -15,12 +16,12 @@ const unmended = (moment: Moment | undefined, lacks: readonly Phrase[]): Phrase 
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
   const moments = new Map(momentsOf(brief, plan.traveller).map((moment) => [moment.occasion.id, moment]));
-  return plan.unserved.flatMap(({ occasion: id, nearest, lacks, mends }): readonly Finding[] => {
+  return plan.unserved.flatMap(({ occasion: id, nearest, lacks, mends, untried = false }): readonly Finding[] => {
     const moment = moments.get(id);
     const about = moment === undefined ? [] : [moment.occasion];
     const said = { occasion: moment?.occasion.what ?? id, on: moment?.occasion.on ?? brief.from };
     const low = moment?.air?.lowC ?? 0;
-    const [mend = unmended(moment, lacks), ...others] = mends.map(({ what }) => what);
+    const [mend = unmended(moment, lacks, untried), ...others] = mends.map(({ what }) => what);
     const unserved: Finding = {
       ...(moment?.beyondClothes === undefined
         ? finding('error', 'unserved-occasion', phrase('plan', 'unserved', said), mend, brief, about)

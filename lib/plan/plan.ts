@@ -118,7 +118,7 @@ const keptApart = (
  * question gives the same plan.
  */
 export const planTrip = async (question: TripQuestion): Promise<Plan> => {
-  const { brief, traveller, capsule, pieces, solver } = question;
+  const { brief, traveller, capsule, pieces, solver, wardrobe } = question;
   const source = rememberRanks(question.engine);
   const moments = momentsOf(brief, traveller);
   const problem = problemOf(brief, moments, pieces);
@@ -142,7 +142,7 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
     solver,
     fixed,
     refused,
-    ...(question.wardrobe === undefined ? {} : { wardrobe: question.wardrobe }),
+    ...(wardrobe === undefined ? {} : { wardrobe: { ...wardrobe, engine: rememberRanks(wardrobe.engine) } }),
   });
   const unserved = moments.flatMap((moment, index): UnservedOccasion[] => {
     if (assignment[index] !== undefined) return [];
@@ -153,6 +153,7 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
         ...(look === undefined ? {} : { nearest: look }),
         lacks,
         mends: mends.get(index) ?? [],
+        ...(mends.has(index) ? {} : { untried: true }),
       },
     ];
   });

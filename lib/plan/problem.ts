@@ -20,8 +20,11 @@ export interface PlanProblem {
 /** One candidate an occasion, or none. */
 export type Assignment = readonly (Candidate | undefined)[];
 
+/** Days with something to dress for. */
+const daysOfMoments = (moments: readonly Moment[]): number => new Set(moments.map(({ day }) => day)).size;
+
 export const problemOf = (brief: Brief, moments: readonly Moment[], pieces: readonly Piece[]): PlanProblem => {
-  const days = new Set(moments.map(({ day }) => day)).size;
+  const days = daysOfMoments(moments);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   return {
     moments,
@@ -39,7 +42,14 @@ export const problemOf = (brief: Brief, moments: readonly Moment[], pieces: read
 /** The same trip with more pieces to wear. */
 export const withPieces = (problem: PlanProblem, more: readonly Piece[]): PlanProblem => {
   const pieces = new Map([...problem.pieces, ...more.map((piece): [string, Piece] => [piece.id, piece])]);
-  return { ...problem, pieces, seen: createSeen(problem.moments, pieces) };
+  const days = daysOfMoments(problem.moments);
+  const limited = more.filter((piece) => isLimited(piece, days)).map(({ id }) => id);
+  return {
+    ...problem,
+    pieces,
+    limited: new Set([...problem.limited, ...limited]),
+    seen: createSeen(problem.moments, pieces),
+  };
 };
 
 /** When a piece is worn under an assignment, one entry a day. */

@@ -11,9 +11,9 @@ interface DayColumn {
   readonly column: number;
 }
 
-const isDressedAt = (problem: PlanProblem, { moment }: Choice): boolean => {
-  const { occasion } = problem.moments[moment] ?? {};
-  return occasion !== undefined && isDressed(occasion);
+const isDressedAt = (problem: PlanProblem, { moment, dress }: Choice): boolean => {
+  const asked = dress ?? problem.moments[moment]?.occasion.dress;
+  return asked !== undefined && isDressed({ dress: asked });
 };
 
 const dayOf = (problem: PlanProblem, { moment }: Choice): number => problem.moments[moment]?.day ?? 0;

@@ -8,7 +8,7 @@ import type { Moment } from './moments.ts';
 const DRESSED_FROM = dressIndex('smart casual');
 
 /** An occasion people dress for: what was seen at one is not worn to another. */
-export const isDressed = ({ dress }: Occasion): boolean => dressIndex(dress) >= DRESSED_FROM;
+export const isDressed = ({ dress }: Pick<Occasion, 'dress'>): boolean => dressIndex(dress) >= DRESSED_FROM;
 
 const isOverlayer = ({ places }: Piece): boolean => places.includes('mid layer') || places.includes('outer layer');
 

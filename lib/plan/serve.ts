@@ -1,4 +1,5 @@
 import type { Piece } from '../model/index.ts';
+import type { DressCode } from '../vocabulary/index.ts';
 import type { Candidate, Pool } from './candidates.ts';
 import type { Moment } from './moments.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
@@ -131,6 +132,8 @@ export interface Choice {
   readonly moment: number;
   readonly candidate: Candidate;
   readonly column: number;
+  /** The occasion's dress code, where a mend writes another. */
+  readonly dress?: DressCode;
 }
 
 /** Rows that give every occasion at most one choice, keep looks apart by days, and keep the calendar. Returns unserved columns. */

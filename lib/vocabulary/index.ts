@@ -18,7 +18,7 @@ export { FABRICS, type Fabric, type FabricId, FINE_SURFACES, SURFACES, type Surf
 export { FEELS, type Feels } from './feels.ts';
 export { isForWarmth, isSkirt, KIND_GROUPS, KIND_IDS, KINDS, type Kind, type KindGroup, type KindId } from './kinds.ts';
 export { HEEL_CM, LENGTH_CM, SHAFT_CM, within } from './measures.ts';
-export { CONTRADICTORY_NEEDS, NEEDS, NEEDS_OF_WEATHER, type Need } from './needs.ts';
+export { CONTRADICTORY_NEEDS, NEEDS, NEEDS_OF_WEATHER, NEEDS_ON_FOOT, type Need } from './needs.ts';
 export { OTHER_WORDS } from './other-words.ts';
 export { PATTERN_SCALES, PATTERN_TYPES, type PatternScale, type PatternType, QUIET_PATTERNS } from './patterns.ts';
 export {

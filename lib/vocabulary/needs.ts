@@ -12,6 +12,9 @@ export const NEEDS = [
 ] as const;
 export type Need = (typeof NEEDS)[number];
 
+/** Needs that the shoes alone answer. */
+export const NEEDS_ON_FOOT: ReadonlySet<Need> = new Set<Need>(['uneven ground', 'long walking', 'snow']);
+
 /** Needs that nobody can waive: the sky does as it likes. */
 export const NEEDS_OF_WEATHER: ReadonlySet<Need> = new Set<Need>(['rain', 'snow', 'sun']);
 

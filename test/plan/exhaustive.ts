@@ -123,3 +123,9 @@ export const mostServed = (trip: Trip): number => {
   go(0, []);
   return most;
 };
+
+/** Whether one plan can serve all of these occasions, by trying everything. */
+export const canServe = (trip: Trip, ids: ReadonlySet<string>): boolean => {
+  const occasions = trip.brief.occasions.filter(({ id }) => ids.has(id));
+  return mostServed({ ...trip, brief: { ...trip.brief, occasions } }) === occasions.length;
+};

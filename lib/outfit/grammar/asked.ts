@@ -1,13 +1,10 @@
 import { DRESS_CODES, dressIndex } from '../../vocabulary/dress-codes.ts';
-import type { Need } from '../../vocabulary/needs.ts';
+import { NEEDS_ON_FOOT, type Need } from '../../vocabulary/needs.ts';
 import { type Phrase, phrase } from '../../words/phrase.ts';
 import { FLAT_HEEL_CM, type Restriction } from '../restriction.ts';
 import { isLeftAtDoor } from '../rules/traits.ts';
 import type { Worn } from '../worn.ts';
 import type { CoreForm } from './forms.ts';
-
-/** Needs that the shoes alone answer. */
-const ON_FOOT: ReadonlySet<Need> = new Set<Need>(['uneven ground', 'long walking', 'snow']);
 
 /** Needs that some piece of the look has to answer, and which piece does. */
 const ANSWERS: Readonly<Partial<Record<Need, (worn: Worn) => boolean>>> = {
@@ -60,7 +57,7 @@ const shoesRefused = ({ piece, slot }: Worn, { needs, heelCmAtMost, flat }: Rest
   if (piece.heelCm > mostCm) {
     return phrase('outfit', 'heel too high', { piece: piece.name, heelCm: piece.heelCm, mostCm });
   }
-  const need = needs?.find((asked) => ON_FOOT.has(asked) && !piece.suits.includes(asked));
+  const need = needs?.find((asked) => NEEDS_ON_FOOT.has(asked) && !piece.suits.includes(asked));
   return need === undefined ? undefined : phrase('outfit', 'shoes do not suit', { piece: piece.name, need });
 };
 

@@ -118,7 +118,9 @@ export const plan = {
     ];
     return `${capital(f.list(parts))}: ${f.list(entryWords(v))}.`;
   },
-  'no mend found': () => 'No single small change mends it: choose another piece or change the occasion.',
+  'no mend found': () => 'No small change mends it, nor two together: choose other pieces or change the occasion.',
+  'mend not sought': () =>
+    'Too many occasions have no look to seek a mend for each: mend the first ones, and plan again.',
 
   'piece spoilt': (v: { piece: string; occasions: readonly string[] }, f: Formats) =>
     `If something happens to ${v.piece}, no look is left for ${f.list(few(v.occasions))}.`,

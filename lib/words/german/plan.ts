@@ -93,7 +93,10 @@ export const plan = {
     ];
     return sentence(`${f.list(parts)}: ${f.list(entryWords(v))}`);
   },
-  'no mend found': () => 'Keine einzelne kleine Änderung behebt es: ein anderes Teil wählen oder den Anlass ändern.',
+  'no mend found': () =>
+    'Weder eine kleine Änderung noch zwei zusammen beheben es: andere Teile wählen oder den Anlass ändern.',
+  'mend not sought': () =>
+    'Zu viele Anlässe haben keinen Look, um für jeden eine Abhilfe zu suchen: erst die ersten beheben, dann neu planen.',
 
   'piece spoilt': (v, f) => `${v.piece}: Passiert damit etwas, bleibt kein Look für ${f.list(few(v.occasions))}.`,
   'piece spoilt mend': () => 'Etwas einpacken, das einspringen kann, oder wissen, wo es vor Ort Ersatz gibt.',

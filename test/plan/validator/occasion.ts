@@ -1,4 +1,12 @@
-import { airOf, cloOfLook, feelsOf, placeOf, requiredClo, sunDuring } from '../../../lib/comfort/index.ts';
+import {
+  airOf,
+  type ComfortQuestion,
+  cloOfLook,
+  feelsOf,
+  placeOf,
+  requiredClo,
+  sunDuring,
+} from '../../../lib/comfort/index.ts';
 import type { Brief, Look, Occasion, Piece } from '../../../lib/model/index.ts';
 import { DRESS_CODES, FABRICS } from '../../../lib/vocabulary/index.ts';
 
@@ -14,6 +22,15 @@ const isLeftAtDoor = ({ kind }: Piece): boolean => LEFT_AT_DOOR.test(kind);
 export const isHungUp = (piece: Piece): boolean =>
   isLeftAtDoor(piece) || piece.places.every((place) => place === 'outer layer');
 
+const answers = new Map<string, ReturnType<typeof requiredClo>>();
+/** The standards' iterations are slow, and the same is asked of every look. */
+const remembered = (question: ComfortQuestion): ReturnType<typeof requiredClo> => {
+  const key = JSON.stringify(question);
+  const answer = answers.get(key) ?? requiredClo(question);
+  answers.set(key, answer);
+  return answer;
+};
+
 /** Clo the occasion asks for between `low` and `high`; undefined without weather, or where nothing is asked. */
 export const askedClo = (
   brief: Brief,
@@ -25,7 +42,7 @@ export const askedClo = (
   if (air === undefined) return undefined;
   const sunElevation =
     occasion.setting.where === 'outdoors' ? sunDuring(occasion, placeOf(brief, occasion)) : undefined;
-  const { min, max, method } = requiredClo({
+  const { min, max, method } = remembered({
     setting: occasion.setting,
     activity: occasion.activity,
     air: { ...air, lowC: air.lowC + off, highC: air.highC - off },
