@@ -1,11 +1,21 @@
 import { buildGuides, findingsOfLetters } from '../guide/index.ts';
+import type { Finding, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
-import { contentFor, tripNamed } from './content.ts';
+import { contentFolder, contentFor, tripNamed } from './content.ts';
 import { CONTENT_OPTION, JSON_OPTION, type Verb } from './verb.ts';
 import { findingLines, jsonText, voiceOf } from './voice.ts';
 
 /** The most serious first. */
 const WEIGHT = { error: 0, warning: 1, advice: 2 } as const;
+
+/** Photos that cannot be cut out of their ground. */
+const findingsOfPhotos = async (pieces: readonly Piece[], folder: string): Promise<readonly Finding[]> => {
+  const photographed = pieces.filter(({ photo }) => photo !== undefined);
+  if (photographed.length === 0) return [];
+  // the publisher is read only for those who have photos
+  const { motifsOf } = await import('../publish/index.ts');
+  return (await motifsOf(photographed, folder)).findings;
+};
 
 export const checkVerb: Verb = {
   name: 'check',
@@ -23,12 +33,17 @@ export const checkVerb: Verb = {
     const { drawingFindings } = await import('../draw/index.ts');
     const { loadFonts } = await import('../type/index.ts');
     const fonts = loadFonts();
-    const guides = computed.map((guide) => ({
-      id: guide.id,
-      findings: [...guide.findings, ...drawingFindings(guide.pieces), ...findingsOfLetters(guide, fonts)].toSorted(
-        (a, b) => WEIGHT[a.level] - WEIGHT[b.level],
-      ),
-    }));
+    const guides = await Promise.all(
+      computed.map(async (guide) => {
+        const findings = [
+          ...guide.findings,
+          ...drawingFindings(guide.pieces),
+          ...findingsOfLetters(guide, fonts),
+          ...(await findingsOfPhotos(guide.pieces, contentFolder(options.content, world))),
+        ];
+        return { id: guide.id, findings: findings.toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]) };
+      }),
+    );
     const voice = voiceOf(content.studio);
     const failed = guides.some(({ findings }) => findings.some(({ level }) => level === 'error'));
     if (options.json === true) {

@@ -26,7 +26,8 @@ const LEAST_GARMENT = 0.01;
 /** Rounds of fitting the ground and dropping what is not ground (a garment that runs out of the frame). */
 const ROUNDS = 4;
 
-const frameOf = (width: number, height: number): number[] => {
+/** The pixels of the frame. */
+export const frameOf = (width: number, height: number): number[] => {
   const depth = Math.max(1, Math.round(Math.min(width, height) * FRAME));
   return Array.from({ length: width * height }, (_, pixel) => pixel).filter((pixel) => {
     const x = pixel % width;

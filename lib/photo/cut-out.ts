@@ -36,7 +36,7 @@ export const cutOutPhoto = async (
   if (cut === undefined) {
     return bad(
       `the garment in "${name}" cannot be told from its ground`,
-      'photograph it on a plain cloth of another colour',
+      'photograph it on one plain cloth of another colour, with room round it',
     );
   }
   try {

@@ -1,1 +1,2 @@
+export { motifsOf } from './items.ts';
 export { type PublishOptions, type PublishResult, publish } from './publish.ts';

@@ -56,8 +56,9 @@ export const motifsOf = async (pieces: readonly Piece[], contentFolder: string):
         level: 'warning',
         rule: 'photo',
         message: phrase('guide', 'photo not used', { piece: piece.name, why: cut.trouble.wrong }),
-        mend: phrase('guide', 'as written', { text: cut.trouble.mend }),
+        mend: phrase('guide', 'photo not used mend', { mend: cut.trouble.mend }),
         file: piece.file,
+        ...(piece.lines?.photo === undefined ? {} : { line: piece.lines.photo }),
         about: [piece.id],
       });
     }
