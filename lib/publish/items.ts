@@ -4,7 +4,7 @@ import type { Guide } from '../guide/index.ts';
 import type { Finding, Look, Piece } from '../model/index.ts';
 import { cutOutPhoto, type PhotoCutout } from '../photo/index.ts';
 import { type Slot, type Tuck, tucksOf } from '../vocabulary/index.ts';
-import { phrase } from '../words/index.ts';
+import { capital, phrase } from '../words/index.ts';
 
 /** Longest side of a photo's cut-out, pixels: enough for a card. */
 const CUTOUT_SIDE = 900;
@@ -56,7 +56,7 @@ export const motifsOf = async (pieces: readonly Piece[], contentFolder: string):
         level: 'warning',
         rule: 'photo',
         message: phrase('guide', 'photo not used', { piece: piece.name, why: cut.trouble.wrong }),
-        mend: phrase('guide', 'photo not used mend', { mend: cut.trouble.mend }),
+        mend: phrase('guide', 'as written', { text: `${capital(cut.trouble.mend)}.` }),
         file: piece.file,
         ...(piece.lines?.photo === undefined ? {} : { line: piece.lines.photo }),
         about: [piece.id],

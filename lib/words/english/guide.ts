@@ -19,7 +19,6 @@ export const guide = {
   'letters lacking mend': () =>
     'Write it in Latin, Greek or Cyrillic letters, or leave it so: the pages show it whole where the reader’s own fonts have it.',
   'photo not used': (v: { piece: string; why: string }) => `The photo of the ${lower(v.piece)} is not used: ${v.why}.`,
-  'photo not used mend': (v: { mend: string }) => `${capital(v.mend)}.`,
   /** The air an occasion was dressed for, so that nobody takes it for what the look is good for. */
   'day outdoors': (v: { date: string; low: number; high: number }, f: Formats) =>
     `${f.date(v.date)}, ${f.celsiusRange(v.low, v.high)} expected outdoors`,

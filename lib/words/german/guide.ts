@@ -1,7 +1,7 @@
 import type { english } from '../english/index.ts';
 import type { Translation } from '../translation.ts';
 import { doing, doingThere, dress } from './glossary.ts';
-import { quoted, sentence } from './sentence.ts';
+import { quoted } from './sentence.ts';
 
 /** German sentences of the guide itself. Nouns keep their capital, so names in a title stay as they are written. */
 export const guide = {
@@ -18,7 +18,6 @@ export const guide = {
   'letters lacking mend': () =>
     'Lateinisch, griechisch oder kyrillisch schreiben oder es dabei lassen: Die Seiten zeigen es ganz, wo die eigenen Schriften es enthalten.',
   'photo not used': (v) => `Foto nicht verwendet: ${quoted(v.piece)} (${v.why}).`,
-  'photo not used mend': (v) => sentence(v.mend),
   'day outdoors': (v, f) => `${f.date(v.date)}, draußen ${f.celsiusRange(v.low, v.high)} erwartet`,
   'day indoors': (v, f) => `${f.date(v.date)}, drinnen ${f.celsiusRange(v.low, v.high)}`,
   'day without weather': (v, f) => f.date(v.date),
