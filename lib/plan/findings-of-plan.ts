@@ -1,4 +1,4 @@
-import type { Brief, Capsule, Finding, Piece, Plan } from '../model/index.ts';
+import type { Brief, Capsule, Finding, Piece, Plan, PlanMend } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
 import { type Moment, momentsOf } from './moments.ts';
@@ -12,6 +12,18 @@ const unmended = (moment: Moment | undefined, lacks: readonly Phrase[], isUntrie
   return phrase('plan', isColdOutside ? 'too cold to keep still mend' : 'no mend found', {});
 };
 
+const packs = ({ entries }: PlanMend): boolean => entries.some(({ field }) => field === 'pieces');
+
+/** What else can be said: in the cold outdoors that the client can move or stay briefly, where no piece would help. */
+const besides = (
+  moment: Moment | undefined,
+  lacks: readonly Phrase[],
+  mends: readonly PlanMend[],
+): readonly Phrase[] =>
+  mends.length > 0 && !mends.some(packs)
+    ? [unmended(moment, lacks, false)].filter(({ key }) => key !== 'no mend found')
+    : [];
+
 /** What the plan could not do, one finding an occasion, with the first mend. */
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
@@ -21,7 +33,10 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
     const about = moment === undefined ? [] : [moment.occasion];
     const said = { occasion: moment?.occasion.what ?? id, on: moment?.occasion.on ?? brief.from };
     const low = moment?.air?.lowC ?? 0;
-    const [mend = unmended(moment, lacks, untried), ...others] = mends.map(({ what }) => what);
+    const [mend = unmended(moment, lacks, untried), ...others] = [
+      ...mends.map(({ what }) => what),
+      ...besides(moment, lacks, mends),
+    ];
     const unserved: Finding = {
       ...(moment?.beyondClothes === undefined
         ? finding('error', 'unserved-occasion', phrase('plan', 'unserved', said), mend, brief, about)

@@ -89,6 +89,10 @@ describe('trips that cannot be as they are written, from file to message', () =>
     expect(cold).toMatch(/At -\d+°C no clothes in a travel bag are warm enough for standing\./);
     expect(cold).not.toContain('choose another piece');
     expect(cold).not.toContain('Accept “Northern lights”');
+    // where the brief could be lenient, moving about is said beside it
+    const mild = await lights(2, {});
+    expect(mild).toMatch(/Accept “Northern lights” \d degrees/);
+    expect(mild).toContain('No piece of the wardrobe is warm enough. Keep it short or move about');
     // what a stylist hires, with its insulation written down, is worn
     const hired = await lights(-12, { suit: ['parka', 'red', 'clo: 2.2'] });
     expect(hired).not.toContain('too-cold-for-clothes');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { weatherSign } from '../../lib/print/days/weather.ts';
 import { dayPlanPdf, wearTablePdf } from '../../lib/print/index.ts';
 import { phrase } from '../../lib/words/index.ts';
 import { makeGuide, OCCASIONS, PIECES } from './guide.ts';
@@ -20,6 +21,13 @@ describe('the day plan', () => {
     const tags = pages.flatMap(({ structure }) => elements(structure));
     expect(tags.filter(({ role }) => role === 'H3')).toHaveLength(OCCASIONS.length);
     expect(tags.filter(({ role }) => role === 'H2')).toHaveLength(9);
+  });
+
+  it('shows the sun only while it is up', () => {
+    const air = { lowC: 4, highC: 9, windMs: 2, humidityPercent: 60, source: 'test' };
+    expect(weatherSign({ ...air, rainPercent: 10 }, false)).toBe('sun');
+    expect(weatherSign({ ...air, rainPercent: 10 }, true)).toBe('moon');
+    expect(weatherSign({ ...air, rainPercent: 70 }, true)).toBe('rain');
   });
 
   it('draws a look where clothes change, and says so where they do not', async () => {

@@ -13,11 +13,13 @@ const FREEZING = 0;
 /** World Health Organization, Global Solar UV Index (2002): protection is advised from 3. */
 const PROTECT_FROM_UV = 3;
 
-const weatherSign = ({ rainPercent, windMs, highC }: Weather): Sign => {
+/** The sign of a day's weather; a clear sky shows the sun only while it is up. */
+export const weatherSign = ({ rainPercent, windMs, highC }: Weather, isDark: boolean): Sign => {
   if (highC <= FREEZING) return 'cold';
   if (rainPercent >= WET_FROM) return 'rain';
   if (windMs >= WINDY_FROM) return 'wind';
-  return rainPercent >= CLOUDY_FROM ? 'cloud' : 'sun';
+  if (rainPercent >= CLOUDY_FROM) return 'cloud';
+  return isDark ? 'moon' : 'sun';
 };
 
 const SIGN = 7.2;
@@ -52,7 +54,12 @@ export const weatherCell = (
       ? space(0)
       : unread(
           drawn(SIGN, (surface, { x, y }) =>
-            sign(surface, weatherSign(weather), { x: x - 0.8, y: y - 0.8, size: SIGN, colour: inks.ink }),
+            sign(surface, weatherSign(weather, planned.uvIndex === 0), {
+              x: x - 0.8,
+              y: y - 0.8,
+              size: SIGN,
+              colour: inks.ink,
+            }),
           ),
         );
   return stack([picture, stack([...degrees, ...rain, ...uv], 0.5)]);

@@ -21,8 +21,8 @@ const daysIn = ({ firstDays, lastDays }: SunnyDays, f: Formats): string => f.lis
 const asksExtra = ({ band }: { readonly band: string }): boolean => band === 'very high' || band === 'extreme';
 const sunAdvice = (v: { readonly band: string }): string =>
   asksExtra(v)
-    ? 'Keep out of the sun around midday; shirt, brimmed hat and sunscreen are a must'
-    : 'Seek shade around midday, cover up and use sunscreen';
+    ? 'keep out of the sun around midday; shirt, brimmed hat and sunscreen are a must'
+    : 'seek shade around midday, cover up and use sunscreen';
 const ofCloth = (v: { readonly band: string }): string =>
   asksExtra(v) ? ' No cloth here is rated for UV: the close-woven keeps off most, or clothes of UPF 30 and more.' : '';
 
@@ -45,7 +45,7 @@ export const comfort = {
   'uv index if it clears': (v: { index: number; band: string }, f: Formats) =>
     `UV index at most ${f.count(v.index)} (${v.band}) if the sky clears.`,
   'sun on the trip': (v: SunnyDays, f: Formats) =>
-    `Sun: UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. ${sunAdvice(v)} on ${daysIn(v, f)}; follow the local UV warning.${ofCloth(v)}`,
+    `Sun: UV index up to ${f.count(v.index)} (${v.band}) under a clear sky, more on snow, water and high up. On ${daysIn(v, f)} ${sunAdvice(v)}; follow the local UV warning.${ofCloth(v)}`,
   'sun on the trip if it clears': (v: SunnyDays, f: Formats) =>
     `Sun: UV index at most ${f.count(v.index)} (${v.band}) if the sky clears, more on snow, water and high up. Should it clear on ${daysIn(v, f)}: ${sunAdvice(v)}; follow the local UV warning.${ofCloth(v)}`,
   'take for the sun': (v: { pieces: readonly string[] }, f: Formats) => `Take ${f.list(v.pieces)} for the sun.`,
