@@ -14,6 +14,7 @@ const SHOWN: Readonly<Record<Place, number>> = {
   'mid layer': 0.45,
   'outer layer': 0.63,
   'base layer': 0,
+  'leg layer': 0,
   legwear: 0.14,
   shoes: 0.07,
   bag: 0.08,

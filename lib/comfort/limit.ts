@@ -8,6 +8,7 @@ const DRESSED_FOR_COLD: readonly Place[] = [
   'mid layer',
   'outer layer',
   'base layer',
+  'leg layer',
   'bottom',
   'legwear',
   'shoes',

@@ -97,15 +97,16 @@ export const leftForLater = (moment: Moment, pieces: readonly Piece[]): readonly
     .map(({ id }) => id);
 };
 
-const hasBaseLayer = ({ look }: Candidate): boolean => look.worn.some(({ slot }) => slot === 'base layer');
+const hasUnderlayer = ({ look }: Candidate): boolean =>
+  look.worn.some(({ slot }) => slot === 'base layer' || slot === 'leg layer');
 
 /**
- * A varied part of a ranking, best first: at most so many of one core, then the rest in order until it is full. A base
- * layer makes no other look, so that looks with one come after those without.
+ * A varied part of a ranking, best first: at most so many of one core, then the rest in order until it is full. Thermal
+ * underwear makes no other look, so that looks with one come after those without.
  */
 const varied = (ranked: readonly Candidate[]): readonly Candidate[] => {
   const perCore = new Map<string, number>();
-  const candidates = [...ranked.filter((one) => !hasBaseLayer(one)), ...ranked.filter(hasBaseLayer)];
+  const candidates = [...ranked.filter((one) => !hasUnderlayer(one)), ...ranked.filter(hasUnderlayer)];
   const first = candidates.filter(({ core }) => {
     const count = (perCore.get(core) ?? 0) + 1;
     perCore.set(core, count);

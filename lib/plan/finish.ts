@@ -8,8 +8,16 @@ import { isColdOutdoors } from './warmth.ts';
 
 const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
 
-/** Closed shoes that are laced, and so worn with socks below trousers. common practice, no source */
-const LACED = kinds('oxford shoes', 'derby shoes', 'brogues', 'lace-up boots', 'hiking boots', 'walking shoes');
+/** Shoes worn with socks below trousers: those that are laced, and snow boots. common practice, no source */
+const SOCKED = kinds(
+  'oxford shoes',
+  'derby shoes',
+  'brogues',
+  'lace-up boots',
+  'hiking boots',
+  'walking shoes',
+  'snow boots',
+);
 /** Trousers with loops for a belt. common practice, no source */
 const LOOPED = kinds('suit trousers', 'tailored trousers', 'chinos', 'corduroy trousers', 'jeans', 'wide jeans');
 /** Braces or a waistcoat take the place of a belt. common practice, no source */
@@ -34,7 +42,7 @@ const lacking = (look: Look, pieces: ReadonlyMap<string, Piece>): readonly Finis
     return slot === 'belt' || (kind !== undefined && INSTEAD_OF_BELT.has(kind));
   });
   return [
-    ...(trousers && shoes !== undefined && LACED.has(shoes.kind) && inSlot('legwear') === undefined
+    ...(trousers && shoes !== undefined && SOCKED.has(shoes.kind) && inSlot('legwear') === undefined
       ? (['socks'] as const)
       : []),
     ...(bottom !== undefined && LOOPED.has(bottom.kind) && !belted ? (['belt'] as const) : []),

@@ -58,7 +58,16 @@ const clothes = (look: Look, belongs: (slot: Slot) => boolean): string =>
     .map(({ piece }) => piece)
     .join('+');
 
-const BASE: ReadonlySet<Slot> = new Set(['one-piece', 'top', 'bottom', 'swim', 'base layer', 'legwear', 'shoes']);
+const BASE: ReadonlySet<Slot> = new Set([
+  'one-piece',
+  'top',
+  'bottom',
+  'swim',
+  'base layer',
+  'leg layer',
+  'legwear',
+  'shoes',
+]);
 
 /** What changes from one look to the next on the same day. Bags, jewellery and the like do not count as changing. */
 export const changeBetween = (before: Look | undefined, after: Look): Change => {

@@ -36,8 +36,9 @@ export const wornUntil = (wearings: readonly Wearing[], washDay: number): number
 export const hangsUpBy = (piece: Piece, hours: number): number =>
   Math.floor((hours - WASHED_AT_HOUR - hoursToDry(piece)) / 24);
 
-/** Socks and tights are rinsed overnight or packed by the day, so no look fails for them. common practice, no source */
-const isLegwear = (piece: Piece): boolean => piece.places.every((place) => place === 'legwear');
+/** Socks, tights and thermal leggings are rinsed overnight or packed by the day, so no look fails for them. common practice, no source */
+const isLegwear = (piece: Piece): boolean =>
+  piece.places.every((place) => place === 'legwear' || place === 'leg layer');
 
 /** True when a piece cannot simply be worn on each of so many days: it needs washing in between, or drying after a swim. */
 export const isLimited = (piece: Piece, daysWithOccasions: number): boolean =>

@@ -8,6 +8,7 @@ export const PLACES = [
   'mid layer',
   'outer layer',
   'base layer',
+  'leg layer',
   'legwear',
   'shoes',
   'bag',

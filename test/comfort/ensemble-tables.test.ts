@@ -33,7 +33,7 @@ const ASHRAE: Readonly<Record<string, Outfit>> = {
     under: [T_SHIRT],
   },
   'Trousers, long-sleeved shirt, long-sleeved sweater, T-shirt, suit jacket, long underwear bottoms': {
-    worn: [SHIRT, TROUSERS, ['v-neck jumper', 'mid layer'], JACKET_OVER, ['thermal leggings', 'legwear'], SHOES],
+    worn: [SHIRT, TROUSERS, ['v-neck jumper', 'mid layer'], JACKET_OVER, ['thermal leggings', 'leg layer'], SHOES],
     under: [T_SHIRT],
   },
   'Sweat pants, sweat shirt': { worn: [['sweatshirt', 'top'], ['joggers', 'bottom'], SOCKS, ['trainers', 'shoes']] },

@@ -34,6 +34,7 @@ describe('the cold that clothes for travelling do for', () => {
         'mid layer',
         'outer layer',
         'base layer',
+        'leg layer',
         'bottom',
         'legwear',
         'shoes',

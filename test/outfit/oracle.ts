@@ -22,6 +22,7 @@ const ORDER = [
   'mid layer',
   'outer layer',
   'base layer',
+  'leg layer',
   'legwear',
   'shoes',
   'bag',
@@ -39,6 +40,7 @@ const ORDER = [
 ];
 const REST = [
   'base layer',
+  'leg layer',
   'legwear',
   'bag',
   'jewellery ears',
@@ -164,7 +166,10 @@ const serves = (worn: readonly Seat[], form: string, asked: Restriction): boolea
       !some(({ piece, slot }) => slot !== 'scarf' && piece.covers.includes('shoulders'))
     )
       return false;
-    if (need === 'knees covered' && !some(({ piece, slot }) => slot !== 'legwear' && piece.covers.includes('knees')))
+    if (
+      need === 'knees covered' &&
+      !some(({ piece, slot }) => slot !== 'legwear' && slot !== 'leg layer' && piece.covers.includes('knees'))
+    )
       return false;
     if (need === 'head covered' && !some(({ piece, slot }) => slot === 'headwear' || piece.covers.includes('head')))
       return false;

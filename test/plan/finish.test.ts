@@ -178,3 +178,21 @@ describe('a look in the sun', () => {
     expect(await worn({ at: '22:00', part: 'evening', transit: true })).toContain('hat');
   });
 });
+
+describe('socks in the snow', () => {
+  it('are worn in snow boots below thermal leggings', () => {
+    const bag = [
+      piece('tee', 'long-sleeved tee'),
+      piece('jeans', 'jeans'),
+      piece('boots', 'snow boots'),
+      piece('leggings', 'thermal leggings'),
+      piece('socks', 'walking socks'),
+    ];
+    const source = sourceOf(bag);
+    const { look } = source.explain(['tee', 'jeans', 'boots', 'leggings']);
+    if (look === undefined) throw new Error('these make a look');
+    expect(withSocks(source, look, bag).worn.map((one) => one.piece)).toEqual(
+      expect.arrayContaining(['leggings', 'socks']),
+    );
+  });
+});

@@ -66,7 +66,7 @@ export const meets = (look: Look, pieces: ReadonlyMap<string, Piece>, restrictio
       const { suits = [], covers = [] } = worn[index] ?? {};
       if (need === 'swim') return slot === 'swim';
       if (need === 'shoulders covered') return slot !== 'scarf' && covers.includes('shoulders');
-      if (need === 'knees covered') return slot !== 'legwear' && covers.includes('knees');
+      if (need === 'knees covered') return slot !== 'legwear' && slot !== 'leg layer' && covers.includes('knees');
       if (need === 'head covered') return covers.includes('head');
       if (need === 'rain') return LAYER_SLOTS.has(slot) && suits.includes('rain');
       return (need === 'sun' || slot === 'shoes') && suits.includes(need);

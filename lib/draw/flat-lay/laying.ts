@@ -29,6 +29,7 @@ export const LAYING: Readonly<Record<Slot, Laying>> = {
   shoes: { part: 'beside', turn: [-5, -2], level: 5, rank: 4, over: 0.08 },
   headwear: { part: 'beside', turn: [5, 9], level: 4, rank: 5, over: 0.06 },
   scarf: { part: 'beside', turn: [6, 10], level: 4, rank: 6, over: 0.06 },
+  'leg layer': { part: 'beside', turn: [-6, -3], level: 4, rank: 7, over: 0.04 },
   legwear: { part: 'beside', turn: [-6, -3], level: 4, rank: 7, over: 0.04 },
   tie: { part: 'beside', turn: [4, 8], level: 4, rank: 8, over: 0 },
   belt: { part: 'beside', turn: [-8, -4], level: 4, rank: 9, over: 0.04 },

@@ -137,6 +137,7 @@ export const targetOf = (body: Body, ground: Ground): Point => {
       return inside(worn.right + w + 8, layers.bottom + h + 4);
     case 'belt':
       return inside(worn.right + w + 8, Math.max(layers.bottom + below * 0.26, worn.bottom - BELT_OVER_SOLES));
+    case 'leg layer':
     case 'legwear':
       return inside(layers.right - w - 2, layers.bottom + below * 0.42);
     default:

@@ -11,7 +11,7 @@ const ANSWERS: Readonly<Partial<Record<Need, (worn: Worn) => boolean>>> = {
   rain: ({ piece, slot }) => (slot === 'outer layer' || slot === 'mid layer') && piece.suits.includes('rain'),
   'shoulders covered': ({ piece, slot }) => slot !== 'scarf' && piece.covers.includes('shoulders'),
   // tights do not count as cover where knees are to be covered. common practice, no source
-  'knees covered': ({ piece, slot }) => slot !== 'legwear' && piece.covers.includes('knees'),
+  'knees covered': ({ piece, slot }) => slot !== 'legwear' && slot !== 'leg layer' && piece.covers.includes('knees'),
   'head covered': ({ piece, slot }) => slot === 'headwear' || piece.covers.includes('head'),
   sun: ({ piece }) => piece.suits.includes('sun'),
 };

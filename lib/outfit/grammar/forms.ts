@@ -21,6 +21,7 @@ const DRESSED: readonly Slot[] = [
   'mid layer',
   'outer layer',
   'base layer',
+  'leg layer',
   'legwear',
   'bag',
   ...JEWELLERY,

@@ -35,8 +35,7 @@ export const LEGWEAR_SUITS: PairRule = {
     const onLegs = pairIn(a, b, inSlot('legwear'), inSlot('bottom', 'one-piece'));
     if (onLegs === undefined) return undefined;
     const [legwear, garment] = onLegs;
-    const warmUnder = legwear.piece.kind === 'thermal leggings';
-    return !isSock(legwear) && !warmUnder && !showsLegs(garment)
+    return !isSock(legwear) && !showsLegs(garment)
       ? phrase('outfit', 'unseen legwear', { legwear: legwear.piece.name, garment: garment.piece.name })
       : undefined;
   },

@@ -75,7 +75,7 @@ export const LAYER_OVER: PairRule = {
 /** Cloth a garment beneath is seen through. common practice, no source */
 const SEE_THROUGH = new Set(['chiffon', 'lace', 'open knit']);
 
-/** A base layer is worn where nobody sees it: under what covers shoulders and arms, and is not sheer. */
+/** An underlayer is worn where nobody sees it: under what covers shoulders and arms, or the legs, and is not sheer. */
 export const UNDERLAYER_HIDDEN: PairRule = {
   id: 'underlayer-hidden',
   says: phrase('outfit', 'rule underlayer-hidden', {}),
@@ -84,13 +84,13 @@ export const UNDERLAYER_HIDDEN: PairRule = {
   points: ORDINARY_POINTS,
   source: COMMON_PRACTICE,
   between: (a, b) => {
-    const found = pairIn(a, b, inSlot('base layer'), inSlot('top', 'one-piece'));
+    const onBody = pairIn(a, b, inSlot('base layer'), inSlot('top', 'one-piece'));
+    const onLegs = pairIn(a, b, inSlot('leg layer'), inSlot('bottom', 'one-piece'));
+    const found = onBody ?? onLegs;
     if (found === undefined) return undefined;
     const [base, over] = found;
-    const hides =
-      over.piece.covers.includes('shoulders') &&
-      over.piece.covers.includes('forearms') &&
-      !SEE_THROUGH.has(surfaceOf(over.piece));
+    const covers = onBody === undefined ? (['calves'] as const) : (['shoulders', 'forearms'] as const);
+    const hides = covers.every((part) => over.piece.covers.includes(part)) && !SEE_THROUGH.has(surfaceOf(over.piece));
     return hides ? undefined : phrase('outfit', 'underlayer seen', { under: base.piece.name, over: over.piece.name });
   },
 };

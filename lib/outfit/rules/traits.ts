@@ -88,9 +88,12 @@ const ACCESSORY_SLOTS: ReadonlySet<Slot> = new Set<Slot>([
 /** What ornaments a look; a bag, spectacles, gloves and a tie serve a purpose and are not counted. */
 export const isOrnament = ({ slot }: Worn): boolean => ACCESSORY_SLOTS.has(slot);
 export const isJewellery = ({ slot }: Worn): boolean => slot.startsWith('jewellery');
+/** Worn under other clothes, where nobody sees it. */
+export const UNDERLAYERS: ReadonlySet<Slot> = new Set<Slot>(['base layer', 'leg layer']);
+
 /** Hidden or too small to take part in colour, pattern and hue. */
 export const isUnseen = ({ slot }: Worn): boolean =>
-  slot === 'eyewear' || slot === 'base layer' || slot.startsWith('jewellery');
+  slot === 'eyewear' || UNDERLAYERS.has(slot) || slot.startsWith('jewellery');
 
 /** Sorts a pair by wanted slots: `[top, bottom]` whichever came first; undefined when it is another pair of slots. */
 export const pairIn = (

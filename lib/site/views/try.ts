@@ -71,6 +71,7 @@ const HEADINGS: Readonly<Partial<Record<Slot, Heading>>> = {
   'cover-up': 'swimwear',
   'mid layer': 'layers',
   'outer layer': 'coats',
+  'leg layer': 'legwear',
   legwear: 'legwear',
   shoes: 'shoes',
 };

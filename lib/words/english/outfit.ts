@@ -23,7 +23,7 @@ export const outfit = {
   'rule shorts-shoes': () => 'Shorts go with light shoes: trainers, canvas, loafers or sandals.',
   'rule underlayer-alone': () => 'A thermal top is worn under something.',
   'rule underlayer-hidden': () =>
-    'A base layer goes under what hides it: long sleeves, covered shoulders, nothing sheer.',
+    'Thermal underwear goes under what hides it: long sleeves and covered shoulders, or covered legs, nothing sheer.',
   'rule bag-by-the-water': () => 'A bag for the water is of cloth or straw.',
   'rule legwear-suits': () => 'Legwear suits the shoes and is seen below the hem.',
   'rule bare-legs': () => 'A dressy knee-length hem asks for legwear.',

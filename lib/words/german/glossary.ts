@@ -60,6 +60,7 @@ export const place = lookUp({
   'mid layer': 'Zwischenschicht',
   'outer layer': 'Mantel oder Jacke',
   'base layer': 'Unterziehshirt',
+  'leg layer': 'Unterziehhose',
   legwear: 'Strümpfe',
   shoes: 'Schuhe',
   bag: 'Tasche',

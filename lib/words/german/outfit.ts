@@ -25,7 +25,7 @@ export const outfit = {
     'Mantel, Handschuhe und Wollschal bestimmen nicht, wie elegant der Look ist; sie sollen aber dazu passen.',
   'rule shorts-shoes': () => 'Zu Shorts gehören leichte Schuhe: Sneaker, Stoffschuhe, Loafer oder Sandalen.',
   'rule underlayer-hidden': () =>
-    'Ein Unterziehshirt trägt man unter dem, was es verdeckt: lange Ärmel, bedeckte Schultern, nichts Durchsichtiges.',
+    'Thermowäsche trägt man unter dem, was sie verdeckt: lange Ärmel und bedeckte Schultern oder bedeckte Beine, nichts Durchsichtiges.',
   'rule underlayer-alone': () => 'Ein Thermoshirt trägt man unter etwas.',
   'rule bag-by-the-water': () => 'Eine Tasche fürs Wasser ist aus Stoff oder Stroh.',
   'rule legwear-suits': () => 'Strümpfe passen zu den Schuhen und sind unter dem Saum zu sehen.',

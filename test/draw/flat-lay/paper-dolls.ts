@@ -150,6 +150,7 @@ export const paperDoll = (slot: Slot, random: Random): Drawing => {
       return oval(size(26, 40), size(14, 48), '#3a2a26');
     case 'bag':
       return handled(size(18, 44), size(13, 36), size(0, 45));
+    case 'leg layer':
     case 'legwear':
       return trapeze(size(14, 30), size(22, 80), size(14, 24), '#777');
     case 'headwear':

@@ -11,7 +11,8 @@ const order = ({ at, what }: Event): number => (what === 'washed' ? Math.floor(a
 
 export const isSwimwear = ({ places }: Piece): boolean => places.includes('swim');
 /** Socks and tights are rinsed overnight or packed by the day. common practice, no source */
-export const isLegwear = ({ places }: Piece): boolean => places.every((place) => place === 'legwear');
+export const isLegwear = ({ places }: Piece): boolean =>
+  places.every((place) => place === 'legwear' || place === 'leg layer');
 export const canBeWashed = ({ care }: Piece): boolean => care.wash !== 'dry clean' && care.wash !== 'wipe';
 export const wearsBetween = ({ wears }: Piece): number => Math.max(1, Math.floor(wears.value));
 

@@ -35,7 +35,7 @@ const miscounted = (plan: Plan, asked: readonly Occasion[]): readonly string[] =
   return wrong;
 };
 
-const BASE = ['one-piece', 'top', 'bottom', 'swim', 'base layer', 'legwear', 'shoes'];
+const BASE = ['one-piece', 'top', 'bottom', 'swim', 'base layer', 'leg layer', 'legwear', 'shoes'];
 const OVER = ['cover-up', 'mid layer', 'outer layer'];
 const wornIn = ({ worn }: Look, slots: readonly string[]): string =>
   worn

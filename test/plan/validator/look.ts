@@ -6,6 +6,7 @@ const LAND = [
   'mid layer',
   'outer layer',
   'base layer',
+  'leg layer',
   'legwear',
   'shoes',
   'bag',

@@ -88,7 +88,9 @@ export const missing = (
     rain: overlayers.some(({ suits }) => suits.includes('rain')),
     sun: worn.some(({ suits }) => suits.includes('sun')),
     'shoulders covered': worn.some(({ slot, covers }) => slot !== 'scarf' && covers.includes('shoulders')),
-    'knees covered': worn.some(({ slot, covers }) => slot !== 'legwear' && covers.includes('knees')),
+    'knees covered': worn.some(
+      ({ slot, covers }) => slot !== 'legwear' && slot !== 'leg layer' && covers.includes('knees'),
+    ),
     'head covered': worn.some(({ slot, covers }) => slot === 'headwear' || covers.includes('head')),
   };
   for (const need of occasion.needs) if (answers[need] !== true) wrong.push(`nothing answers ${need}`);
