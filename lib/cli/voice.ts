@@ -13,13 +13,14 @@ export const voiceOf = (studio: Studio): Voice => {
   return { formats, say: (phrase) => say(english, formats, phrase) };
 };
 
-/** A finding as lines of text: level, what, why, how to mend it. */
-export const findingText = (finding: Finding, voice: Voice): string => {
+/** A finding as lines of text: level, what, why, how to mend it; `mends` is how many findings its mend is for. */
+export const findingText = (finding: Finding, voice: Voice, mends = 1): string => {
   const where =
     finding.file === undefined ? '' : ` (${finding.file}${finding.line === undefined ? '' : `:${finding.line}`})`;
   const lines = [`${finding.level} [${finding.rule}] ${voice.say(finding.message)}${where}`];
   if (finding.reason !== undefined) lines.push(`    ${voice.say(finding.reason)}`);
-  if (finding.mend !== undefined) lines.push(`    ${voice.say(finding.mend)}`);
+  const forHow = mends === 1 ? '' : mends === 2 ? 'For both: ' : `For all ${voice.formats.count(mends)}: `;
+  if (finding.mend !== undefined) lines.push(`    ${forHow}${voice.say(finding.mend)}`);
   for (const other of finding.orElse ?? []) lines.push(`    or: ${voice.say(other)}`);
   return lines.join('\n');
 };
@@ -35,14 +36,22 @@ export const jsonText = (data: unknown, voice: Voice): string =>
     2,
   );
 
-/** Findings as text; what mends several in a row is said once, after the last. */
+/** Findings as text; what mends several in a row is said once, after the last, and for how many it is. */
 export const findingLines = (findings: readonly Finding[], voice: Voice): readonly string[] => {
-  const mendOf = ({ mend }: Finding): string => (mend === undefined ? '' : voice.say(mend));
+  // two go together when all that would mend them is the same
+  const mendsOf = ({ rule, mend, orElse = [] }: Finding): string =>
+    JSON.stringify([rule, ...[mend, ...orElse].map((said) => (said === undefined ? '' : voice.say(said)))]);
+  let alike = 0;
   return findings.map((finding, index) => {
-    const { mend: _said, ...rest } = finding;
+    alike += 1;
     const next = findings[index + 1];
-    const goesOn = next !== undefined && next.rule === finding.rule && mendOf(next) === mendOf(finding);
-    return findingText(goesOn ? rest : finding, voice);
+    if (next !== undefined && finding.mend !== undefined && mendsOf(next) === mendsOf(finding)) {
+      const { mend: _said, orElse: _either, ...rest } = finding;
+      return findingText(rest, voice);
+    }
+    const text = findingText(finding, voice, alike);
+    alike = 0;
+    return text;
   });
 };
 
