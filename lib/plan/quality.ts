@@ -5,8 +5,8 @@ import type { Candidate } from './candidates.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom, lackingInside } from './room.ts';
 import { isDressed } from './seen.ts';
-import { tasteCost } from './taste.ts';
-import { createWarmthCost } from './warmth.ts';
+import { tasteCost, type WornAs } from './taste.ts';
+import { createWarmthCost, isColdOutdoors } from './warmth.ts';
 import { wayWithoutCoat } from './way.ts';
 
 /** What a plan is judged by once every occasion that can be served is. Own choice; lower is better. */
@@ -40,6 +40,8 @@ const COST = {
   coatOnAJourney: 5,
   /** Nothing warm for the way to an indoor occasion when it is cold outside, and when it is colder still. */
   wayWithoutCoat: { mild: 0, cold: 2, bitter: 8 },
+  /** An overshirt or cardigan with nothing under it out of doors in the cold. */
+  layerOnTheSkin: 6,
   /** No piece for rain when rain is likely. */
   wet: 2,
 } as const;
@@ -78,6 +80,11 @@ export const changeBetween = (before: Look | undefined, after: Look): Change => 
   return clothes(before, layers) === clothes(after, layers) ? 'goes on' : 'layers only';
 };
 
+/** True where the only top is made to go over another. */
+const isLayerOnTheSkin = (worn: readonly WornAs[]): boolean =>
+  worn.some(({ piece, slot }) => slot === 'top' && piece.places[0] !== 'top') &&
+  worn.every(({ slot }) => slot !== 'base layer');
+
 const ownCost = (
   problem: PlanProblem,
   index: number,
@@ -102,6 +109,7 @@ const ownCost = (
     cost += isInARoom(moment.occasion) ? COST.coolInARoom + COST.missingInside * lacking : COST.coatOnAJourney;
   }
   cost += COST.wayWithoutCoat[wayWithoutCoat(moment, candidate.look, problem.pieces)];
+  if (isColdOutdoors(moment) && isLayerOnTheSkin(pieces)) cost += COST.layerOnTheSkin;
   const outside = moment.weather;
   if (
     outside !== undefined &&

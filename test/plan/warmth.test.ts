@@ -76,6 +76,18 @@ describe('clothes for the weather', () => {
     expect(warmestCoat(bag, 'business')?.id).toBe('coat');
   });
 
+  it('puts a shirt under an overshirt in the cold, and wears it alone where there is no other top', async () => {
+    const overshirt = piece('overshirt', 'overshirt', { grams: { ...TOP.grams, value: 10 } });
+    const shirt = piece('shirt', 'shirt', { grams: { ...TOP.grams, value: 900 } });
+    const bag = [overshirt, shirt, TROUSERS, BOOTS, COAT, SCARF];
+    for (const pieces of [bag, bag.toReversed()]) {
+      const cold = await plannedAt(pieces, [1, 5], { degreesOff: 5 });
+      expect(cold.look?.worn).toContainEqual({ piece: 'shirt', slot: 'top' });
+    }
+    const alone = await plannedAt([overshirt, TROUSERS, BOOTS, COAT, SCARF], [1, 5], { degreesOff: 5 });
+    expect(alone.look?.worn).toContainEqual({ piece: 'overshirt', slot: 'top' });
+  });
+
   it('dresses two travellers in the same air each as they feel', async () => {
     const both = strollIn([6, 10]);
     const trip: Brief = {
