@@ -3,7 +3,7 @@ import type { DressBlock } from './frame.ts';
 
 /** Sleeves of medium size, laid flat. common practice, no source */
 export const LONG_SLEEVE: SleeveShape = { length: 58, elbow: 15, cuff: 9.5, upper: 22, fore: 8 };
-export const SHORT_SLEEVE: SleeveShape = { length: 20, elbow: 17, cuff: 16, upper: 36, fore: 32 };
+export const SHORT_SLEEVE: SleeveShape = { length: 20, elbow: 17, cuff: 16, upper: 53, fore: 50 };
 export const ELBOW_SLEEVE: SleeveShape = { length: 31, elbow: 16, cuff: 15, upper: 30, fore: 24 };
 
 /** A dress of medium size, laid flat; `length` is set by the piece. common practice, no source */

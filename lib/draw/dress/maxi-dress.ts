@@ -16,7 +16,7 @@ export const maxi: DressDesign = {
       armhole: 22,
       neck: 17,
       neckDepth: 19,
-      sleeve: { length: 15, elbow: 17, cuff: 18.5, upper: 48, fore: 44 },
+      sleeve: { length: 15, elbow: 17, cuff: 18.5, upper: 55, fore: 52 },
     }),
     48,
     38,

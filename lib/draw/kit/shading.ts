@@ -55,7 +55,14 @@ export const foldMarks = (
           lens(0.9, 0.7, 0.27, 0.07, cloth.ink, 0.11 * dark, 0.38),
           lens(0.72, 0.34, 0.12, 0.03, cloth.ink, 0.15 * dark),
         ]),
-    lens(0.92, 0.5, 0.5, -0.92, cloth.bright, 0.17 * cloth.sheen * k, 0.42),
+    // on satin one hard leaf of light would read as a splinter
+    ...(cloth.sheen > 1.4
+      ? [
+          lens(0.96, 0.62, 0.62, -0.92, cloth.bright, 0.08 * cloth.sheen * k, 0.42),
+          lens(0.84, 0.36, 0.36, -0.92, cloth.bright, 0.06 * cloth.sheen * k, 0.42),
+          lens(0.66, 0.15, 0.15, -0.92, cloth.bright, 0.06 * cloth.sheen * k, 0.42),
+        ]
+      : [lens(0.92, 0.5, 0.5, -0.92, cloth.bright, 0.17 * cloth.sheen * k, 0.42)]),
     pen(
       points.slice(0, 7).map(([x, y]): Node => [x, y]),
       0.05 + Math.abs(w) * 0.1,
@@ -65,6 +72,9 @@ export const foldMarks = (
     ),
   ]);
 };
+
+/** A plane stronger than this would show the edges of three layers. */
+const STRONG = 0.38;
 
 /** A broad soft plane of light or shade: stacked lenses along a line. */
 export const planeMarks = (
@@ -77,8 +87,9 @@ export const planeMarks = (
 ): Painted => {
   const points = resample(sampleCurve(nodes), 4);
   const b = swell(peak, 0.65);
-  const layers = detail === 'small' ? [0.8] : [1, 0.66, 0.33];
-  const each = detail === 'small' ? opacity / 2 : opacity / 2.7;
+  const strong = opacity > STRONG;
+  const layers = detail === 'small' ? [0.8] : strong ? [1, 0.8, 0.6, 0.4, 0.2] : [1, 0.66, 0.33];
+  const each = opacity / (detail === 'small' ? 2 : strong ? 4.4 : 2.7);
   return group(
     layers.map((layer) => {
       const reach = (t: number) => width * layer * b(t);
@@ -86,6 +97,9 @@ export const planeMarks = (
     }),
   );
 };
+
+/** How far the edge of a band of shade wanders down the panel, shares of its breadth. */
+const WANDERS = [0.012, -0.004, -0.016, 0.008, 0.018, 0.004, -0.014];
 
 /** A panel shaded as a tube from `from` to `to`: light at a third, shade at both sides, deepest at `to`. */
 export const roundMarks = (
@@ -112,7 +126,15 @@ export const roundMarks = (
       from[1] + across[1] * length * t + along[1] * h,
     ];
     const [a, b] = [Math.max(start, t0), Math.min(end, t1)];
-    return a < b ? [shape(polygonPath([at(a, low), at(b, low), at(b, high), at(a, high)]), colour, opacity)] : [];
+    if (a >= b) return [];
+    /** An edge wanders as a brush does; where it ends with the panel it may stay straight. */
+    const edge = (t: number): Point[] =>
+      t <= start || t >= end
+        ? [at(t, low), at(t, high)]
+        : WANDERS.map((aside, i) =>
+            at(t + aside * (i % 2 === 0 ? 1 : Math.sin(t * 61)), lerp(low, high, i / (WANDERS.length - 1))),
+          );
+    return [shape(polygonPath([...edge(a), ...edge(b).reverse()]), colour, opacity)];
   };
   const dark = 0.065 * strength * cloth.depth;
   const light = 0.085 * strength * Math.min(1.4, cloth.sheen);

@@ -27,7 +27,7 @@ export const askedReach = (piece: Pick<DrawnPiece, 'kind' | 'covers'>): Reach | 
 /** Sleeves of medium size, laid flat, for a kind that has others. common practice, no source */
 const ASKED: Readonly<Record<Exclude<Reach, 'none'>, SleeveShape>> = {
   long: { length: 58, elbow: 15, cuff: 9.5, upper: 22, fore: 8 },
-  short: { length: 20, elbow: 17, cuff: 16, upper: 36, fore: 32 },
+  short: { length: 20, elbow: 17, cuff: 16, upper: 53, fore: 50 },
 };
 /** A sleeve hangs from a shoulder at least this broad against the chest. */
 const LEAST_SHOULDER = 0.82;

@@ -208,14 +208,16 @@ export const drawcord = (garment: Garment, shape: UpperShape, y: number): void =
     ),
   );
   const count = garment.small ? 4 : 11;
+  // gathers end with the cloth
+  const lowest = shape.length - 0.5;
   for (let i = 0; i < count; i++) {
     const x = -half + (half * 2 * (i + 0.5)) / count;
     garment.add(
       garment.fold(
         [
           [x, y + 1],
-          [x + garment.jitter(0.5), y + 4],
-          [x + garment.jitter(1), y + 7 + garment.jitter(2)],
+          [x + garment.jitter(0.5), Math.min(y + 4, lowest - 1.2)],
+          [x + garment.jitter(1), Math.min(y + 7 + garment.jitter(2), lowest)],
         ],
         0.8,
         0.6,

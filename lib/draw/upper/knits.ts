@@ -14,7 +14,7 @@ export const KNITS = {
       length: 56,
       neck: 18,
       neckDepth: 6.6,
-      sleeve: { length: 20, elbow: 15.5, cuff: 14.6, upper: 34, fore: 30 },
+      sleeve: { length: 20, elbow: 15.5, cuff: 14.6, upper: 51, fore: 48 },
     },
     neckline: 'crew',
     finish: 'rib',

@@ -67,7 +67,7 @@ export const SHIRTS = {
       hemDip: 0.6,
       neck: 17,
       neckDepth: 12,
-      sleeve: { length: 24, elbow: 20.5, cuff: 20, upper: 33, fore: 29 },
+      sleeve: { length: 24, elbow: 20.5, cuff: 19, upper: 50, fore: 47 },
     },
     hem: 'stitched',
     front: shirtFront(5, { pocket: true }),

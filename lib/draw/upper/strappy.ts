@@ -3,7 +3,7 @@ import { Garment, lerp, line, mirrored, type Node, type Painted, reversed } from
 import { halfWidthAt, hemLine, sideAnchors } from './body.ts';
 import { hemStitches } from './buttoned.ts';
 import { fallenCord } from './fallen-cord.ts';
-import { bandNodes, beside } from './finish.ts';
+import { beside } from './finish.ts';
 import { bodyShade } from './folds.ts';
 import { type UpperShape, upperShape } from './shape.ts';
 
@@ -101,26 +101,15 @@ export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
   const { cloth } = garment;
   const under = shape.chest / 2;
   const n = shape.neck / 2;
-  // the band seen behind the neck
-  garment.panel(
-    bandNodes(
-      [
-        [-n, 1.4],
-        [-n * 0.7, -1.6],
-        [0, -2.8],
-        [n * 0.7, -1.6],
-        [n, 1.4],
-      ],
-      1.6,
-      -1.6,
-    ),
-    {
-      fill: cloth.lining,
-      weave: false,
-      edge: 0.5,
-      wobble: 0.04,
-    },
-  );
+  // the inside of the stand collar behind the neck
+  garment.inside([
+    [-n, -1.3, 'corner'],
+    [-n * 0.5, -2.5],
+    [0, -2.9],
+    [n * 0.5, -2.5],
+    [n, -1.3, 'corner'],
+    [0, 3],
+  ]);
   garment.inside([
     [-under + 0.4, shape.armhole + 0.3, 'corner'],
     [0, shape.armhole + 2.4],
@@ -158,7 +147,7 @@ export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
       ...marks(garment, shape, topEdge, false),
     ],
   });
-  // the keyhole and the band in front
+  // the keyhole and the collar in front
   garment.inside([
     [0, 7, 'corner'],
     [1.5, 10.4],
@@ -166,18 +155,19 @@ export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape)
     [-1.5, 10.4],
   ]);
   garment.panel(
-    bandNodes(
-      [
-        [-n - 0.7, 1.2],
-        [-n * 0.6, 4.6],
-        [0, 5.6],
-        [n * 0.6, 4.6],
-        [n + 0.7, 1.2],
-      ],
-      1.7,
-      -1.7,
-    ),
-    { edge: 0.5, cast: 0.5, wobble: 0.04, turn: 90 },
+    [
+      [-n, -1.3, 'corner'],
+      [-n * 0.5, 0.8],
+      [0, 1.5],
+      [n * 0.5, 0.8],
+      [n, -1.3, 'corner'],
+      [n + 0.9, 4.5, 'corner'],
+      [n * 0.5, 6.3],
+      [0, 6.9],
+      [-n * 0.5, 6.3],
+      [-n - 0.9, 4.5, 'corner'],
+    ],
+    { edge: 0.6, cast: 0.5, wobble: 0.04, round: { from: [-n - 1, 0], to: [n + 1, 0], strength: 0.8 } },
   );
   sideAnchors(garment, shape);
   return garment.finish();

@@ -1,6 +1,6 @@
 import type { UpperShape } from './shape.ts';
 
-export const short = { length: 20, elbow: 18.5, cuff: 17.5, upper: 38, fore: 34 };
+export const short = { length: 20, elbow: 18.5, cuff: 17, upper: 54, fore: 51 };
 
 export const long = { length: 59, elbow: 14.5, cuff: 9.5, upper: 23, fore: 8 };
 

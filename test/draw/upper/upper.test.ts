@@ -233,3 +233,22 @@ describe('pieces of any kind', () => {
     expect(lengthNote(pieceOf('jeans', { lengthCm: 1 }))).toBeDefined();
   });
 });
+
+describe('short sleeves', () => {
+  it('end a hand below the underarm, at their own length', () => {
+    for (const kind of ['t-shirt', 'polo shirt', 'short-sleeved shirt', 'knitted top'] as const) {
+      const { outline, anchors } = drawPiece(pieceOf(kind), 'full');
+      const shoulder = anchors['right shoulder'] ?? [0, 0];
+      // the ring of the right sleeve: it reaches farthest
+      const reach = (ring: (typeof outline)[number]) => Math.max(...ring.map(([x]) => x));
+      const sleeve = [...outline].sort((a, b) => reach(b) - reach(a))[0] ?? [];
+      const tip = sleeve.reduce((far, point) => (point[0] > far[0] ? point : far));
+      const along = Math.hypot(tip[0] - shoulder[0], tip[1] - shoulder[1]);
+      // sleeve lengths of short-sleeved tops from the shoulder seam, 18 to 25 cm: common practice, no source
+      expect(along, kind).toBeGreaterThan(17);
+      expect(along, kind).toBeLessThan(27);
+      const lowest = Math.max(...sleeve.map(([, y]) => y));
+      expect(lowest, kind).toBeLessThan(40);
+    }
+  });
+});
