@@ -69,6 +69,8 @@ export interface WeakPoint {
   /** Piece id, when it is about a piece. */
   readonly piece?: string;
   readonly loses: readonly string[];
+  /** Those of them that a cleverer plan may yet serve; absent when all are lost for certain. */
+  readonly perhaps?: readonly string[];
 }
 
 /** The plan of one traveller: every occasion with its look. */

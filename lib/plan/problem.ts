@@ -52,6 +52,13 @@ export const withPieces = (problem: PlanProblem, more: readonly Piece[]): PlanPr
   };
 };
 
+/** The same trip with other things asked of its occasions. */
+export const withMoments = (problem: PlanProblem, moments: readonly Moment[]): PlanProblem => ({
+  ...problem,
+  moments,
+  seen: createSeen(moments, problem.pieces),
+});
+
 /** When a piece is worn under an assignment, one entry a day. */
 export const wearingsOf = (problem: PlanProblem, assignment: Assignment, piece: string): readonly Wearing[] => {
   const wearings: Wearing[] = [];

@@ -5,7 +5,7 @@ import { serveByDisplacing } from './displace.ts';
 import { serveGreedily } from './improve.ts';
 import type { LookSource } from './look-source.ts';
 import { addDays, type Moment } from './moments.ts';
-import type { Assignment, PlanProblem } from './problem.ts';
+import { type Assignment, type PlanProblem, withMoments } from './problem.ts';
 import type { Solver } from './programme.ts';
 import { serveMost, unlike } from './serve.ts';
 
@@ -23,18 +23,28 @@ interface Spare {
   readonly solver: Solver;
 }
 
+/** Occasions that lose their look, by their ids. */
+interface Lost {
+  /** Nothing serves them any more, whatever else is worn. */
+  readonly certain: readonly string[];
+  /** No plan was found that serves them as well; a cleverer one may. */
+  readonly perhaps: readonly string[];
+}
+
 /**
  * Occasions that lose their look when some pools change: first the rest is kept and others may make way, then all is
- * laid out afresh, then the solver is asked where more than one is lost and the trip is small. Else it is the best found: a
- * cleverer rearrangement may save one more.
+ * laid out afresh, then the solver is asked where that may save one and the trip is small. What has no look by itself is
+ * lost for certain; of the others it is the best found, and another one may go without in their place.
  */
 const lostWith = async (
   spare: Spare,
   changed: ReadonlyMap<number, Pool>,
   barred: ReadonlySet<string>,
-): Promise<readonly string[]> => {
+): Promise<Lost> => {
   const { problem, assignment, solver } = spare;
   const pools = spare.pools.map((pool, index): Pool => {
+    // what had no look before takes none from the others
+    if (assignment[index] === undefined) return { candidates: [], complete: false };
     const candidates = (changed.get(index) ?? pool).candidates.filter(
       ({ pieces }) => !pieces.some((piece) => barred.has(piece)),
     );
@@ -44,17 +54,22 @@ const lostWith = async (
   const lostFrom = (after: Assignment): readonly number[] => served.filter((index) => after[index] === undefined);
   const lostBy = (start?: Assignment): readonly number[] =>
     lostFrom(serveByDisplacing(problem, pools, serveGreedily(problem, pools, start)));
-  const unavoidable = served.filter((index) => pools[index]?.candidates.length === 0).length;
+  const bare = new Set(served.filter((index) => pools[index]?.candidates.length === 0));
   const kept = lostBy(assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate)));
-  const afresh = kept.length > unavoidable ? lostBy() : kept;
+  const afresh = kept.length > bare.size ? lostBy() : kept;
   const quick = afresh.length < kept.length ? afresh : kept;
   const ways = pools.reduce((sum, { candidates }, index) => sum + unlike(problem, index, candidates).length, 0);
   const solved =
-    quick.length > unavoidable + 1 && ways <= SOLVED_AT_MOST
+    quick.length > bare.size && ways <= SOLVED_AT_MOST
       ? lostFrom((await serveMost(problem, pools, solver)).assignment)
       : quick;
   const lost = solved.length < quick.length ? solved : quick;
-  return lost.flatMap((index) => problem.moments[index]?.occasion.id ?? []);
+  const idsOf = (indices: readonly number[]): readonly string[] =>
+    indices.flatMap((index) => problem.moments[index]?.occasion.id ?? []);
+  return {
+    certain: idsOf(lost.filter((index) => bare.has(index))),
+    perhaps: idsOf(lost.filter((index) => !bare.has(index))),
+  };
 };
 
 /** Looks for an occasion without some pieces; finishing pieces come in only when nothing serves without them. */
@@ -63,10 +78,9 @@ const looksInstead = (
   moment: Moment,
   pieces: readonly Piece[],
   without: readonly string[],
-  restriction = moment.restriction,
 ): readonly Candidate[] => {
   const ask = (away: readonly string[]): readonly Candidate[] =>
-    candidatesFor(source, withoutPieces(restriction, away), [], { asked: LOOKS_INSTEAD }).candidates;
+    candidatesFor(source, withoutPieces(moment.restriction, away), [], { asked: LOOKS_INSTEAD }).candidates;
   const plain = ask([...leftForLater(moment, pieces), ...without]);
   return plain.length > 0 ? plain : ask(without);
 };
@@ -80,6 +94,16 @@ const withoutFinish = (source: LookSource, candidate: Candidate, piece: Piece): 
 
 const wordsOf = (problem: PlanProblem, ids: readonly string[]): readonly string[] =>
   ids.flatMap((id) => problem.moments.find(({ occasion }) => occasion.id === id)?.occasion.what ?? []);
+
+const inWords = (problem: PlanProblem, { certain, perhaps }: Lost) => ({
+  occasions: wordsOf(problem, certain),
+  perhaps: wordsOf(problem, perhaps),
+});
+
+const allOf = ({ certain, perhaps }: Lost): Pick<WeakPoint, 'loses' | 'perhaps'> => ({
+  loses: [...certain, ...perhaps],
+  ...(perhaps.length === 0 ? {} : { perhaps }),
+});
 
 /** Each piece of the plan spoilt in turn. */
 const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
@@ -98,13 +122,10 @@ const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
       changed.set(index, { candidates: instead, complete: false });
     });
     if (changed.size === 0) continue;
-    const loses = await lostWith(spare, changed, new Set([piece.id]));
-    if (loses.length > 0)
-      points.push({
-        what: phrase('plan', 'piece spoilt', { piece: piece.name, occasions: wordsOf(problem, loses) }),
-        piece: piece.id,
-        loses,
-      });
+    const lost = await lostWith(spare, changed, new Set([piece.id]));
+    if (lost.certain.length + lost.perhaps.length === 0) continue;
+    const what = phrase('plan', 'piece spoilt', { piece: piece.name, ...inWords(problem, lost) });
+    points.push({ what, piece: piece.id, ...allOf(lost) });
   }
   return points;
 };
@@ -115,19 +136,22 @@ const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
   const points: WeakPoint[] = [];
   for (const day of new Set(problem.moments.map((moment) => moment.day))) {
     const changed = new Map<number, Pool>();
+    const moments = [...problem.moments];
     problem.moments.forEach((moment, index) => {
       const { occasion, restriction } = moment;
       if (moment.day !== day || occasion.setting.where === 'indoors' || moment.swims) return;
       if (occasion.needs.includes('rain') || assignment[index] === undefined) return;
-      const wet = { ...restriction, needs: [...occasion.needs, 'rain' as const] };
-      const candidates = looksInstead(source, moment, [...problem.pieces.values()], [], wet);
+      const needs = [...occasion.needs, 'rain' as const];
+      const wet: Moment = { ...moment, occasion: { ...occasion, needs }, restriction: { ...restriction, needs } };
+      moments[index] = wet;
+      const candidates = looksInstead(source, wet, [...problem.pieces.values()], []);
       changed.set(index, { candidates, complete: false });
     });
     if (changed.size === 0) continue;
-    const loses = await lostWith(spare, changed, new Set());
-    if (loses.length === 0) continue;
-    const said = { date: addDays(brief.from, day), occasions: wordsOf(problem, loses) };
-    points.push({ what: phrase('plan', 'rain on a dry day', said), loses });
+    const lost = await lostWith({ ...spare, problem: withMoments(problem, moments) }, changed, new Set());
+    if (lost.certain.length + lost.perhaps.length === 0) continue;
+    const said = { date: addDays(brief.from, day), ...inWords(problem, lost) };
+    points.push({ what: phrase('plan', 'rain on a dry day', said), ...allOf(lost) });
   }
   return points;
 };

@@ -26,6 +26,16 @@ const FEW = 4;
 const few = (items: readonly string[]): readonly string[] =>
   items.length <= FEW ? items : [...items.slice(0, FEW - 1), `${items.length - FEW + 1} more`];
 
+/** What is lost for certain, and what may be. */
+const noLookLeft = (
+  { occasions, perhaps }: { readonly occasions: readonly string[]; readonly perhaps: readonly string[] },
+  f: Formats,
+): string => {
+  const may = f.list(few(perhaps));
+  if (occasions.length === 0) return `there may be no look for ${may}`;
+  return `no look is left for ${f.list(few(occasions))}${may === '' ? '' : `, and perhaps none for ${may}`}`;
+};
+
 interface Mend {
   readonly pieces: readonly string[];
   /** Pieces that stay at home to make room. */
@@ -122,11 +132,11 @@ export const plan = {
   'mend not sought': () =>
     'Too many occasions have no look to seek a mend for each: mend the first ones, and plan again.',
 
-  'piece spoilt': (v: { piece: string; occasions: readonly string[] }, f: Formats) =>
-    `If something happens to ${v.piece}, no look is left for ${f.list(few(v.occasions))}.`,
+  'piece spoilt': (v: { piece: string; occasions: readonly string[]; perhaps: readonly string[] }, f: Formats) =>
+    `If something happens to ${v.piece}, ${noLookLeft(v, f)}.`,
   'piece spoilt mend': () => 'Pack something that can take its place, or know where to find one there.',
-  'rain on a dry day': (v: { date: string; occasions: readonly string[] }, f: Formats) =>
-    `If it rains on ${f.date(v.date)}, no look is left for ${f.list(few(v.occasions))}.`,
+  'rain on a dry day': (v: { date: string; occasions: readonly string[]; perhaps: readonly string[] }, f: Formats) =>
+    `If it rains on ${f.date(v.date)}, ${noLookLeft(v, f)}.`,
   'rain on a dry day mend': () => 'Pack something for rain that goes with it, or know what to do indoors that day.',
 
   'no socks': (v: { occasions: readonly string[] }, f: Formats) =>

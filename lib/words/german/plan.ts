@@ -1,4 +1,5 @@
 import type { english } from '../english/index.ts';
+import type { Formats } from '../formats.ts';
 import type { Translation } from '../translation.ts';
 import { doing, dress, need } from './glossary.ts';
 import { OCCASIONS, quoted, sentence } from './sentence.ts';
@@ -30,6 +31,16 @@ const entryWords = ({
   });
 
 /** German sentences of the plan room. */
+/** What is lost for certain, and what may be. */
+const noLookLeft = (
+  { occasions, perhaps }: { readonly occasions: readonly string[]; readonly perhaps: readonly string[] },
+  f: Formats,
+): string => {
+  const may = f.list(few(perhaps));
+  if (occasions.length === 0) return `fehlt vielleicht ein Look für ${may}`;
+  return `bleibt kein Look für ${f.list(few(occasions))}${may === '' ? '' : ` und vielleicht auch keiner für ${may}`}`;
+};
+
 export const plan = {
   'fixed by the stylist': () => 'Im Styling fest vorgesehen.',
   'a favourite': () => 'Ein Lieblingslook.',
@@ -98,9 +109,9 @@ export const plan = {
   'mend not sought': () =>
     'Zu viele Anlässe haben keinen Look, um für jeden eine Abhilfe zu suchen: erst die ersten beheben, dann neu planen.',
 
-  'piece spoilt': (v, f) => `${v.piece}: Passiert damit etwas, bleibt kein Look für ${f.list(few(v.occasions))}.`,
+  'piece spoilt': (v, f) => `${v.piece}: Passiert damit etwas, ${noLookLeft(v, f)}.`,
   'piece spoilt mend': () => 'Etwas einpacken, das einspringen kann, oder wissen, wo es vor Ort Ersatz gibt.',
-  'rain on a dry day': (v, f) => `Regnet es am ${f.date(v.date)}, bleibt kein Look für ${f.list(few(v.occasions))}.`,
+  'rain on a dry day': (v, f) => `Regnet es am ${f.date(v.date)}, ${noLookLeft(v, f)}.`,
   'rain on a dry day mend': () =>
     'Etwas für Regen einpacken, das dazu passt, oder für den Tag etwas unter Dach vorsehen.',
 
