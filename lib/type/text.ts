@@ -29,9 +29,11 @@ export const withoutCharacters = (text: string, lost: ReadonlySet<string>): stri
   if (lost.size === 0) return text;
   // characters in brackets of a pattern, each written by its number so that none is read as a sign of the pattern
   const any = [...lost].map((character) => `\\u{${character.codePointAt(0)?.toString(16)}}`).join('');
-  const bare = text.replaceAll(new RegExp(`\\s*(?:[${any}]\\s*)+`, 'gu'), (gap, at: number) =>
-    at === 0 || at + gap.length === text.length || !/\s/u.test(gap) ? '' : ' ',
-  );
+  const bare = text.replaceAll(new RegExp(`\\s*(?:[${any}]\\s*)+`, 'gu'), (gap, at: number) => {
+    const [before, after] = [text.slice(0, at), text.slice(at + gap.length)];
+    const closes = before === '' || after === '' || /^[,.;:!?)\]”’]/u.test(after) || /[([“‘]$/u.test(before);
+    return closes || !/\s/u.test(gap) ? '' : ' ';
+  });
   const left = bare.replaceAll(/\s*(?:\(\s*\)|\[\s*\])/gu, '');
   return left === '' ? NOTHING_LEFT : left;
 };

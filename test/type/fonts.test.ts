@@ -100,6 +100,8 @@ describe('fonts', () => {
     ['Grey 毛 衣 jumper', 'Grey jumper'],
     ['Grey毛jumper', 'Greyjumper'],
     ['Grey jumper (毛)', 'Grey jumper'],
+    ['Shirt, 毛衣 Jumper 🧥, Coat 🧥.', 'Shirt, Jumper, Coat.'],
+    ['Coat (毛 wool)', 'Coat (wool)'],
     ['毛衣', '…'],
     ['5  ', '5  '],
     ['soft\u00adhyphen', 'soft\u00adhyphen'],
