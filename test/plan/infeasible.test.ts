@@ -85,14 +85,14 @@ describe('trips that cannot be as they are written, from file to message', () =>
       );
     const cold = await lights(-12, {});
     expect(cold).toMatch(/\[too-cold-for-clothes\] “Northern lights” may be as cold as -\d+°C: no travel look serves/);
-    expect(cold).toContain('Keep it short or move about, or buy or hire clothing made for such cold.');
+    expect(cold).toContain('Keep it short and keep moving, or buy or hire clothing made for such cold.');
     expect(cold).toMatch(/At -\d+°C no clothes in a travel bag are warm enough for standing\./);
     expect(cold).not.toContain('choose another piece');
     expect(cold).not.toContain('Accept “Northern lights”');
     // where the brief could be lenient, moving about is said beside it
     const mild = await lights(2, {});
     expect(mild).toMatch(/Accept “Northern lights” \d degrees/);
-    expect(mild).toContain('No piece of the wardrobe is warm enough. Keep it short or move about');
+    expect(mild).toContain('No piece of the wardrobe is warm enough. Keep it short and keep moving');
     // what a stylist hires, with its insulation written down, is worn
     const hired = await lights(-12, { suit: ['parka', 'red', 'clo: 2.2'] });
     expect(hired).not.toContain('too-cold-for-clothes');

@@ -58,7 +58,7 @@ export const comfort = {
   'beyond travel clothes': (v: { low: number }, f: Formats) =>
     `At ${f.celsius(v.low)} no clothes in a travel bag are enough. Stay indoors, or get cold-weather clothing and advice from people who know the place; follow local warnings. Frostbite is a medical emergency.`,
   'too cold to keep still': (v: { low: number; activity: string }, f: Formats) =>
-    `At ${f.celsius(v.low)} no clothes in a travel bag are warm enough for ${doing(v.activity)}. Keep it short, move about, warm up indoors in between, or hire clothing made for such cold; follow local cold warnings, and with a heart, lung or circulation condition ask a doctor first.`,
+    `At ${f.celsius(v.low)} no clothes in a travel bag are warm enough for ${doing(v.activity)}. Keep it short, keep moving, warm up indoors in between, or hire clothing made for such cold; follow local cold warnings, and with a heart, lung or circulation condition ask a doctor first.`,
   'cold swim': (v: { low: number }, f: Formats) =>
     `The air is at ${f.celsius(v.low)}, and open water will be cold: it takes the breath at once and the strength within minutes. Swim only where lifeguards or people who know the water say you may, never alone; go in slowly, stay in briefly, then dry off and dress warmly at once. With a heart or circulation condition, or in doubt, ask a doctor first.`,
   'dark all day': () =>

@@ -198,7 +198,7 @@ export const plan = {
   'too cold to keep still': (v: { occasion: string; low: number; activity: string }, f: Formats) =>
     `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves for ${doing(v.activity)} in such cold.`,
   'too cold to keep still mend': () =>
-    'No piece of the wardrobe is warm enough. Keep it short or move about, or buy or hire clothing made for such cold. Follow local warnings.',
+    'No piece of the wardrobe is warm enough. Keep it short and keep moving, or buy or hire clothing made for such cold. Follow local warnings.',
   'wash day outside': (v: { on: string }, f: Formats) => `The wash day ${f.date(v.on)} is outside the trip.`,
   'wash day outside mend': () => 'Correct its date.',
   'wash day too late': (v: { on: string }, f: Formats) =>

@@ -172,7 +172,7 @@ export const plan = {
   'too cold to keep still': (v, f) =>
     `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: beim ${doing(v.activity)} reicht dafür kein Reiselook.`,
   'too cold to keep still mend': () =>
-    'Kein Teil des Kleiderschranks ist warm genug. Kurz halten oder in Bewegung bleiben, oder Kleidung für solche Kälte kaufen oder leihen. Örtliche Warnungen beachten.',
+    'Kein Teil des Kleiderschranks ist warm genug. Kurz halten und in Bewegung bleiben, oder Kleidung für solche Kälte kaufen oder leihen. Örtliche Warnungen beachten.',
   'wash day outside': (v, f) => `Der Waschtag am ${f.date(v.on)} liegt außerhalb der Reise.`,
   'wash day outside mend': () => 'Das Datum berichtigen.',
   'wash day too late': (v, f) => `Nach dem Waschtag am ${f.date(v.on)} wird nichts mehr getragen: er hilft nicht.`,
