@@ -1,4 +1,5 @@
 import type { Look, Occasion, Piece, Weather } from '../model/index.ts';
+import type { Coverage } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { BeyondClothes } from './limit.ts';
 import type { Air } from './required.ts';
@@ -65,8 +66,10 @@ const sunCautions = (question: CautionQuestion): readonly Phrase[] => {
   if (packed.length > 0) cautions.push(phrase('comfort', 'take for the sun', { pieces: packed }));
   if (!cover.hat && hat === undefined) cautions.push(phrase('comfort', 'take a hat', {}));
   if (!cover.eyewear && glasses === undefined) cautions.push(phrase('comfort', 'take sunglasses', {}));
-  const skin = cover.bare.filter((part) => part !== 'head' && part !== 'face shaded');
+  const ofSkin = (parts: readonly Coverage[]) => parts.filter((part) => part !== 'head' && part !== 'face shaded');
+  const [skin, sheer] = [ofSkin(cover.bare), ofSkin(cover.sheer)];
   if (skin.length > 0) cautions.push(phrase('comfort', 'bare to the sun', { parts: skin }));
+  if (sheer.length > 0) cautions.push(phrase('comfort', 'sheer to the sun', { parts: sheer }));
   return cautions;
 };
 

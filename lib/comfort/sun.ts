@@ -96,16 +96,26 @@ export const shadesEyes = ({ places, suits }: Piece): boolean => places.includes
 const SHEER: ReadonlySet<Surface> = new Set<Surface>(['chiffon', 'lace', 'open knit']);
 const keepsSunOff = ({ fabric }: Piece): boolean => !SHEER.has(FABRICS[fabric].surface);
 
-/** What a look leaves to the sun; sheer cloth shades nothing. Its shade is fabric only: no garment here is rated for UV. */
+/**
+ * What a look leaves to the sun: parts nothing covers, and parts under sheer cloth alone. Its shade is fabric only: no
+ * garment here is rated for UV.
+ */
 export const sunCover = (
   look: Look,
   pieces: ReadonlyMap<string, Piece>,
-): { readonly bare: readonly Coverage[]; readonly hat: boolean; readonly eyewear: boolean } => {
+): {
+  readonly bare: readonly Coverage[];
+  readonly sheer: readonly Coverage[];
+  readonly hat: boolean;
+  readonly eyewear: boolean;
+} => {
   const worn = look.worn.map(({ piece, slot }) => ({ piece: pieceOf(pieces, piece), slot }));
-  const covered = new Set(worn.flatMap(({ piece }) => (keepsSunOff(piece) ? piece.covers : [])));
+  const covered = new Set(worn.flatMap(({ piece }) => piece.covers));
+  const shaded = new Set(worn.flatMap(({ piece }) => (keepsSunOff(piece) ? piece.covers : [])));
   return {
     bare: EXPOSED.filter((part) => !covered.has(part)),
-    hat: covered.has('face shaded'),
+    sheer: EXPOSED.filter((part) => covered.has(part) && !shaded.has(part)),
+    hat: shaded.has('face shaded'),
     eyewear: worn.some(({ piece, slot }) => slot === 'eyewear' && piece.suits.includes('sun')),
   };
 };

@@ -192,11 +192,21 @@ describe('what is said of the sun', () => {
     expect(saidAt(9)).toContain('No cloth here is rated for UV');
   });
 
-  it('counts skin under sheer cloth as bare', () => {
+  it('tells skin under sheer cloth apart from bare skin, and from covered', () => {
     const { look, pieces } = lookOf(['blouse', 'top'], ['chinos', 'bottom'], ['loafers', 'shoes']);
     const sheer = new Map([...pieces].map(([id, piece]) => [id, { ...piece, fabric: 'chiffon' as const }]));
-    expect(sunCover(look, pieces).bare).not.toContain('forearms');
-    expect(sunCover(look, sheer).bare).toContain('forearms');
+    expect(sunCover(look, pieces).sheer).toEqual([]);
+    expect(sunCover(look, sheer).sheer).toContain('forearms');
+    expect(sunCover(look, sheer).bare).not.toContain('forearms');
+    const said = cautionsFor({
+      occasion: { setting: { where: 'outdoors', sun: 'sun' }, needs: [], activity: 'sitting' },
+      uvIndex: 7,
+      look,
+      pieces: sheer,
+    });
+    expect(said.map((told) => say(english, formats, told)).join('\n')).toMatch(
+      /Sheer cloth lets the sun through: .*forearms/,
+    );
   });
 });
 

@@ -53,6 +53,8 @@ export const comfort = {
   'take sunglasses': () => 'Take sunglasses.',
   'bare to the sun': (v: { parts: readonly string[] }, f: Formats) =>
     `Bare to the sun: ${f.list(v.parts.map((part) => PARTS[part] ?? part))}.`,
+  'sheer to the sun': (v: { parts: readonly string[] }, f: Formats) =>
+    `Sheer cloth lets the sun through: use sunscreen on ${f.list(v.parts.map((part) => PARTS[part] ?? part))} as well.`,
   'cold caution': (v: { low: number }, f: Formats) =>
     `It may be as cold as ${f.celsius(v.low)}. Keep head, hands and feet covered and dry, warm up indoors often, and follow local cold warnings; with a heart, lung or circulation condition, ask a doctor first.`,
   'beyond travel clothes': (v: { low: number }, f: Formats) =>

@@ -46,6 +46,8 @@ export const comfort = {
   'take a hat': () => 'Nichts im Gepäck beschattet das Gesicht: einen Hut mit Krempe mitnehmen.',
   'take sunglasses': () => 'Sonnenbrille mitnehmen.',
   'bare to the sun': (v, f) => `Der Sonne ausgesetzt: ${f.list(v.parts.map(bodyPart))}.`,
+  'sheer to the sun': (v, f) =>
+    `Durchsichtiges lässt die Sonne durch: auch darunter Sonnenschutz auftragen (${f.list(v.parts.map(bodyPart))}).`,
   'cold caution': (v, f) =>
     `Es kann bis ${f.celsius(v.low)} kalt werden. Kopf, Hände und Füße bedeckt und trocken halten, sich oft drinnen aufwärmen und örtliche Kältewarnungen beachten; bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
   'beyond travel clothes': (v, f) =>
