@@ -13,6 +13,7 @@ const WHERE_ASKED: ReadonlySet<KindId> = new Set([
   'blouse',
   'bow blouse',
   'camisole',
+  'halter top',
   'shell top',
   'fine roll-neck',
 ]);

@@ -31,6 +31,8 @@ export interface PanelOptions {
   readonly rim?: boolean;
   /** Shade thrown on what lies beneath, in units of 1 (a lapel); 0 for none, the default. */
   readonly cast?: number;
+  /** The part that shade falls on, a path; without one it also falls on what lies beside it. */
+  readonly castOn?: string | undefined;
   /** Whether the tiles of the cloth are laid on. Default true. */
   readonly weave?: boolean;
   /** Whether the print is laid on; false where it is drawn as geometry. Default true. */
@@ -128,7 +130,10 @@ export class Garment {
     const path = curvePath(outline);
     const edge = options.edge ?? 1;
     if (options.covers !== false) this.cover(outline);
-    if (options.cast) this.add(castMarks(path, options.cast, cloth, this.detail));
+    if (options.cast) {
+      const cast = castMarks(path, options.cast, cloth, this.detail);
+      this.add(options.castOn === undefined ? cast : group([cast], { clip: options.castOn }));
+    }
     if (options.contour !== false) this.add(contourMarks(path, cloth, this.detail));
     this.add(shape(path, options.fill ?? cloth.ground));
     const inside: Painted[] = [];

@@ -1,13 +1,13 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
 import type { Cloth } from '../fabric/index.ts';
-import { Garment, line, type Node, type Painted, pen, stitch } from '../kit/index.ts';
+import { curvePath, Garment, line, type Node, type Painted, pen, stitch } from '../kit/index.ts';
 import { bodyBaffles, scalloped } from './baffles.ts';
 import { blockBody, blockSleeve } from './blocks.ts';
 import { armholeSeam, frontOutline, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
 import { bodyShade } from './folds.ts';
 import { type UpperShape, upperShape } from './shape.ts';
-import { drawSleeve, type SleeveOptions } from './sleeve.ts';
+import { drawSleeve, isBent, type SleeveOptions } from './sleeve.ts';
 
 export interface ButtonedDesign {
   readonly usual: UpperShape;
@@ -32,16 +32,13 @@ export interface ButtonedDesign {
   readonly collar?: (garment: Garment, shape: UpperShape) => void;
 }
 
-/** Only a sleeve longer than this can be laid bent over the front, centimetres. */
-const ELBOW = 40;
-
 /** Everything that closes edge to edge in the middle of the front: shirts, overshirts, zipped jackets, cardigans. */
 export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: ButtonedDesign): Drawing => {
   const garment = new Garment(piece, detail);
   const shape = upperShape(piece, design.usual);
   const half = shape.neck / 2;
   const rise = design.backRise ?? 2.6;
-  const bent = design.mayBend === true && (shape.sleeve?.length ?? 0) > ELBOW && garment.random() > 0.45;
+  const bent = design.mayBend === true && isBent(piece, garment, shape);
   design.beneath?.(garment, shape);
   garment.inside(
     [
@@ -97,7 +94,7 @@ export const drawButtoned = (piece: DrawnPiece, detail: Detail, design: Buttoned
       }),
     );
   design.front?.(garment, shape);
-  if (bent) drawSleeve(garment, shape, 1, { ...sleeve, over: true });
+  if (bent) drawSleeve(garment, shape, 1, { ...sleeve, over: true, castOn: curvePath(outline) });
   design.collar?.(garment, shape);
   sideAnchors(garment, shape);
   return garment.finish();

@@ -64,6 +64,7 @@ export const SWEATS = {
     metalButtons: true,
   }),
   sweatshirt: pullover({
+    mayBend: true,
     usual: SWEAT,
     neckline: 'crew',
     finish: 'rib',

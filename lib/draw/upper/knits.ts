@@ -24,6 +24,7 @@ export const KNITS = {
     sleeve: { cuff: 'rib', cuffHeight: 3 },
   }),
   'crew-neck jumper': pullover({
+    mayBend: true,
     usual: JUMPER,
     neckline: 'crew',
     finish: 'rib',
@@ -33,6 +34,7 @@ export const KNITS = {
     sleeve: RIB_CUFF,
   }),
   'v-neck jumper': pullover({
+    mayBend: true,
     usual: {
       ...JUMPER,
       chest: 50,
@@ -53,6 +55,7 @@ export const KNITS = {
     sleeve: { cuff: 'rib', cuffHeight: 5.4 },
   }),
   'roll-neck': pullover({
+    mayBend: true,
     usual: {
       ...JUMPER,
       chest: 52,

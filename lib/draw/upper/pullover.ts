@@ -1,12 +1,12 @@
 import type { Detail, Drawing, DrawnPiece } from '../drawing.ts';
-import { Garment, line, type Node, type Painted, pen, ribsBetween, stitch } from '../kit/index.ts';
+import { curvePath, Garment, line, type Node, type Painted, pen, ribsBetween, stitch } from '../kit/index.ts';
 import { blockBody, blockSleeve } from './blocks.ts';
 import { armholeSeam, frontOutline, halfWidthAt, sideAnchors } from './body.ts';
 import { beside, ribHem } from './finish.ts';
 import { bodyFoldLines, bodyShade } from './folds.ts';
 import { backBand, finishNeck, frontNeck, type Neckline, neckInside } from './necklines.ts';
 import { type UpperShape, upperShape } from './shape.ts';
-import { drawSleeve, type SleeveOptions } from './sleeve.ts';
+import { drawSleeve, isBent, type SleeveOptions } from './sleeve.ts';
 import { bodyStripes } from './stripes.ts';
 
 export interface PulloverDesign {
@@ -17,6 +17,8 @@ export interface PulloverDesign {
   /** How far the back of the neck stands above the neck points. */
   readonly backRise?: number;
   readonly sleeve?: SleeveOptions;
+  /** Whether one arm may be laid over the body; which pieces do is seeded. */
+  readonly mayBend?: boolean;
   readonly hem: 'stitched' | 'rib' | 'edge';
   readonly ribHeight?: number;
   /** Ribs down body and sleeves, of the cloth itself. */
@@ -47,7 +49,8 @@ export const drawPullover = (piece: DrawnPiece, detail: Detail, design: Pullover
   const ribbed = design.ribbed || cloth.surface === 'rib knit';
   const sleeve: SleeveOptions = { ...blockSleeve(garment), ...design.sleeve, ...(ribbed && { ribs: 24 }) };
   drawSleeve(garment, shape, -1, sleeve);
-  drawSleeve(garment, shape, 1, sleeve);
+  const bent = design.mayBend === true && isBent(piece, garment, shape);
+  if (!bent) drawSleeve(garment, shape, 1, sleeve);
   const until = design.hem === 'rib' ? shape.length - (design.ribHeight ?? 6) : shape.length;
   const folds = bodyFoldLines(garment, shape, until);
   garment.panel(outline, {
@@ -72,6 +75,7 @@ export const drawPullover = (piece: DrawnPiece, detail: Detail, design: Pullover
     );
   if (design.finish !== 'none') finishNeck(garment, shape, design.neckline, design.finish, design.bandWidth);
   design.extra?.(garment, shape);
+  if (bent) drawSleeve(garment, shape, 1, { ...sleeve, over: true, castOn: curvePath(outline) });
   sideAnchors(garment, shape);
   return garment.finish();
 };

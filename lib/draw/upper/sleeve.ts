@@ -1,7 +1,9 @@
+import type { DrawnPiece } from '../drawing.ts';
 import type { Cloth } from '../fabric/index.ts';
 import {
   cornerAt,
   type Garment,
+  group,
   lerp,
   move,
   type Node,
@@ -23,6 +25,8 @@ export interface SleeveOptions {
   readonly cuffHeight?: number;
   /** Laid over the body: drawn last, with its own shade, forearm turned in. */
   readonly over?: boolean;
+  /** The body it is laid over, as a path: its shade falls nowhere else. */
+  readonly castOn?: string;
   /** Vertical ribs down the sleeve. */
   readonly ribs?: number;
   /** Fullness at the head (puff) and above the cuff (bishop), centimetres. */
@@ -35,6 +39,13 @@ export interface SleeveOptions {
   /** Height of the baffles of a down-filled sleeve, centimetres. */
   readonly baffles?: number;
 }
+
+/** Only a sleeve longer than this can be laid bent over the front, centimetres. */
+const ELBOW = 40;
+
+/** Whether this piece has one arm laid over its body; a waistband would cut off the hand of one that is tucked in. */
+export const isBent = ({ tuck }: DrawnPiece, garment: Garment, { sleeve }: UpperShape): boolean =>
+  (sleeve?.length ?? 0) > ELBOW && garment.random() > 0.45 && tuck !== 'in';
 
 /** Sets in one sleeve. Draw both before the body, or the bent one after it. */
 export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, options: SleeveOptions = {}): void => {
@@ -83,7 +94,11 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
         [sx - side * 6, down(0.25)],
       ];
   const hemEdge = move(towards(outHem, inHem, 0.5), f.fore, 0.4);
-  if (options.over) garment.add(armShade(garment, f, shape, side));
+  if (options.over) {
+    garment.add(
+      group([armShade(garment, f, shape, side)], options.castOn === undefined ? {} : { clip: options.castOn }),
+    );
+  }
   garment.panel([...outer, nodeAt(hemEdge), ...reversed(inner), ...join], {
     cloth,
     turn: f.turnUpper,
@@ -93,6 +108,7 @@ export const drawSleeve = (garment: Garment, shape: UpperShape, side: Side, opti
         ? { from: towards(f.elbowIn, f.elbowOut, -0.2), to: f.elbowOut, strength: 0.75 }
         : { from: f.elbowOut, to: towards(f.elbowIn, f.elbowOut, -0.2), strength: 0.75 },
     cast: options.over ? 0.6 : 0,
+    castOn: options.castOn,
     knit: options.baffles === undefined && options.ribs === undefined,
     print: cloth.stripes === undefined,
     inner: [

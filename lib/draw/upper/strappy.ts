@@ -98,7 +98,6 @@ export const drawCamisole = (piece: DrawnPiece, detail: Detail, usual: UpperShap
 export const drawHalter = (piece: DrawnPiece, detail: Detail, usual: UpperShape): Drawing => {
   const garment = new Garment(piece, detail);
   const shape = upperShape(piece, usual);
-  const { cloth } = garment;
   const under = shape.chest / 2;
   const n = shape.neck / 2;
   // the inside of the stand collar behind the neck

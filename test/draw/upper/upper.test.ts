@@ -252,3 +252,28 @@ describe('short sleeves', () => {
     }
   });
 });
+
+describe('an arm laid over the body', () => {
+  /** How far aside the right arm reaches: less when its hand lies on the body. */
+  const reachOf = (kind: Upper, id: string, tuck?: 'in'): number =>
+    Math.max(
+      ...draw(kind, { id, ...(tuck === undefined ? {} : { tuck }) })
+        .outline.flat()
+        .map(([x]) => x),
+    );
+  const IDS = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j'];
+
+  it('comes with some jumpers and shirts and not with others', () => {
+    for (const kind of ['roll-neck', 'crew-neck jumper', 'v-neck jumper', 'sweatshirt', 'shirt'] as const) {
+      const reaches = IDS.map((id) => reachOf(kind, id));
+      expect(Math.max(...reaches) - Math.min(...reaches), kind).toBeGreaterThan(3);
+    }
+  });
+
+  it('never comes with a top in a waistband, which would cut off its hand', () => {
+    const loose = IDS.map((id) => reachOf('shirt', id));
+    const tucked = IDS.map((id) => reachOf('shirt', id, 'in'));
+    expect(Math.min(...tucked)).toBeGreaterThan(Math.min(...loose) + 3);
+    expect(Math.max(...tucked) - Math.min(...tucked)).toBeLessThan(1.5);
+  });
+});
