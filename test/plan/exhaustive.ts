@@ -81,7 +81,18 @@ interface Option extends WornTo {
   readonly ids: readonly string[];
 }
 
-/** Looks that could serve each occasion, in order of time; of those of which the same pieces wear out and are seen, the first. */
+/** Of options at one occasion those that no other makes needless: it wears out fewer pieces and, where that counts, shows the same. */
+const needed = (options: readonly Option[], byId: Pieces): readonly Option[] => {
+  const kept: (Option & { readonly shown: string })[] = [];
+  for (const option of options.toSorted((a, b) => a.ids.length - b.ids.length)) {
+    const shown = option.occasion.dress === 'casual' ? '' : seenOf(option, byId);
+    const spared = kept.some((other) => other.shown === shown && other.ids.every((id) => option.ids.includes(id)));
+    if (!spared) kept.push({ ...option, shown });
+  }
+  return kept;
+};
+
+/** Looks that could serve each occasion, in order of time. */
 const optionsOf = ({ brief, looks, capsule }: Trip, byId: Pieces): readonly (readonly Option[])[] =>
   brief.occasions
     .toSorted((a, b) => hoursOf(brief, a)[0] - hoursOf(brief, b)[0])
@@ -92,24 +103,24 @@ const optionsOf = ({ brief, looks, capsule }: Trip, byId: Pieces): readonly (rea
           ? missing(brief, occasion, look, byId, 'Ada').length === 0 && unwished(look, capsule).length === 0
           : chosen.length === look.worn.length && look.worn.every(({ piece }) => chosen.includes(piece)),
       );
-      const known = new Set<string>();
-      return right.flatMap((look): Option[] => {
+      const options = right.map((look): Option => {
         const on = layersOn(brief, occasion, look, byId);
         const ids = look.worn.map(({ piece }) => piece).filter((id) => wearsOut(brief, byId.get(id)));
-        const key = `${seenOf({ look, on }, byId)} ${ids.sort().join('+')}`;
-        return known.size < known.add(key).size ? [{ occasion, look, ids, on, fixed: chosen !== undefined }] : [];
+        return { occasion, look, ids, on, fixed: chosen !== undefined };
       });
+      return needed(options, byId);
     });
 
 /** The most occasions any plan can serve, by trying everything. For small trips. */
 export const mostServed = (trip: Trip): number => {
   const byId = new Map(trip.pieces.map((piece) => [piece.id, piece]));
-  const options = optionsOf(trip, byId);
+  // an occasion that nothing serves takes no part
+  const options = optionsOf(trip, byId).filter(({ length }) => length > 0);
   let most = 0;
   const go = (index: number, served: readonly Option[]): void => {
     most = Math.max(most, served.length);
-    if (index === options.length || served.length + options.length - index <= most) return;
     for (const option of options[index] ?? []) {
+      if (served.length + options.length - index <= most) return;
       const next = [...served, option];
       const holds = option.ids.every((id) => {
         const piece = byId.get(id);
@@ -118,7 +129,7 @@ export const mostServed = (trip: Trip): number => {
       });
       if (holds && seenTwice(next, byId).length === 0) go(index + 1, next);
     }
-    go(index + 1, served);
+    if (index < options.length && served.length + options.length - index - 1 > most) go(index + 1, served);
   };
   go(0, []);
   return most;

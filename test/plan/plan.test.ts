@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lookSourceOf } from '../../lib/capsule/index.ts';
 import type { Brief, Occasion, Piece, Plan } from '../../lib/model/index.ts';
@@ -14,8 +13,7 @@ import {
 } from '../../lib/plan/index.ts';
 import { loadSolver } from '../../lib/solver/index.ts';
 import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
-import { mostServed } from './exhaustive.ts';
-import { allLooks, bruteForce } from './look-source.ts';
+import { bruteForce } from './look-source.ts';
 import { brief, capsule, occasion, piece, weather } from './trip.ts';
 import { brokenPlan } from './validator/index.ts';
 
@@ -403,90 +401,6 @@ describe('weak points', () => {
       'If it rains on Sunday 3 October, no look is left for Walk.',
     );
     expect(made.weakPoints.find((point) => point.piece === 'tee')).toBeUndefined();
-  });
-});
-
-describe('against exhaustive search', () => {
-  const tops = fc.array(
-    fc.record({
-      kind: fc.constantFrom('t-shirt' as const, 'shirt' as const, 'blouse' as const),
-      worn: fc.integer({ min: 1, max: 2 }),
-      dries: fc.constantFrom(6, 14, 30),
-    }),
-    { minLength: 1, maxLength: 2 },
-  );
-  const bottoms = fc.array(
-    fc.record({ kind: fc.constantFrom('jeans' as const, 'chinos' as const), worn: fc.integer({ min: 1, max: 3 }) }),
-    { minLength: 1, maxLength: 2 },
-  );
-  const swims = fc.array(fc.constantFrom(6, 12, 20), { maxLength: 2 });
-  const when = fc.record({
-    day: fc.integer({ min: 0, max: 3 }),
-    part: fc.constantFrom('morning' as const, 'day' as const, 'evening' as const),
-    kind: fc.constantFrom('museum', 'dinner', 'swim', 'stroll'),
-  });
-  const bag = fc.record({ tops, bottoms, swims, dress: fc.boolean(), cardigan: fc.boolean(), clash: fc.boolean() });
-  const trips = fc.record({
-    bag,
-    whens: fc.array(when, { minLength: 1, maxLength: 5 }),
-    wash: fc.option(fc.integer({ min: 0, max: 3 })),
-    lowC: fc.integer({ min: 8, max: 22 }),
-  });
-  type Random = typeof trips extends fc.Arbitrary<infer T> ? T : never;
-
-  const made = ({ bag: b, whens, wash, lowC }: Random) => {
-    const pieces = [
-      ...b.tops.map((t, i) => piece(`top${i}`, t.kind, { worn: t.worn, dries: t.dries })),
-      ...b.bottoms.map((t, i) => piece(`bottom${i}`, t.kind, { worn: t.worn })),
-      ...b.swims.map((dries, i) => piece(`swim${i}`, 'swimsuit', { dries })),
-      ...(b.dress ? [piece('dress', 'tea dress', { worn: 2, dries: 10 })] : []),
-      ...(b.cardigan ? [piece('cardigan', 'cardigan', { worn: 2, dries: 20 })] : []),
-      piece('loafers', 'loafers'),
-    ];
-    const on = (day: number): string => `2027-10-0${2 + day}`;
-    const occasions = whens.map(({ day, part, kind }, i): Occasion => {
-      const base = { id: `o${i}`, part };
-      if (kind === 'swim')
-        return {
-          ...occasion(on(day), 'Swim', {
-            needs: ['swim'],
-            activity: 'swimming',
-            setting: { where: 'indoors', airC: 28 },
-          }),
-          ...base,
-        };
-      if (kind === 'dinner')
-        return {
-          ...occasion(on(day), 'Dinner', { dress: 'smart casual', setting: { where: 'indoors', airC: 22 } }),
-          ...base,
-        };
-      if (kind === 'stroll')
-        return {
-          ...occasion(on(day), 'Stroll', { setting: { where: 'outdoors', sun: 'sun' }, activity: 'strolling' }),
-          ...base,
-        };
-      return { ...occasion(on(day), 'Museum'), ...base };
-    });
-    const trip = brief({
-      occasions,
-      washDays: wash === null ? [] : [on(wash)],
-      places: [{ name: 'Here', from: '2027-10-01', to: '2027-10-30', weather: weather(lowC, lowC + 6), days: {} }],
-    });
-    return { trip, pieces, clashes: new Set(b.clash ? ['top0+bottom0', 'bottom0+top0'] : []) };
-  };
-
-  it('serves as many as any plan can, says so truly, and breaks nothing', async () => {
-    await fc.assert(
-      fc.asyncProperty(trips, async (random) => {
-        const { trip, pieces, clashes } = made(random);
-        const result = await plan(trip, pieces, { engine: bruteForce(pieces, clashes) });
-        expect(brokenPlan(result, trip, pieces)).toEqual([]);
-        const most = mostServed({ brief: trip, pieces, looks: allLooks(pieces, clashes), capsule: capsule() });
-        expect(result.served).toBe(most);
-        expect(result.proven).toBe(true);
-      }),
-      { numRuns: 120, seed: 7 },
-    );
   });
 });
 
