@@ -56,10 +56,10 @@ export const pieceJob = (
         Promise.all(
           each.map(async ({ ground, detail, width, height }) => {
             const picture = piecePicture(motifs.item(piece.id, slot, detail), { width, height });
-            return rasteriser.webp(
-              await rasteriser.laid(picture, { ground }),
-              detail === 'small' ? SMALL_WEBP : WEBP_ON[ground],
-            );
+            return rasteriser.webp(await rasteriser.laid(picture, { ground }), {
+              ...(detail === 'small' ? SMALL_WEBP : {}),
+              ...WEBP_ON[ground],
+            });
           }),
         ),
     },

@@ -12,10 +12,12 @@ export const LAMP_RGB = [196, 178, 152] as const;
 /** Shade on that table: the light comes from one lamp, so it is deep. */
 export const NIGHT_SHADE_RGB = [10, 8, 7] as const;
 
-/** Pixels to a cell: light is softer than that. */
-const CELL = 8;
+/** Pixels to a cell at most, and cells to the spread of the light at least: light is softer than that. */
+const CELL = { most: 8, inSpread: 3 };
 /** How far the light spreads beyond the clothes, a share of the picture's shorter side. */
 const SPREAD = 0.095;
+/** And a share of the room around a piece shown alone. */
+const SPREAD_IN_ROOM = 0.45;
 /** How far above the clothes the light falls, of that spread. */
 const FROM_ABOVE = 0.2;
 /** Even thin and small things stand in full light. */
@@ -29,21 +31,23 @@ const BORDER = 0.1;
 
 interface Grid {
   readonly values: Float32Array;
+  /** Pixels to a cell. */
+  readonly cell: number;
   readonly columns: number;
   readonly rows: number;
 }
 
 /** Cells whose middle a layer covers. */
-const covered = (width: number, height: number, laid: readonly LaidLayer[]): Grid => {
-  const [columns, rows] = [Math.ceil(width / CELL), Math.ceil(height / CELL)];
+const covered = (width: number, height: number, laid: readonly LaidLayer[], cell: number): Grid => {
+  const [columns, rows] = [Math.ceil(width / cell), Math.ceil(height / cell)];
   const values = new Float32Array(columns * rows);
   for (const { layer, x, y } of laid) {
     const pixels = pixelWords(layer.data);
     for (let row = 0; row < rows; row++) {
-      const down = Math.floor((row + 0.5) * CELL) - y;
+      const down = Math.floor((row + 0.5) * cell) - y;
       if (down < 0 || down >= layer.height) continue;
       for (let column = 0; column < columns; column++) {
-        const across = Math.floor((column + 0.5) * CELL) - x;
+        const across = Math.floor((column + 0.5) * cell) - x;
         if (across < 0 || across >= layer.width) continue;
         const alpha = (pixels[down * layer.width + across] ?? 0) >>> 24;
         const at = row * columns + column;
@@ -51,7 +55,7 @@ const covered = (width: number, height: number, laid: readonly LaidLayer[]): Gri
       }
     }
   }
-  return { values, columns, rows };
+  return { values, cell, columns, rows };
 };
 
 /** Mean over `2 × radius + 1` cells, along rows when `step` is 1 and along columns when it is the number of columns. */
@@ -71,19 +75,19 @@ const meanAlong = (from: Float32Array, step: number, runs: number, length: numbe
   return to;
 };
 
-const softened = ({ values, columns, rows }: Grid, radius: number): Grid => {
+const softened = ({ values, cell, columns, rows }: Grid, radius: number): Grid => {
   let soft = values;
   for (let time = 0; time < 3; time++) {
     soft = meanAlong(soft, 1, rows, columns, radius);
     soft = meanAlong(soft, columns, columns, rows, radius);
   }
-  return { values: soft, columns, rows };
+  return { values: soft, cell, columns, rows };
 };
 
 /** The grid between the middles of its four nearest cells. */
-const between = ({ values, columns, rows }: Grid, x: number, y: number): number => {
-  const across = Math.min(columns - 1, Math.max(0, x / CELL - 0.5));
-  const down = Math.min(rows - 1, Math.max(0, y / CELL - 0.5));
+const between = ({ values, cell, columns, rows }: Grid, x: number, y: number): number => {
+  const across = Math.min(columns - 1, Math.max(0, x / cell - 0.5));
+  const down = Math.min(rows - 1, Math.max(0, y / cell - 0.5));
   const [left, top] = [Math.floor(across), Math.floor(down)];
   const [right, bottom] = [Math.min(columns - 1, left + 1), Math.min(rows - 1, top + 1)];
   const [u, v] = [across - left, down - top];
@@ -98,14 +102,18 @@ const fade = (distance: number, reach: number): number => {
   return share * share * (3 - 2 * share);
 };
 
-/** The pool of light in which clothes lie on a dark page, so that dark cloth is seen without an outline. */
-export const lampLight = (width: number, height: number, laid: readonly LaidLayer[]): Veil => {
+/**
+ * The pool of light in which clothes lie on a dark page, so that dark cloth is seen without an outline. `room` is the
+ * pixels around a piece shown alone, which hold its light; undefined where the picture is wider than that.
+ */
+export const lampLight = (width: number, height: number, laid: readonly LaidLayer[], room?: number): Veil => {
   const side = Math.min(width, height);
-  const spread = SPREAD * side;
-  const grid = softened(covered(width, height, laid), Math.max(1, Math.round(spread / CELL)));
+  const spread = room === undefined ? SPREAD * side : room * SPREAD_IN_ROOM;
+  const cell = Math.max(1, Math.min(CELL.most, Math.floor(spread / CELL.inSpread)));
+  const grid = softened(covered(width, height, laid, cell), Math.max(1, Math.round(spread / cell)));
   const lit = Array.from(grid.values, (value) => 1 - Math.exp(-value * GAIN));
   const light: Grid = { ...grid, values: Float32Array.from(lit) };
-  const reach = BORDER * side;
+  const reach = room ?? BORDER * side;
   const alpha = new Uint8Array(width * height);
   for (let y = 0, at = 0; y < height; y++) {
     const ends = fade(Math.min(y, height - 1 - y), reach);

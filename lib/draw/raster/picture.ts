@@ -13,6 +13,8 @@ export interface PictureSize {
 /** A picture ready to paint: what lies where, and how large the paper is. Pixels. */
 export interface LaidPicture extends PictureSize {
   readonly lay: FlatLay;
+  /** Pixels around a piece shown alone. */
+  readonly room?: number;
 }
 
 /** A look laid flat without anything around it. */
@@ -70,7 +72,7 @@ export const piecePicture = (item: LayItem, { width, height, pxPerCm }: PiecePic
     extent,
     visible: 1,
   };
-  return { lay: { scale, frame: { x: 0, y: 0, ...size }, placed: [placed] }, ...size };
+  return { lay: { scale, frame: { x: 0, y: 0, ...size }, placed: [placed] }, ...size, room: margin * scale };
 };
 
 /** A laid picture as an SVG document. Ids start with `prefix`. */

@@ -123,7 +123,7 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
       // what fails here fails again where it is asked for
       for (const each of placed) sprites.spriteOf(each, scale, 1).catch(() => undefined);
     },
-    laid: async ({ lay, width, height }, { ground, sheet, zoom = 1 }) => {
+    laid: async ({ lay, width, height, room }, { ground, sheet, zoom = 1 }) => {
       const night = ground === 'night';
       const [base, ...laid] = await Promise.all([
         sheet === undefined ? emptyLayer(Math.round(width * zoom), Math.round(height * zoom)) : rasterise(sheet),
@@ -142,7 +142,10 @@ export const createRasteriser = (inFlight = 3): Rasteriser => {
       if (sheet === undefined) straighten(base.data);
       const grained = withGrain(base);
       // light has no grain: flat colour keeps the file small
-      if (night) layBeneath(grained, lampLight(base.width, base.height, laid), LAMP_RGB);
+      if (night) {
+        const light = lampLight(base.width, base.height, laid, room === undefined ? undefined : room * zoom);
+        layBeneath(grained, light, LAMP_RGB);
+      }
       return grained;
     },
     narrower: async (pixels, width) => {

@@ -162,6 +162,20 @@ describe('raster', () => {
     for (const corner of [0, width - 1, (height - 1) * width, height * width - 1]) expect(data[corner * 4 + 3]).toBe(0);
   });
 
+  it('keeps the light of a piece shown alone within its picture, fading to nothing at the border', async () => {
+    const shoes = { id: 'shoes', slot: 'shoes' as const, picture: paperDoll('shoes', random(1)) };
+    for (const wide of [64, 160, 480]) {
+      const { data, width, height } = await rasteriser.laid(piecePicture(shoes, { width: wide }), { ground: 'night' });
+      const alpha = (x: number, y: number): number => data[(y * width + x) * 4 + 3] ?? 0;
+      // shade falls down and to the right; light alone reaches up
+      const border = Array.from({ length: width }, (_, x) => alpha(x, 0));
+      expect(Math.max(...border), `${wide} px`).toBeLessThan(16);
+      const middle = Array.from({ length: width }, (_, x) => alpha(x, Math.round(height / 2)));
+      const light = middle.filter((value) => value > 10 && value < 120);
+      expect(light.length, `${wide} px`).toBeGreaterThan(1);
+    }
+  });
+
   it('draws two pieces at one scale when asked to', () => {
     const size = (width: number) => {
       const picture = { ...paperDoll('bag', random(1)), box: { x: 0, y: 0, width, height: width } };
