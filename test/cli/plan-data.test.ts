@@ -141,3 +141,29 @@ describe('plan --json', async () => {
     expect(long).toEqual([]);
   });
 });
+
+describe('plan', () => {
+  it('keeps to what the traveller alone does not wear', async () => {
+    const briefWith = (traveller: string): readonly string[] => [
+      'title: A day',
+      'from: 2027-06-18',
+      'to: 2027-06-18',
+      `travellers: [${traveller}]`,
+      'places: [{name: Here, from: 2027-06-18, to: 2027-06-18, weather: {low: 12, high: 18}}]',
+      'occasions: [{what: Lunch, on: 2027-06-18, at: "14:00", dress: business, where: indoors 25, activity: sitting}]',
+    ];
+    const wardrobe: Written['wardrobe'] = {
+      shirt: ['shirt', 'white'],
+      trousers: ['tailored trousers', 'navy'],
+      pumps: ['pumps', 'black', 'heel cm: 8'],
+    };
+    const capsule = ['title: Plain', 'pieces: [shirt, trousers, pumps]'];
+    const codeOf = (traveller: string) =>
+      withContent(
+        { wardrobe, brief: briefWith(traveller), capsule },
+        async (folder) => (await run(['plan', 'trip/plain', '--content', folder])).code,
+      );
+    expect(await codeOf('{name: Ada, wardrobe: ada}')).toBe(0);
+    expect(await codeOf('{name: Ada, wardrobe: ada, avoid: {heel cm over: 5}}')).toBe(1);
+  });
+});
