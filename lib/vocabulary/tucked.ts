@@ -14,6 +14,9 @@ const WHERE_ASKED: ReadonlySet<KindId> = new Set([
   'bow blouse',
   'camisole',
   'halter top',
+  't-shirt',
+  'long-sleeved tee',
+  'polo shirt',
   'shell top',
   'fine roll-neck',
 ]);

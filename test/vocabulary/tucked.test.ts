@@ -20,6 +20,8 @@ describe('tucking in', () => {
   it('lets a shirt hang over chinos, unless a belt or a tie asks for it', () => {
     expect(worn(['shirt', 'top'], ['chinos', 'bottom'])).toEqual([undefined, undefined]);
     expect(worn(['shirt', 'top'], ['chinos', 'bottom'], ['belt', 'belt'])).toEqual(['in', 'around', undefined]);
+    expect(worn(['t-shirt', 'top'], ['chinos', 'bottom'], ['belt', 'belt'])).toEqual(['in', 'around', undefined]);
+    expect(worn(['t-shirt', 'top'], ['jeans', 'bottom'])).not.toContain('in');
     expect(worn(['shirt', 'top'], ['chinos', 'bottom'], ['tie', 'tie'])).toEqual(['in', 'around', undefined]);
   });
 
