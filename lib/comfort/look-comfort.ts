@@ -79,9 +79,13 @@ export const lookComfort = (
 };
 
 /** That a traveller is dressed warmer or cooler than most people; empty when not. */
-export const feelsInWords = (brief: Pick<Brief, 'travellers'>, traveller: string): readonly Phrase[] => {
+export const feelsInWords = (
+  brief: Pick<Brief, 'travellers'>,
+  traveller: string,
+  length: 'full' | 'short' = 'full',
+): readonly Phrase[] => {
   const feels = feelsOf(brief, traveller);
-  return feels === undefined ? [] : [phrase('comfort', `feels ${feels}`, {})];
+  return feels === undefined ? [] : [phrase('comfort', `feels ${feels}${length === 'short' ? ' short' : ''}`, {})];
 };
 
 /** "Comfortable from 9 to 15 °C while walking." */

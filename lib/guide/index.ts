@@ -27,4 +27,4 @@ export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
 export { piecesNotWorn, refusalFindings } from './refused.ts';
 export { dayOf, isForWater, wearItInShort } from './wear-it.ts';
-export { type Wearing, wearingOf } from './wearing.ts';
+export { takenAlong, type Wearing, wearingOf } from './wearing.ts';

@@ -11,6 +11,8 @@ export interface PlannedOccasion {
   /** Layers worn, and layers to take along; piece ids. */
   readonly layersOn: readonly string[];
   readonly layersCarried: readonly string[];
+  /** A coat of the bag for a cold way to a look that has none; a piece id. */
+  readonly coatForTheWay?: string;
   /** Against the look before it on the same day. */
   readonly change: 'first' | 'goes on' | 'layers only' | 'changes clothes';
   /** Air temperature that was planned for, °C, lowest and highest. */

@@ -9,6 +9,7 @@ import { changeBetween } from './quality.ts';
 import { reasonsFor } from './reasons.ts';
 import { missedInside } from './room.ts';
 import { dryBy, washesFor, wornUntil } from './washing.ts';
+import { coatForTheWay } from './way.ts';
 
 /** What a fixed look does not meet; its warmth is told in degrees. */
 const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
@@ -47,12 +48,14 @@ const plannedOccasion = (
   const { pieces } = problem;
   const { occasion, air, weather, uvIndex } = moment;
   const misses = candidate === undefined ? [] : missesOf(moment, candidate);
+  const coat = look === undefined ? undefined : coatForTheWay(moment, look, pieces);
   const layers = look === undefined ? { on: [], carried: [] } : layersFor(moment, look, pieces);
   return {
     occasion: occasion.id,
     ...(look === undefined ? {} : { look }),
     layersOn: layers.on,
     layersCarried: layers.carried,
+    ...(coat === undefined ? {} : { coatForTheWay: coat.id }),
     change: look === undefined ? 'first' : changeBetween(before.look, look),
     ...(air === undefined ? {} : { airC: { low: air.lowC, high: air.highC } }),
     ...(uvIndex === undefined ? {} : { uvIndex }),

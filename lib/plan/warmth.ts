@@ -10,7 +10,7 @@ const FROST_C = 0;
 /** Outdoors from this no layer is carried. Own choice, °C. */
 export const HOT_C = 25;
 /** Cost of each clo that is missing: a coat less outweighs the ranking. Own choice. */
-const MISSING_CLO = 20;
+const MISSING_CLO = 30;
 /** Beyond this no garment of a bag makes the difference, and the search is left to its other wishes. Own choice, clo. */
 const MISSING_AT_MOST_CLO = 1;
 /** Degrees by which clothes are chosen for more cold than the day's low, which nobody knows to the degree. Own choice. */
@@ -18,7 +18,7 @@ const MARGIN_C = 2;
 /** Out of doors for longer than this on a day of frost, the warmest coat is the right one. Own choice, hours. */
 const SHORT_HOURS = 1;
 /** Cost of each clo by which a coat is less warm than another of the bag, in frost: what the warmest gives outweighs the ranking. Own choice. */
-const COLDER_COAT_CLO = 40;
+const COLDER_COAT_CLO = 60;
 const THERMAL: ReadonlySet<KindId> = new Set<KindId>(['thermal leggings', 'thermal top']);
 /** Costs of thermal underwear in an ordinary room, and of each layer to carry in the heat. Own choice. */
 const THERMAL_INDOORS = 6;
@@ -39,6 +39,14 @@ export const isFrosty = (moment: Moment): boolean =>
 export const isHotOutdoors = (moment: Moment): boolean =>
   isOutdoors(moment) && moment.air !== undefined && moment.air.lowC >= HOT_C;
 
+/** Clothes that are wanted against the cold, clo; 0 where nothing beyond what is asked for is. */
+const wantedClo = (moment: Moment): number => {
+  const { air, occasion } = moment;
+  if (air === undefined) return 0;
+  if (isColdOutdoors(moment)) return requiredAt(moment, { ...air, lowC: lowOfDay(moment) - MARGIN_C }).min;
+  return (occasion.degreesOff ?? 0) > 0 ? requiredAt(moment, air).min : 0;
+};
+
 /**
  * What is against a look in cold and heat, given its clo with every layer on and the layers it could do without. The
  * cold end counts in full, whatever `degrees off` allows: that is a way out, and not a wish. Out of doors in the cold
@@ -50,9 +58,7 @@ export const createWarmthCost = (
 ): ((cloOn: number, worn: readonly Piece[], carriedLayers: number) => number) => {
   const { air, occasion } = moment;
   if (air === undefined || moment.swims || moment.required?.method === 'none') return () => 0;
-  const coldest = isColdOutdoors(moment) ? lowOfDay(moment) - MARGIN_C : air.lowC;
-  const wanted =
-    (occasion.degreesOff ?? 0) > 0 || isColdOutdoors(moment) ? requiredAt(moment, { ...air, lowC: coldest }).min : 0;
+  const wanted = wantedClo(moment);
   const indoors = occasion.setting.where === 'indoors';
   const coatClo = isFrosty(moment) ? (warmestCoat(pieces, occasion.dress)?.clo.value ?? 0) : 0;
   const coatOf = (worn: readonly Piece[]): number =>

@@ -80,6 +80,12 @@ describe('in a room', () => {
     );
     expect(layersOn).toEqual(['coat']);
     expect(found).toEqual([]);
+    const hat = piece('beanie', 'beanie', { dress: { low: 0, high: 4 } });
+    const hatted = await planned(
+      [DRESS, SHOES, CARDIGAN, hat],
+      inARoomOf(21, { transit: true, activity: 'travelling' }),
+    );
+    expect(hatted.layersOn).not.toContain('beanie');
   });
 
   it('tells the degrees of rooms without the coat, and those out of doors with it', () => {

@@ -72,6 +72,10 @@ describe('clothes for the weather', () => {
       expect(worn(await plannedAt(pieces, [-3, 3], walk))).toContain('down');
       expect(worn(await plannedAt(pieces, [9, 14], walk))).not.toContain('down');
     }
+    const walk: Partial<Occasion> = { at: '10:00', activity: 'walking', degreesOff: 3 };
+    expect(worn(await plannedAt(bag, [-8, -2], walk))).toEqual(
+      expect.arrayContaining(['down', 'knit', 'leggings', 'beanie', 'scarf', 'gloves']),
+    );
     expect(warmestCoat(bag, 'casual')?.id).toBe('down');
     expect(warmestCoat(bag, 'business')?.id).toBe('coat');
   });

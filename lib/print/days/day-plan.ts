@@ -58,7 +58,7 @@ const facts = (job: Job): readonly string[] => {
     plan.unserved.length > 0
       ? job.say('plan unserved', { count: plan.unserved.length })
       : job.say('plan served', { served: plan.served, of: plan.of }),
-    ...feelsInWords(brief, capsule.traveller).map(job.sayPhrase),
+    ...feelsInWords(brief, capsule.traveller, 'short').map(job.sayPhrase),
   ];
 };
 

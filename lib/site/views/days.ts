@@ -1,5 +1,5 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../../comfort/index.ts';
-import { freeDay, type Guide, placeOfDay } from '../../guide/index.ts';
+import { freeDay, type Guide, placeOfDay, takenAlong } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -70,6 +70,7 @@ const occasionView = (
   const occasion = guide.brief.occasions.find(({ id }) => id === planned.occasion);
   const look = guide.looks.find((candidate) => candidate.look.id === planned.look?.id);
   const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
+  const carried = takenAlong(planned);
   const change = CHANGE[planned.change];
   const tile = look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost);
   return {
@@ -88,7 +89,7 @@ const occasionView = (
           ? { number: '', name: word('look number', { number: tile.number }) }
           : { number: formats.count(tile.number), name: tile.title },
     change: change === undefined ? '' : word(change),
-    carry: planned.layersCarried.length === 0 ? '' : word('carry', { layers: planned.layersCarried.map(nameOf) }),
+    carry: carried.length === 0 ? '' : word('carry', { layers: carried.map(nameOf) }),
     reasons: planned.reasons.map(say),
     missing: planned.look === undefined ? word('no look') : '',
   };

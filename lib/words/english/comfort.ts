@@ -35,6 +35,8 @@ export const comfort = {
   'how degrees are found': () =>
     'Degrees are estimates from published garment tables, give or take a quarter of the insulation: ISO 7730 in rooms and in warmth, ISO 11079 in the cold; the join between 10 and 20 °C is our own. People differ; go by how you feel.',
   'feels cold': () => 'Dressed half a step warmer than most people, for somebody who feels the cold (an estimate).',
+  'feels cold short': () => 'for one who feels the cold',
+  'feels warm short': () => 'for one who feels the heat',
   'feels warm': () => 'Dressed half a step cooler than most people, for somebody who feels the heat (an estimate).',
   'clo range': (v: { off: number; on: number }, f: Formats) =>
     `This look insulates ${f.number(v.off, 2)} clo with its layers off and ${f.number(v.on, 2)} clo with all on (estimated).`,

@@ -29,6 +29,8 @@ export const comfort = {
   'how degrees are found': () =>
     'Die Gradangaben sind aus veröffentlichten Kleidungstabellen geschätzt, auf ein Viertel der Isolation genau: ISO 7730 in Räumen und bei Wärme, ISO 11079 bei Kälte; der Übergang zwischen 10 und 20 °C ist unser eigener. Jeder empfindet anders: Was zählt, ist Ihr Gefühl.',
   'feels cold': () => 'Eine halbe Stufe wärmer angezogen als die meisten, für jemanden, der leicht friert (geschätzt).',
+  'feels cold short': () => 'für jemanden, der leicht friert',
+  'feels warm short': () => 'für jemanden, dem leicht warm ist',
   'feels warm': () =>
     'Eine halbe Stufe luftiger angezogen als die meisten, für jemanden, dem leicht warm ist (geschätzt).',
   'clo range': (v, f) =>

@@ -9,6 +9,9 @@ const LAYERS = ['mid layer', 'outer layer', 'cover-up', 'scarf', 'headwear', 'gl
 const DRESSY = ['business', 'cocktail', 'formal'];
 const JACKET = /blazer|^(suit|dinner) jacket|waistcoat/;
 
+/** What comes off under any roof. common practice, no source */
+const OFF_INDOORS = ['beanie', 'chunky scarf', 'gloves', 'leather gloves', 'mittens'];
+
 /** What is wrong with the layers that are said to be on and in the hand. */
 export const mislayered = (
   brief: Brief,
@@ -45,7 +48,7 @@ export const mislayered = (
   const sum = (worn: readonly string[]): number => worn.reduce((clo, id) => clo + warm(id), off);
   const couldGoOn = carried.filter((id) => {
     const piece = pieces.get(id);
-    return piece !== undefined && !(inARoom && isHungUp(piece));
+    return piece !== undefined && !(inARoom && isHungUp(piece)) && (outdoors || !OFF_INDOORS.includes(piece.kind));
   });
   if (sum(on) < asked.min - 0.005 && couldGoOn.length > 0)
     wrong.push(`too cold with ${couldGoOn.join(' and ')} in the hand`);
