@@ -2,6 +2,7 @@ import { hardToTellApart } from '../colour/index.ts';
 import { feelsOf } from '../comfort/index.ts';
 import type { Brief, Capsule, DressInterval, Look, Piece, Plan } from '../model/index.ts';
 import { dressSpanOf, type WardrobeEngine } from '../outfit/index.ts';
+import { createStandsIn, momentsOf } from '../plan/index.ts';
 import { phrase } from '../words/index.ts';
 import { comfortsOf, type PlannedFor } from './look-comforts.ts';
 import { neighboursOf, swapsOf } from './neighbours.ts';
@@ -58,9 +59,12 @@ export const describeLooks = (
   const neighbours = neighboursOf(shown.map(({ look }) => look));
   const nameOf = createNamer(byId, tripAirOf(plan));
   const feels = feelsOf(brief, capsule.traveller);
+  const standsIn = createStandsIn(momentsOf(brief, capsule.traveller), [...byId.values()], engine);
   const digits = String(shown.length).length;
   return shown.map(({ look, title, note, favourite }, index): GuideLook => {
     const uses = planned.get(look.id) ?? [];
+    const occasions = uses.map(({ occasion }) => occasion.id);
+    const does = (pieces: readonly string[]): boolean => standsIn(look, occasions, pieces);
     const names = uses.map(({ occasion }) => occasion.what);
     const text = title ?? names[0];
     const dress = dressOf(look, byId);
@@ -74,15 +78,17 @@ export const describeLooks = (
       dress,
       outdoors,
       indoors,
-      occasions: uses.map(({ occasion }) => occasion.id),
+      occasions,
       favourite:
         favourite ||
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
       wearIt: wearIt(look, text, names, dress, comforts),
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
-      neighbours: neighbours[index] ?? [],
-      swaps: swapsOf(look, wearable, engine, SWAPS_SAID),
+      neighbours: (neighbours[index] ?? []).filter(({ number }) =>
+        does(shown[number - 1]?.look.worn.map(({ piece }) => piece) ?? []),
+      ),
+      swaps: swapsOf(look, wearable, engine, SWAPS_SAID, does),
     };
   });
 };

@@ -33,14 +33,15 @@ export interface Swap {
 }
 
 /**
- * Exchanges of one piece after which the look still goes: for each worn piece the best, then for each the next best,
- * as few objections as possible first.
+ * Exchanges of one piece after which the look still goes and does for what it is worn for: for each worn piece the best,
+ * then for each the next best, as few objections as possible first.
  */
 export const swapsOf = (
   look: Look,
   pieces: readonly Piece[],
   { explain }: Pick<WardrobeEngine, 'explain'>,
   most: number,
+  does: (pieces: readonly string[]) => boolean = () => true,
 ): readonly Swap[] => {
   const worn = ids(look);
   const bySeat = look.worn.map(({ piece: out, slot }) =>
@@ -48,7 +49,7 @@ export const swapsOf = (
       .filter((piece) => !worn.includes(piece.id) && slotsOfPiece(piece).includes(slot))
       .map((piece) => ({ out, in: piece.id, pieces: worn.map((id) => (id === out ? piece.id : id)) }))
       .map((swap) => ({ swap, verdict: explain(swap.pieces) }))
-      .filter(({ verdict }) => verdict.goes && verdict.complete)
+      .filter(({ swap, verdict }) => verdict.goes && verdict.complete && does(swap.pieces))
       .toSorted((a, b) => a.verdict.reasons.length - b.verdict.reasons.length)
       .map(({ swap }) => swap),
   );

@@ -40,9 +40,9 @@ export interface GuideLook {
   readonly note: string;
   /** Its pieces that a person with two-cone vision can hardly tell apart: its pictures need their names in words. */
   readonly hardToTell: readonly HardToTell[];
-  /** Other shown looks that differ by one piece: which goes out, which comes in. */
+  /** Other shown looks that differ by one piece and do for what this one is planned for: which goes out, which comes in. */
   readonly neighbours: readonly { readonly number: number; readonly out: string; readonly in: string }[];
-  /** A few exchanges of one piece that make a look this book does not show. */
+  /** A few exchanges of one piece after which it still does for what it is planned for. */
   readonly swaps: readonly Swap[];
 }
 

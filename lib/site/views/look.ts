@@ -140,7 +140,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       trip: word('on this trip'),
       pieces: word('pieces heading'),
       near: word('one piece away'),
-      swaps: word('one piece swaps'),
+      swaps: word(occasions.length > 0 ? 'one piece swaps planned' : 'one piece swaps'),
       note: word('note heading'),
     },
     tape: isForWater(look.look)

@@ -99,6 +99,8 @@ export const site = {
   'on this trip': () => 'On this trip',
   'one piece away': () => 'One piece away',
   'one piece swaps': () => 'These swaps work too, and have no page of their own. Each opens where you can try it.',
+  'one piece swaps planned': () =>
+    'These swaps do for what the look is worn for, too, and have no page of their own. Each opens where you can try it.',
   swap: (v: { out: string; in: string }) => `${v.in} instead of ${v.out}`,
   'note heading': () => 'From the stylist',
   'card to keep': () => 'The card to keep',

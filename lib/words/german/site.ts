@@ -75,6 +75,8 @@ export const site = {
   'one piece away': () => 'Ein Teil getauscht',
   'one piece swaps': () =>
     'Auch das passt und hat keine eigene Seite. Jede Zeile führt dorthin, wo man es ausprobiert.',
+  'one piece swaps planned': () =>
+    'Auch das taugt für das, wozu der Look getragen wird, und hat keine eigene Seite. Jede Zeile führt dorthin, wo man es ausprobiert.',
   swap: (v) => `${v.in} statt ${v.out}`,
   'note heading': () => 'Zum Styling',
   'card to keep': () => 'Die Karte zum Behalten',
