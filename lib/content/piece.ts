@@ -98,6 +98,7 @@ const linesOf = (written: WrittenPiece, matter: FrontMatter): NonNullable<Piece[
 const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: FrontMatter, fabric: FabricId): Piece => {
   const kind = KINDS[written.kind];
   const dryHours = written.care?.['dry hours'];
+  const long = { length: written.length, lengthCm: written['length cm'] };
   const machine = kind.group === 'shoes' || kind.group === 'bags' || kind.group === 'jewellery' ? 'wipe' : 30;
   return {
     id,
@@ -118,9 +119,9 @@ const resolve = (id: string, wardrobe: string, written: WrittenPiece, matter: Fr
     heelCm: written['heel cm'] ?? kind.heelCm,
     fabric,
     fabricText: written.fabric ?? fabric,
-    grams: measure(written.grams, () => estimateGrams(kind, fabric, written.size)),
-    litres: measure(written.litres, () => estimateLitres(kind, fabric, written.size)),
-    clo: measure(written.clo, () => estimateClo(kind, fabric, written.length)),
+    grams: measure(written.grams, () => estimateGrams(kind, fabric, written.size, long)),
+    litres: measure(written.litres, () => estimateLitres(kind, fabric, written.size, long)),
+    clo: measure(written.clo, () => estimateClo(kind, fabric, long)),
     dress: dressOf(written, kind, fabric),
     covers: besides(kind.covers, written.covers),
     suits: besides(kind.suits, written.suits),

@@ -36,3 +36,19 @@ export const LENGTHS = [
   'floor',
 ] as const;
 export type Length = (typeof LENGTHS)[number];
+
+/** Where a garment hung from the shoulder ends, centimetres below the neck point. common practice, no source */
+export const FROM_SHOULDER_CM: Readonly<Record<Length, number>> = {
+  none: 66,
+  cropped: 46,
+  waist: 54,
+  hip: 66,
+  thigh: 82,
+  mini: 87,
+  knee: 106,
+  midi: 118,
+  calf: 123,
+  ankle: 134,
+  full: 138,
+  floor: 146,
+};

@@ -1,5 +1,5 @@
 import type { Measure } from '../model/measure.ts';
-import type { Length } from './cuts.ts';
+import { coatCovers, coveredMore, HIP_COVERS, type HowLong, madeHeavier } from './coat-length.ts';
 import { FABRICS, type FabricId } from './fabrics.ts';
 import type { Kind } from './kinds.ts';
 import { sizeFactor } from './sizes.ts';
@@ -31,34 +31,19 @@ export const given = (value: number): Measure => ({
   source: 'entered by the stylist',
 });
 
-/** Mass of a piece of this kind in this cloth and size, grams. */
-export const estimateGrams = (kind: Kind, fabric: FabricId, size?: string): Measure => {
+/** How much more cloth there is in a piece than in its kind's usual one. */
+const moreOfIt = (kind: Kind, fabric: FabricId, size: string | undefined, long: HowLong): number =>
+  ratio(fabric, kind, 'weight') * sizeFactor(kind, size) * coveredMore(kind, long) * madeHeavier(kind, fabric, long);
+
+/** Mass of a piece of this kind in this cloth and size, and of a coat of this length, grams. */
+export const estimateGrams = (kind: Kind, fabric: FabricId, size?: string, long: HowLong = {}): Measure => {
   const [usual, source] = kind.grams;
-  return estimate(usual * ratio(fabric, kind, 'weight') * sizeFactor(kind, size), UNCERTAINTY.grams, source, 0);
+  return estimate(usual * moreOfIt(kind, fabric, size, long), UNCERTAINTY.grams, source, 0);
 };
 
 /** Packed volume, litres. */
-export const estimateLitres = (kind: Kind, fabric: FabricId, size?: string): Measure =>
-  estimate(kind.litres * ratio(fabric, kind, 'weight') * sizeFactor(kind, size), UNCERTAINTY.litres, 'own', 2);
-
-/**
- * Percent of the body a sleeved coat of a length covers: trunk 26 and arms 14 to the waist, then seat 6, thighs 19 and
- * lower legs 14. Source: the shares of Lund and Browder 1944, from memory.
- */
-const COAT_COVERS: Readonly<Record<Length, number>> = {
-  none: 40,
-  cropped: 36,
-  waist: 40,
-  hip: 46,
-  mini: 52,
-  thigh: 56,
-  knee: 65,
-  midi: 70,
-  calf: 72,
-  ankle: 79,
-  full: 79,
-  floor: 79,
-};
+export const estimateLitres = (kind: Kind, fabric: FabricId, size?: string, long: HowLong = {}): Measure =>
+  estimate(kind.litres * moreOfIt(kind, fabric, size, long), UNCERTAINTY.litres, 'own', 2);
 
 /** What a garment is filled with, whatever it is covered with. */
 const FILLINGS: ReadonlySet<FabricId> = new Set<FabricId>(['down', 'quilted']);
@@ -71,13 +56,11 @@ const DOWN_TO_THE_HIP_CLO = 0.55;
  * one, and a coat by its length: ISO 9920 lets insulation grow with the share of the body covered (from memory). A coat
  * with a filling is at most as warm as a down jacket of its length, or as its kind where that is warmer already.
  */
-export const estimateClo = (kind: Kind, fabric: FabricId, length: Length = kind.length): Measure => {
-  const isCoat = kind.group === 'coats';
-  const isFilled = isCoat && FILLINGS.has(fabric);
-  const covered = isCoat ? COAT_COVERS[length] / COAT_COVERS[kind.length] : 1;
-  const usual = kind.clo[0] * covered;
+export const estimateClo = (kind: Kind, fabric: FabricId, long: HowLong = {}): Measure => {
+  const isFilled = kind.group === 'coats' && FILLINGS.has(fabric);
+  const usual = kind.clo[0] * coveredMore(kind, long);
   const scaled = usual * ratio(fabric, kind, 'warmth');
-  const inDown = isFilled ? (DOWN_TO_THE_HIP_CLO * COAT_COVERS[length]) / COAT_COVERS.hip : Number.POSITIVE_INFINITY;
+  const inDown = isFilled ? (DOWN_TO_THE_HIP_CLO * coatCovers(kind, long)) / HIP_COVERS : Number.POSITIVE_INFINITY;
   return estimate(Math.min(scaled, Math.max(usual, inDown)), UNCERTAINTY.clo, kind.clo[1], 3);
 };
 

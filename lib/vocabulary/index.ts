@@ -1,6 +1,6 @@
 export { ACTIVITIES, type ActivityId } from './activities.ts';
 export { COVERAGE, type Coverage } from './coverage.ts';
-export { CUTS, type Cut, LENGTHS, type Length } from './cuts.ts';
+export { CUTS, type Cut, FROM_SHOULDER_CM, LENGTHS, type Length } from './cuts.ts';
 export { DRESS_CODES, type DressCode, dressIndex } from './dress-codes.ts';
 export {
   estimateClo,

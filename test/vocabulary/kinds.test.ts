@@ -5,6 +5,8 @@ import {
   DRESS_CODES,
   dressIndex,
   estimateClo,
+  estimateGrams,
+  estimateLitres,
   FABRICS,
   fabricNamed,
   fabricOf,
@@ -109,15 +111,39 @@ describe('the fabrics', () => {
 
   it('let a coat keep warmer the longer it is, and no other piece', () => {
     const hip = estimateClo(KINDS['down jacket'], 'down').value;
-    const knee = estimateClo(KINDS['down jacket'], 'down', 'knee').value;
+    const knee = estimateClo(KINDS['down jacket'], 'down', { length: 'knee' }).value;
     expect(hip).toBe(0.55);
     // Source: ISO 9920, parka 0.7 clo: a filled coat to the knee is warmer than one to the thigh, by less than a jumper.
     expect(knee).toBeGreaterThan(0.7);
     expect(knee).toBeLessThan(0.7 + 0.36);
     const byLength = ['waist', 'hip', 'thigh', 'knee', 'calf', 'ankle'] as const;
-    const warmths = byLength.map((length) => estimateClo(KINDS['wool coat'], 'wool cloth', length).value);
+    const warmths = byLength.map((length) => estimateClo(KINDS['wool coat'], 'wool cloth', { length }).value);
     expect(warmths).toEqual(warmths.toSorted((a, b) => a - b));
-    expect(estimateClo(KINDS['midi skirt'], KINDS['midi skirt'].fabric, 'mini').value).toBe(KINDS['midi skirt'].clo[0]);
+    expect(estimateClo(KINDS['midi skirt'], KINDS['midi skirt'].fabric, { length: 'mini' }).value).toBe(
+      KINDS['midi skirt'].clo[0],
+    );
+  });
+
+  it('let a coat weigh more the longer it is, by its word or by the tape, and a long down coat as such coats do', () => {
+    const down = KINDS['down jacket'];
+    const gramsOf = (long: Parameters<typeof estimateGrams>[3]) => estimateGrams(down, 'down', undefined, long).value;
+    expect(gramsOf({ length: 'hip' })).toBe(down.grams[0]);
+    // Down coats to the knee weigh about 1000 to 1300 g: from memory, no source.
+    expect(gramsOf({ length: 'knee' })).toBeGreaterThan(1000);
+    expect(gramsOf({ length: 'knee' })).toBeLessThan(1300);
+    const byTape = [60, 66, 75, 82, 87, 100, 106, 120].map((lengthCm) => gramsOf({ length: 'hip', lengthCm }));
+    expect(byTape).toEqual(byTape.toSorted((a, b) => a - b));
+    expect(new Set(byTape).size).toBe(byTape.length);
+    expect(gramsOf({ lengthCm: 106 })).toBe(gramsOf({ length: 'knee' }));
+    expect(estimateClo(down, 'down', { lengthCm: 106 }).value).toBe(
+      estimateClo(down, 'down', { length: 'knee' }).value,
+    );
+    expect(estimateLitres(down, 'down', undefined, { length: 'knee' }).value).toBeGreaterThan(down.litres * 2);
+    const wool = KINDS['wool coat'];
+    expect(estimateGrams(wool, wool.fabric).value).toBe(wool.grams[0]);
+    expect(estimateGrams(wool, wool.fabric, undefined, { length: 'hip' }).value).toBeLessThan(wool.grams[0]);
+    const skirt = KINDS['midi skirt'];
+    expect(estimateGrams(skirt, skirt.fabric, undefined, { lengthCm: 40 }).value).toBe(skirt.grams[0]);
   });
 
   it('are in a filling no warmer than the down jacket of the table, and near the filled trousers', () => {

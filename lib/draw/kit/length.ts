@@ -1,4 +1,4 @@
-import type { Length } from '../../vocabulary/index.ts';
+import { FROM_SHOULDER_CM } from '../../vocabulary/index.ts';
 import { clamp } from './geometry.ts';
 
 /** A length as drawn: `clamped` when what was asked for lies outside what such a garment can be. */
@@ -15,18 +15,5 @@ export const clampLength = (asked: number | undefined, fallback: number, low: nu
   return { cm, clamped: cm !== asked };
 };
 
-/** Where a garment hung from the shoulder ends, centimetres below the neck point. common practice, no source */
-export const FROM_SHOULDER: Readonly<Record<Length, number>> = {
-  none: 66,
-  cropped: 46,
-  waist: 54,
-  hip: 66,
-  thigh: 82,
-  mini: 87,
-  knee: 106,
-  midi: 118,
-  calf: 123,
-  ankle: 134,
-  full: 138,
-  floor: 146,
-};
+/** Where a garment hung from the shoulder ends, centimetres below the neck point. */
+export const FROM_SHOULDER = FROM_SHOULDER_CM;
