@@ -13,6 +13,8 @@ export interface PlanProblem {
   /** Days of washing, counted from the first day, in order. */
   readonly washDays: readonly number[];
   readonly days: number;
+  /** Which occasions people dress for, by their place in `moments`. */
+  readonly dressed: readonly boolean[];
   /** The clothes that are seen of a candidate at an occasion, by its place in `moments`; empty for a swim. */
   readonly seen: (moment: number, candidate: Candidate) => string;
 }
@@ -35,6 +37,7 @@ export const problemOf = (brief: Brief, moments: readonly Moment[], pieces: read
       .map((date) => daysBetween(brief.from, date))
       .sort((a, b) => a - b),
     days: daysBetween(brief.from, brief.to) + 1,
+    dressed: moments.map(({ occasion }) => isDressed(occasion)),
     seen: createSeen(moments, byId),
   };
 };
@@ -97,17 +100,18 @@ const swimwearHolds = (problem: PlanProblem, assignment: Assignment, piece: Piec
  * the looks a stylist fixed as meant.
  */
 export const isSeenOnce = (problem: PlanProblem, assignment: Assignment, index: number): boolean => {
-  const [moment, candidate] = [problem.moments[index], assignment[index]];
-  if (moment === undefined || candidate === undefined || !isDressed(moment.occasion)) return true;
+  const candidate = assignment[index];
+  if (candidate === undefined || problem.dressed[index] !== true) return true;
   const clothes = problem.seen(index, candidate);
   if (clothes === '') return true;
   const free = new Set<number>();
   const meant = new Set<number>();
-  assignment.forEach((other, at) => {
-    const there = problem.moments[at];
-    if (other === undefined || there === undefined || !isDressed(there.occasion)) return;
-    if (problem.seen(at, other) === clothes) (other.fixed ? meant : free).add(there.day);
-  });
+  for (let at = 0; at < assignment.length; at += 1) {
+    const other = assignment[at];
+    const day = problem.moments[at]?.day;
+    if (other === undefined || day === undefined || problem.dressed[at] !== true) continue;
+    if (problem.seen(at, other) === clothes) (other.fixed ? meant : free).add(day);
+  }
   return meant.size > 0 ? [...free].every((day) => meant.has(day)) : free.size <= 1;
 };
 

@@ -4,7 +4,6 @@ import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/in
 import type { Candidate } from './candidates.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom, lackingInside } from './room.ts';
-import { isDressed } from './seen.ts';
 import { tasteCost, type WornAs } from './taste.ts';
 import { createWarmthCost, isColdOutdoors } from './warmth.ts';
 import { wayWithoutCoat } from './way.ts';
@@ -157,7 +156,7 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
   const warmth = problem.moments.map((moment) => createWarmthCost(moment, [...problem.pieces.values()]));
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
   const [pieceNumber, coreNumber, seenNumber, clothesNumber] = [numbering(), numbering(), numbering(), numbering()];
-  const dressed = problem.moments.map(({ occasion }) => isDressed(occasion));
+  const { dressed } = problem;
   const weights = [...problem.pieces].map(([id, piece]) => {
     pieceNumber(id);
     return COST.piece + (COST.kilogram * piece.grams.value) / 1000;

@@ -58,9 +58,10 @@ const lostWith = async (
   const kept = lostBy(assignment.map((candidate, index) => (changed.has(index) ? undefined : candidate)));
   const afresh = kept.length > bare.size ? lostBy() : kept;
   const quick = afresh.length < kept.length ? afresh : kept;
-  const ways = pools.reduce((sum, { candidates }, index) => sum + unlike(problem, index, candidates).length, 0);
+  const ways = (): number =>
+    pools.reduce((sum, { candidates }, index) => sum + unlike(problem, index, candidates).length, 0);
   const solved =
-    quick.length > bare.size && ways <= SOLVED_AT_MOST
+    quick.length > bare.size && ways() <= SOLVED_AT_MOST
       ? lostFrom((await serveMost(problem, pools, solver)).assignment)
       : quick;
   const lost = solved.length < quick.length ? solved : quick;
