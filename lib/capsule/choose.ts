@@ -1,21 +1,35 @@
 import { layeredLookTable } from '../outfit/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { type Best, createChooser } from './best.ts';
-import { tellApart } from './compare-proposals.ts';
+import { dressedBy, tellApart } from './compare-proposals.ts';
 import { refusedPieces } from './eligible.ts';
 import { type Earlier, earlierOf } from './fillings.ts';
 import { wardrobeTooLarge } from './infeasible.ts';
 import { type Draft, draftOf } from './proposal.ts';
 import type { Choice, ChooseQuestion } from './record.ts';
 import { type ChoosingRoom, piecesAt, prepareRoom, rulesOf } from './room.ts';
+import type { Demand } from './serving.ts';
 import { nothingWithin } from './unmet.ts';
 
 /** Layered looks of a wardrobe that are listed at most; a wardrobe of 300 under a list has some two million. */
 const MOST_LOOKS = 12_000_000;
 const PROPOSALS = 3;
 
+/** Why no proposal dresses an occasion: the list has no room for what the wardrobe has, or what the nearest look lacks. */
+const undressed = ({ looksFor, eligible }: ChoosingRoom, demand: Demand, [first]: readonly Draft[]): Phrase => {
+  const { occasion, what } = demand;
+  const [look] = looksFor(demand);
+  if (look !== undefined) {
+    const lacking = eligible.filter(({ id }) => look.includes(id) && !first?.pieces.some((piece) => piece.id === id));
+    return phrase('capsule', 'no room for look', { occasion: what, pieces: lacking.map(({ name }) => name) });
+  }
+  const lacks = first?.plan?.unserved.find((each) => each.occasion === occasion)?.lacks ?? [];
+  return phrase('capsule', 'no look in wardrobe', { occasion: what, lacks });
+};
+
 /** What the stylist should know of all proposals together. */
-const notesOf = ({ question, demands, eligible }: ChoosingRoom, drafts: readonly Draft[]): readonly Phrase[] => {
+const notesOf = (room: ChoosingRoom, drafts: readonly Draft[]): readonly Phrase[] => {
+  const { question, demands, eligible } = room;
   const nowhere = demands.filter(({ occasion }) => drafts.every(({ unserved }) => unserved.includes(occasion)));
   const refused = refusedPieces(eligible, question.brief);
   const kept = eligible.filter(({ id }) => refused.has(id));
@@ -23,7 +37,7 @@ const notesOf = ({ question, demands, eligible }: ChoosingRoom, drafts: readonly
     ...(drafts.length < (question.proposals ?? PROPOSALS)
       ? [phrase('capsule', 'fewer proposals', { found: drafts.length })]
       : []),
-    ...nowhere.map(({ what }) => phrase('capsule', 'no look in wardrobe', { occasion: what })),
+    ...nowhere.map((demand) => undressed(room, demand, drafts)),
     ...(kept.length === 0 ? [] : [phrase('capsule', 'kept though refused', { pieces: kept.map(({ name }) => name) })]),
   ];
 };
@@ -57,7 +71,7 @@ export const chooseCapsule = async (question: ChooseQuestion): Promise<Choice> =
   for (const { filled } of found) drafts.push(await draftOf(room, piecesAt(filled.at, eligible), bound));
   const looksOf = ({ counts }: Draft): number => Number(counts[question.most ?? 'layered']);
   drafts.sort(
-    (a, b) => b.serves.length - a.serves.length || looksOf(b) - looksOf(a) || a.findings.length - b.findings.length,
+    (a, b) => dressedBy(b) - dressedBy(a) || looksOf(b) - looksOf(a) || a.findings.length - b.findings.length,
   );
   return { possible: true, proposals: tellApart(drafts), eligible: eligible.length, notes: notesOf(room, drafts) };
 };

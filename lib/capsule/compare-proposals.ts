@@ -10,7 +10,9 @@ const distinct = (pieces: readonly Piece[], trait: (piece: Piece) => string | un
   new Set(pieces.flatMap((piece) => trait(piece) ?? [])).size;
 const prints = (pieces: readonly Piece[]): number =>
   pieces.filter(({ pattern }) => !QUIET_PATTERNS.has(pattern.type)).length;
-const served = ({ plan, serves }: Draft): number => plan?.served ?? serves.length;
+
+/** Occasions that a proposal dresses, warm enough where that was planned. */
+export const dressedBy = ({ plan, serves }: Draft): number => plan?.served ?? serves.length;
 
 type Key =
   | 'versus occasions'
@@ -29,7 +31,7 @@ const MEASURES: readonly {
   readonly sign: 1 | -1;
   readonly least: number;
 }[] = [
-  { key: 'versus occasions', of: served, sign: 1, least: 1 },
+  { key: 'versus occasions', of: dressedBy, sign: 1, least: 1 },
   { key: 'versus layered looks', of: ({ counts }) => Number(counts.layered), sign: 1, least: 1 },
   { key: 'versus core looks', of: ({ counts }) => Number(counts.core), sign: 1, least: 1 },
   { key: 'versus weight', of: ({ packed }) => packed.grams, sign: -1, least: 150 },

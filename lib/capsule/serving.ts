@@ -107,11 +107,11 @@ export interface Serving {
 }
 
 /** Orders of the occasions tried before one is called impossible to serve. */
-const MOST_ORDERS = 8;
+const MOST_ORDERS = 24;
 
 /**
- * Looks for each occasion, adding as few pieces as can be and no core twice if it can be helped. An occasion for which
- * the list has no place left is put first, and all begin again.
+ * Looks for each occasion, adding as few pieces as can be and no core twice if it can be helped. Occasions for which
+ * the list has no place left are put first, together or one alone, and all begin again.
  */
 export const serveOccasions = (question: ServingQuestion): Serving => {
   const { demands, engine, pieces, looksFor, taken, fits, cost } = question;
@@ -142,13 +142,19 @@ export const serveOccasions = (question: ServingQuestion): Serving => {
   };
   let order = demands.toSorted((a, b) => looksFor(a).length - looksFor(b).length || a.day - b.day);
   let best = serveInOrder(order);
-  for (let tried = 1; tried < MOST_ORDERS; tried += 1) {
+  let left = MOST_ORDERS;
+  for (let better = true; better; ) {
     const hard = best.unserved.filter((demand) => looksFor(demand).length > 0);
-    if (hard.length === 0) return best;
-    order = [...hard, ...order.filter((demand) => !hard.includes(demand))];
-    const again = serveInOrder(order);
-    if (again.unserved.length >= best.unserved.length) return best;
-    best = again;
+    better = false;
+    // all of them first, or one: together they may ask for more than the list holds
+    for (const ahead of [hard, ...(hard.length > 1 ? hard.map((demand) => [demand]) : [])]) {
+      if (ahead.length === 0 || left-- <= 0) break;
+      const tried = [...ahead, ...order.filter((demand) => !ahead.includes(demand))];
+      const again = serveInOrder(tried);
+      if (again.unserved.length >= best.unserved.length) continue;
+      [best, order, better] = [again, tried, true];
+      break;
+    }
   }
   return best;
 };

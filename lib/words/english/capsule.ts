@@ -92,8 +92,10 @@ export const capsule = {
     found === 1
       ? 'There is no second proposal that differs enough from the first.'
       : `Only ${f.count(found)} proposals differ enough from one another.`,
-  'no look in wardrobe': ({ occasion }: { occasion: string }) =>
-    `Nothing that fills the list makes a look for ${occasion}.`,
+  'no look in wardrobe': ({ occasion, lacks }: { occasion: string; lacks: readonly string[] }, f) =>
+    `Nothing that fills the list makes a look for ${occasion}.${lacks.length > 0 ? ` Of the nearest: ${f.list(lacks)}.` : ''}`,
+  'no room for look': ({ occasion, pieces: names }: { occasion: string; pieces: readonly string[] }, f) =>
+    `The wardrobe has a look for ${occasion}, but the list has no room for all of it: ${f.list(names)} stayed out.`,
   'kept though refused': ({ pieces: names }: { pieces: readonly string[] }, f) =>
     `${f.list(names)} ${names.length === 1 ? 'is' : 'are'} kept as you asked, though the brief refuses the cloth: no occasion is dressed with ${names.length === 1 ? 'it' : 'them'}.`,
 

@@ -84,7 +84,10 @@ export const capsule = {
     v.found === 1
       ? 'Einen zweiten Vorschlag, der sich vom ersten genug unterscheidet, gibt es nicht.'
       : `Nur ${f.count(v.found)} Vorschläge unterscheiden sich genug voneinander.`,
-  'no look in wardrobe': (v) => `Nichts, was die Liste füllt, ergibt einen Look für ${v.occasion}.`,
+  'no look in wardrobe': (v) =>
+    `Nichts, was die Liste füllt, ergibt einen Look für ${v.occasion}.${v.lacks.length > 0 ? ` Was am nächsten kommt: ${v.lacks.join('; ')}.` : ''}`,
+  'no room for look': (v, f) =>
+    `Für ${v.occasion} hat die Garderobe einen Look, aber die Liste hat nicht für alles Platz: ${f.list(v.pieces)} ${v.pieces.length === 1 ? 'blieb' : 'blieben'} draußen.`,
   'kept though refused': (v, f) =>
     `Bleibt auf Wunsch dabei, obwohl das Briefing den Stoff ablehnt: ${f.list(v.pieces)}. Für keinen Anlass wird damit gekleidet.`,
 
