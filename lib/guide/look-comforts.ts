@@ -1,5 +1,6 @@
-import { lookComfort } from '../comfort/index.ts';
+import { isLeftAtTheDoor, lookComfort } from '../comfort/index.ts';
 import type { Look, LookComfort, Occasion, Piece, PlannedOccasion } from '../model/index.ts';
+import { isInARoom } from '../plan/index.ts';
 import type { ActivityId, Feels } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 
@@ -17,21 +18,34 @@ export interface LookComforts {
   readonly also: readonly LookComfort[];
   /** Where it is worn first; outdoors without a plan. */
   readonly first: LookComfort['where'];
-  /** Where the air that is expected is beyond these degrees. */
-  readonly lacks: readonly Phrase[];
+  /** Where the air that is expected is beyond these degrees, out of doors and indoors. */
+  readonly lacks: Readonly<Record<LookComfort['where'], readonly Phrase[]>>;
 }
 
 type Comfort = (activity: ActivityId, where: LookComfort['where']) => LookComfort;
 
-/** What is said where colder or hotter air is expected than a look is shown to be good for, in whole degrees as shown. */
-const lackingAt = ({ occasion, planned: { airC } }: PlannedFor, comfort: Comfort): readonly Phrase[] => {
+/** The degrees shown of a look indoors are those without its coat, which is hung up in a room and at hand on a journey. */
+const tooCool = (occasion: Occasion, low: number, coats: readonly string[]): Phrase => {
   const { activity, setting } = occasion;
-  if (airC === undefined || setting.where === 'indoors') return [];
-  const { lowC, highC } = comfort(activity, 'outdoors');
+  if (setting.where === 'outdoors' || coats.length === 0) return phrase('plan', 'too cool for it', { low, activity });
+  return isInARoom(occasion)
+    ? phrase('plan', 'cool inside', { coats })
+    : phrase('plan', 'cool without', { coats, low, activity });
+};
+
+/** What is said where colder or hotter air is expected than a look is shown to be good for, in whole degrees as shown. */
+const lackingAt = (
+  { occasion, planned: { airC } }: PlannedFor,
+  comfort: Comfort,
+  coats: readonly string[],
+): readonly Phrase[] => {
+  const { activity, setting } = occasion;
+  if (airC === undefined) return [];
+  const { lowC, highC } = comfort(activity, setting.where);
   // in the sun it is warmer than the degrees shown, which are those of the shade
-  const cool = setting.sun === 'shade' && Math.round(airC.low) < lowC;
+  const cool = !(setting.where === 'outdoors' && setting.sun === 'sun') && Math.round(airC.low) < lowC;
   return [
-    ...(cool ? [phrase('plan', 'too cool for it', { low: airC.low, activity })] : []),
+    ...(cool ? [tooCool(occasion, airC.low, coats)] : []),
     ...(Math.round(airC.high) > highC ? [phrase('plan', 'too warm for it', { high: airC.high, activity })] : []),
   ];
 };
@@ -47,10 +61,20 @@ export const comfortsOf = (
   feels: Feels | undefined,
 ): LookComforts => {
   const comfort: Comfort = (activity, where) => lookComfort(look, pieces, activity, where, feels);
+  const coats = look.worn.flatMap(({ piece: id }) => {
+    const piece = pieces.get(id);
+    return piece !== undefined && isLeftAtTheDoor(piece) ? [piece.name] : [];
+  });
   const dry = uses.filter(({ occasion }) => !occasion.needs.includes('swim'));
   const activitiesAt = (where: LookComfort['where']): readonly ActivityId[] => [
     ...new Set(dry.flatMap(({ occasion }) => (occasion.setting.where === where ? [occasion.activity] : []))),
   ];
+  const lacksAt = (where: LookComfort['where']): readonly Phrase[] => {
+    const said = dry
+      .filter(({ occasion }) => occasion.setting.where === where)
+      .flatMap((use) => lackingAt(use, comfort, coats));
+    return [...new Map(said.map((lack) => [JSON.stringify(lack), lack])).values()];
+  };
   const [outside = 'strolling', ...moreOutside] = activitiesAt('outdoors');
   const [inside = 'sitting', ...moreInside] = activitiesAt('indoors');
   return {
@@ -61,6 +85,6 @@ export const comfortsOf = (
       ...moreInside.map((activity) => comfort(activity, 'indoors')),
     ],
     first: dry[0]?.occasion.setting.where ?? 'outdoors',
-    lacks: dry.flatMap((use) => lackingAt(use, comfort)),
+    lacks: { outdoors: lacksAt('outdoors'), indoors: lacksAt('indoors') },
   };
 };

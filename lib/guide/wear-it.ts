@@ -26,10 +26,11 @@ const inAir = ({ where, lowC: low, highC: high, activity }: LookComfort): Phrase
 
 /** How dressy it is and in which air, where it is worn first told first. */
 const wornAt = (dress: DressInterval, { outdoors, indoors, also, first, lacks }: LookComforts): readonly Phrase[] => {
-  const outside = [inAir(outdoors), ...lacks];
+  const outside = [inAir(outdoors), ...lacks.outdoors];
+  const inside = [inAir(indoors), ...lacks.indoors];
   return [
     phrase('guide', 'wear it anywhere', { low: DRESS_CODES[dress.low] ?? '', high: DRESS_CODES[dress.high] ?? '' }),
-    ...(first === 'outdoors' ? [...outside, inAir(indoors)] : [inAir(indoors), ...outside]),
+    ...(first === 'outdoors' ? [...outside, ...inside] : [...inside, ...outside]),
     ...also.map(inAir),
   ];
 };
@@ -46,7 +47,7 @@ export const wearIt = (
   ...(isForWater(look) ? [phrase('guide', 'wear it by water', {})] : wornAt(dress, comforts)),
 ];
 
-const SAYS_WHAT_LACKS: readonly string[] = ['too cool for it', 'too warm for it'];
+const SAYS_WHAT_LACKS: readonly string[] = ['too cool for it', 'too warm for it', 'cool inside', 'cool without'];
 /** Sentences of when to wear a look for which a card has room. */
 const ON_A_CARD = 2;
 

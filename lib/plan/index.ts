@@ -15,5 +15,6 @@ export { type Moment, momentsOf } from './moments.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';
 export { findingsOfRepeats } from './repeats.ts';
+export { isInARoom } from './room.ts';
 export { createStandsIn, type StandsIn } from './stand-in.ts';
 export { stillWet } from './washing.ts';

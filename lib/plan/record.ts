@@ -1,4 +1,4 @@
-import { cautionsFor, staysOn, weatherOn } from '../comfort/index.ts';
+import { cautionsFor, isLeftAtTheDoor, staysOn, weatherOn } from '../comfort/index.ts';
 import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
@@ -7,7 +7,7 @@ import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
 import { reasonsFor } from './reasons.ts';
-import { missedInside } from './room.ts';
+import { isInARoom, lackingInside, missedInside } from './room.ts';
 import { dryBy, washesFor, wornUntil } from './washing.ts';
 import { coatForTheWay } from './way.ts';
 
@@ -24,9 +24,20 @@ const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): rea
       })
     : [];
 
-/** What a look is too cool for in a room, in words. */
+/** That a look is too cool for a room with its coat left at the door, or for a journey with its coat off, in words. */
 const coolInside = (moment: Moment, look: Look | undefined, pieces: ReadonlyMap<string, Piece>): readonly Phrase[] => {
-  const missed = look === undefined ? [] : missedInside(moment, look, pieces);
+  if (look === undefined) return [];
+  const { occasion, air } = moment;
+  if (!isInARoom(occasion) && air !== undefined && lackingInside(moment, look, pieces) > 0) {
+    const coats = look.worn.flatMap(({ piece }) => pieces.get(piece) ?? []).filter(isLeftAtTheDoor);
+    const told = { low: air.lowC, activity: occasion.activity };
+    return [
+      coats.length === 0
+        ? phrase('plan', 'too cool for it', told)
+        : phrase('plan', 'cool without', { ...told, coats: coats.map(({ name }) => name) }),
+    ];
+  }
+  const missed = missedInside(moment, look, pieces);
   return missed.length === 0 ? [] : [phrase('plan', 'cool inside', { coats: missed.map(({ name }) => name) })];
 };
 

@@ -31,7 +31,7 @@ const COMFORTS: LookComforts = {
   indoors: comfort('indoors', 'sitting', 17, 26),
   also: [],
   first: 'outdoors',
-  lacks: [],
+  lacks: { outdoors: [], indoors: [] },
 };
 const lookIn = (slot: 'one-piece' | 'swim'): Look => ({ id: slot, worn: [{ piece: slot, slot }] });
 const sentences = (look: Look): readonly string[] =>
@@ -114,6 +114,21 @@ describe('the air of a look that is planned', () => {
       'wear it anywhere',
       'wear it outdoors',
     ]);
+  });
+
+  it('comes with what is lacking indoors, where the coat hangs at the door or is at hand on a journey', () => {
+    const { lowC } = lookComfort(look, byId, 'sitting', 'indoors');
+    const inside = (change: Partial<Occasion>, worn: Look = look) => {
+      const room = { setting: { where: 'indoors', airC: lowC - 2 }, activity: 'sitting', ...change } as const;
+      const comforts = comfortsOf(worn, byId, [at(lowC - 2, lowC - 2, room)], undefined);
+      return wearItInShort({ wearIt: wearIt(worn, 'Walk', ['Walk'], { low: 0, high: 1 }, comforts) }).map(said);
+    };
+    expect(inside({})[1]).toBe('Cool in this room once coat is left at the door: take a wrap or a jumper.');
+    expect(inside({ transit: true })[1]).toBe(`Cool for sitting at ${lowC - 2}°C without coat: keep it at hand.`);
+    const bare: Look = { id: 'dress', worn: look.worn.slice(0, 1) };
+    expect(inside({}, bare)[1]).toBe(`It is on the cool side for sitting at ${lowC - 2}°C.`);
+    const warm = at(lowC + 30, lowC + 30, { setting: { where: 'indoors', airC: lowC + 30 }, activity: 'sitting' });
+    expect(comfortsOf(look, byId, [warm], undefined).lacks.indoors.map(({ key }) => key)).toEqual(['too warm for it']);
   });
 });
 

@@ -69,6 +69,8 @@ export const plan = {
     `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
   'cool inside': (v: { coats: readonly string[] }, f: Formats) =>
     `Cool in this room once ${f.list(v.coats)} ${v.coats.length === 1 ? 'is' : 'are'} left at the door: take a wrap or a jumper.`,
+  'cool without': (v: { coats: readonly string[]; low: number; activity: string }, f: Formats) =>
+    `Cool for ${doing(v.activity)} at ${f.celsius(v.low)} without ${f.list(v.coats)}: keep ${v.coats.length === 1 ? 'it' : 'them'} at hand.`,
   'degrees off': (v: { degrees: number }, f: Formats) =>
     `The brief accepts ${f.plural(v.degrees, { one: 'a degree (°C)', other: '# degrees (°C)' })} off comfortable here: another layer or a shorter stay if it does not feel right.`,
   homeward: () => 'Homeward',

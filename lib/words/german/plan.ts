@@ -49,6 +49,8 @@ export const plan = {
     `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
   'cool inside': (v, f) =>
     `Kühl in diesem Raum, sobald ${f.list(v.coats)} an der Garderobe hängt: ein Tuch oder einen Pullover mitnehmen.`,
+  'cool without': (v, f) =>
+    `Bei ${f.celsius(v.low)} beim ${doing(v.activity)} ohne ${f.list(v.coats)} kühl: griffbereit halten.`,
   'degrees off': (v, f) =>
     `Hier lässt das Briefing ${f.plural(v.degrees, { one: 'ein Grad (°C)', other: '# Grad (°C)' })} abseits des Angenehmen gelten: bei Bedarf eine Schicht mehr oder kürzer bleiben.`,
   homeward: () => 'Heimwärts',
