@@ -145,7 +145,7 @@ export const nearestLook = (
     return { lacks: [phrase('plan', 'beyond travel clothes', { low: moment.air?.lowC ?? 0 })] };
   }
   if (fixedPieces !== undefined) {
-    return { lacks: [phrase('plan', 'fixed look is none', {}), ...source.explain(fixedPieces).reasons] };
+    return { lacks: [phrase('plan', 'fixed look is none', { reasons: source.explain(fixedPieces).reasons })] };
   }
   return nearestByAsks(source, moment, problem.pieces);
 };

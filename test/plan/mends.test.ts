@@ -199,6 +199,13 @@ describe('mends, written as they say, serve the occasion', () => {
     expect(unserved.map(({ untried }) => untried ?? false)).toEqual([...Array(10).fill(false), true, true]);
   });
 
+  it('stand beside why the pieces fixed to an occasion make no look, in one sentence', async () => {
+    const { out } = await withContent(VARIANTS['a fixed look that is none'] as Variant, (folder) =>
+      run(['plan', 'trip/plain', '--content', folder]),
+    );
+    expect(out).toMatch(/^ {4}The pieces fixed to it do not make a look \(.+[^.]\)\.$/mu);
+  });
+
   it('waive no weather, since it does not obey', async () => {
     for (const name of ['rain and no coat for it', 'rain and a full bag']) {
       const { unserved } = await withContent(VARIANTS[name] as Variant, planOf);

@@ -1,5 +1,5 @@
 import type { Formats } from '../formats.ts';
-import { capital } from '../letters.ts';
+import { capital, clause } from '../letters.ts';
 import { doing } from './doing.ts';
 
 const NEEDS: Readonly<Record<string, string>> = {
@@ -111,7 +111,8 @@ export const plan = {
   'worn out': (v: { pieces: readonly string[] }, f: Formats) =>
     `${f.list(v.pieces)} would need washing, or would still be drying`,
   'worn on another day': () => 'the same look is worn on another day',
-  'fixed look is none': () => 'the pieces fixed to it do not make a look',
+  'fixed look is none': (v: { reasons: readonly string[] }) =>
+    `the pieces fixed to it do not make a look${v.reasons.length === 0 ? '' : ` (${v.reasons.map(clause).join('; ')})`}`,
 
   mend: (v: Mend, f: Formats) => {
     const parts = [

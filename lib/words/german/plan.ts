@@ -1,5 +1,6 @@
 import type { english } from '../english/index.ts';
 import type { Formats } from '../formats.ts';
+import { clause } from '../letters.ts';
 import type { Translation } from '../translation.ts';
 import { doing, dress, need } from './glossary.ts';
 import { OCCASIONS, quoted, sentence } from './sentence.ts';
@@ -87,7 +88,8 @@ export const plan = {
   'still wet': (v, f) => `noch nass: ${f.list(v.pieces)}`,
   'worn out': (v, f) => `müsste in die Wäsche oder trocknet noch: ${f.list(v.pieces)}`,
   'worn on another day': () => 'derselbe Look wird an einem anderen Tag getragen',
-  'fixed look is none': () => 'die fest vorgesehenen Teile ergeben keinen Look',
+  'fixed look is none': (v) =>
+    `die fest vorgesehenen Teile ergeben keinen Look${v.reasons.length === 0 ? '' : ` (${v.reasons.map(clause).join('; ')})`}`,
 
   mend: (v, f) => {
     const parts = [
