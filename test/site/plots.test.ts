@@ -3,6 +3,7 @@ import { lookComfort } from '../../lib/comfort/index.ts';
 import type { GuideLook } from '../../lib/guide/index.ts';
 import type { Look, PlannedOccasion } from '../../lib/model/index.ts';
 import { warmthPlot, worthPlot } from '../../lib/site/svg/plots.ts';
+import { degreeTape } from '../../lib/site/svg/tape.ts';
 import { looksOfDay } from '../../lib/site/views/numbers.ts';
 import { brief, occasion, piece } from '../plan/trip.ts';
 
@@ -53,6 +54,36 @@ describe('labels of the plots', () => {
     // "1.4 kg" is five letters wide, and the last stands at the left of its tick
     expect(nearest(plot.grams)).toBeGreaterThan(5 * LETTERS);
     expect(plot.grams.length).toBeGreaterThan(1);
+  });
+});
+
+describe('the tape of degrees of a look', () => {
+  const plain = (celsius: number): string => String(celsius);
+  const at = (tape: ReturnType<typeof degreeTape>, celsius: number): number | undefined =>
+    tape.ticks.find(({ label }) => label === plain(celsius))?.at;
+
+  it('is the same for looks of ordinary degrees', () => {
+    const tape = degreeTape([5, 20], undefined, plain);
+    expect(tape.ticks).toHaveLength(41);
+    expect([tape.from, tape.to]).toEqual([at(tape, 5), at(tape, 20)]);
+    expect(tape.expected).toBeUndefined();
+  });
+
+  it.each([
+    [-12, 23, -6, -5],
+    [10, 20, -8, 2],
+    [15, 41, 38, 44],
+  ])('holds %i to %i °C and what is expected, %i to %i °C, where its ticks say', (low, high, coldest, warmest) => {
+    const tape = degreeTape([low, high], [coldest, warmest], plain);
+    const degree = tape.width / (tape.ticks.length - 1);
+    const lowest = Number(tape.ticks.find(({ label }) => label !== undefined)?.label);
+    const place = (celsius: number): number => (celsius - lowest) * degree;
+    expect(lowest).toBeLessThanOrEqual(Math.min(low, coldest));
+    expect(tape.ticks[0]?.at).toBe(0);
+    expect(tape.from).toBeCloseTo(place(low), 0);
+    expect(tape.to).toBeCloseTo(place(high), 0);
+    expect(tape.expected?.from).toBeCloseTo(place(coldest), 0);
+    for (const end of [tape.to, tape.expected?.to ?? 0]) expect(end).toBeLessThanOrEqual(tape.width);
   });
 });
 

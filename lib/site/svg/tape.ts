@@ -12,24 +12,41 @@ export interface DegreeTape {
   readonly ticks: readonly Tick[];
   readonly from: number;
   readonly to: number;
+  /** The air that is expected. */
+  readonly expected?: { readonly from: number; readonly to: number };
 }
 
 const WIDTH = 340;
+/** Degrees that every tape holds, so that two looks compare at a glance, °C; a label every few of them. */
+const USUAL: Degrees = [-5, 35];
+const LABEL_EVERY = 5;
 
-/** A tape from `low` to `high` °C, a tick a degree and a label every five, with a span on it. Labels are in `unit`. */
+type Degrees = readonly [low: number, high: number];
+
+const scaleOf = (held: readonly Degrees[]): Degrees => [
+  Math.floor(Math.min(...held.map(([low]) => low)) / LABEL_EVERY) * LABEL_EVERY,
+  Math.ceil(Math.max(...held.map(([, high]) => high)) / LABEL_EVERY) * LABEL_EVERY,
+];
+
+/** A tape of °C, a tick a degree and a label every five, long enough for the span on it and the air that is expected. */
 export const degreeTape = (
-  scale: readonly [low: number, high: number],
-  span: readonly [low: number, high: number],
+  span: Degrees,
+  expected: Degrees | undefined,
   label: (celsius: number) => string,
 ): DegreeTape => {
-  const x = scaleLinear().domain([scale[0], scale[1]]).range([0, WIDTH]).clamp(true);
+  const scale = scaleOf([USUAL, span, ...(expected === undefined ? [] : [expected])]);
+  const x = scaleLinear().domain([scale[0], scale[1]]).range([0, WIDTH]);
   const round = (value: number): number => Math.round(x(value) * 10) / 10;
   const ticks: Tick[] = [];
   for (let degree = scale[0]; degree <= scale[1]; degree += 1) {
-    const long = degree % 5 === 0;
+    const long = degree % LABEL_EVERY === 0;
     ticks.push({ at: round(degree), long, ...(long ? { label: label(degree) } : {}) });
   }
-  return { width: WIDTH, ticks, from: round(span[0]), to: Math.max(round(span[1]), round(span[0]) + 2) };
+  const drawn = ([low, high]: Degrees): { readonly from: number; readonly to: number } => ({
+    from: round(low),
+    to: Math.max(round(high), round(low) + 2),
+  });
+  return { width: WIDTH, ticks, ...drawn(span), ...(expected === undefined ? {} : { expected: drawn(expected) }) };
 };
 
 export interface Strip {

@@ -46,7 +46,6 @@ export interface LookView {
   readonly nearBeside: boolean;
 }
 
-const TAPE: readonly [number, number] = [-5, 35];
 const NEAR_SHOWN = 4;
 /** Letters of a note from which its column is much longer than the one beside it. */
 const LONG_NOTE = 420;
@@ -76,6 +75,22 @@ const rulerOf = ({ studio }: Guide, { slug }: GuideLook, pictures: PictureIndex)
       };
 };
 
+/** The air expected out of doors where the look is planned for what its degrees are told of, °C. */
+const expectedOf = ({ brief, plan }: Guide, look: GuideLook): readonly [low: number, high: number] | undefined => {
+  const outside = new Set(
+    brief.occasions
+      .filter(({ id, setting }) => look.occasions.includes(id) && setting.where === 'outdoors')
+      .filter(({ activity }) => activity === look.outdoors.activity)
+      .map(({ id }) => id),
+  );
+  const airs = plan.days
+    .flatMap(({ occasions }) => occasions)
+    .flatMap(({ occasion, airC }) => (airC !== undefined && outside.has(occasion) ? [airC] : []));
+  return airs.length === 0
+    ? undefined
+    : [Math.min(...airs.map(({ low }) => low)), Math.max(...airs.map(({ high }) => high))];
+};
+
 export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, voice: SiteVoice): LookView => {
   const { word, say, formats } = voice;
   const byId = new Map(guide.pieces.map((piece) => [piece.id, piece]));
@@ -84,6 +99,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
   const occasions = guide.brief.occasions.filter(({ id }) => look.occasions.includes(id));
   const planned = new Map(guide.plan.days.flatMap((day) => day.occasions.map((entry) => [entry.occasion, entry])));
   const [first] = occasions;
+  const expected = expectedOf(guide, look);
   const card = pictures.cards[look.slug];
   const { lowC, highC, activity } = look.outdoors;
   const notes = look.look.worn.flatMap(({ piece }) => {
@@ -135,7 +151,10 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     words: {
       wearIt: word('wear it when'),
       comfort: word('comfortable between', { low: lowC, high: highC, activity }),
-      comfortMeans: word('comfort means'),
+      comfortMeans: [
+        word('comfort means'),
+        ...(expected === undefined ? [] : [word('expected on the tape', { low: expected[0], high: expected[1] })]),
+      ].join(' '),
       layers: word('layers heading'),
       trip: word('on this trip'),
       pieces: word('pieces heading'),
@@ -145,7 +164,7 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
     },
     tape: isForWater(look.look)
       ? undefined
-      : degreeTape(TAPE, [lowC, highC], (celsius) =>
+      : degreeTape([lowC, highC], expected, (celsius) =>
           formats.number(Math.round(guide.studio.temperature === 'F' ? (celsius * 9) / 5 + 32 : celsius), 0),
         ),
     found: {

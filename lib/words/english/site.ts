@@ -90,6 +90,8 @@ export const site = {
   'comfortable between': (v: { low: number; high: number; activity: string }, f: Formats) =>
     `Outdoors while ${doingThere(v.activity)}, ${f.celsiusRange(v.low, v.high)}`,
   'comfort means': () => 'In shade and a light breeze, from every layer on to every layer off.',
+  'expected on the tape': (v: { low: number; high: number }, f: Formats) =>
+    `The fine line: ${f.celsiusRange(v.low, v.high)}, which is expected.`,
   'about degrees': () => 'How the degrees are found',
   'by the water': () => 'by the water',
   'layers heading': () => 'Layers',

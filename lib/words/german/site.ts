@@ -65,6 +65,7 @@ export const site = {
   'wear it when': () => 'Wann er passt',
   'comfortable between': (v, f) => `Draußen beim ${doing(v.activity)}, ${f.celsiusRange(v.low, v.high)}`,
   'comfort means': () => 'Im Schatten und bei leichtem Wind, von allen Schichten bis zu keiner.',
+  'expected on the tape': (v, f) => `Die feine Linie: ${f.celsiusRange(v.low, v.high)}, wie erwartet.`,
   'about degrees': () => 'Woher die Grade kommen',
   'by the water': () => 'am Wasser',
   'layers heading': () => 'Schichten',
