@@ -179,8 +179,11 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
     lines.push({ what, count, kinds });
     reasons.push(reason);
   };
-  const tops = clamp(stretch * 0.6 + 1, 2, 6);
-  line('tops', tops, inPlace('top'), phrase('capsule', 'why tops', { days, washes, stretch }));
+  const frosty = isFrosty(traits);
+  // one is worn under another
+  const under = frosty ? 1 : 0;
+  const tops = clamp(stretch * 0.6 + 1, 2, 6) + under;
+  line('tops', tops, inPlace('top'), phrase('capsule', 'why tops', { days, washes, stretch, under }));
   line('bottoms', clamp(stretch / 2.5, 2, 4), inPlace('bottom'), phrase('capsule', 'why bottoms', { tops }));
   line(
     'dress, or jacket of a suit',
@@ -200,18 +203,17 @@ export const listFromTraits = (brief: Brief): ReasonedList => {
   );
   line(
     'shoes',
-    roughGround && formal > 0 ? 3 : 2,
+    snow || (roughGround && formal > 0) ? 3 : 2,
     inPlace('shoes'),
-    phrase('capsule', 'why shoes', { rough: roughGround ? 1 : 0, formal }),
+    phrase('capsule', 'why shoes', { rough: roughGround ? 1 : 0, snow: snow ? 1 : 0, formal }),
   );
-  const frosty = isFrosty(traits);
   const inFrostOnly = (count: number): number => (frosty ? count : 0);
   const whyWarm = phrase('capsule', 'why warm things', {
     lowC: lowC ?? 0,
     known: lowC === undefined ? 0 : 1,
     snow: snow ? 1 : 0,
   });
-  line('warm legwear', inFrostOnly(2), WARM_LEGWEAR, phrase('capsule', 'why legwear', {}));
+  line('warm legwear', inFrostOnly(3), WARM_LEGWEAR, phrase('capsule', 'why legwear', {}));
   line('hat', inFrostOnly(1), WARM_HATS, whyWarm);
   line('gloves', inFrostOnly(1), inPlace('gloves'), whyWarm);
   line('scarf', inFrostOnly(1), WARM_SCARVES, whyWarm);

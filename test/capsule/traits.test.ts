@@ -83,6 +83,16 @@ describe('a list from what the trip is like', () => {
     expect(countOf(tripIn(12, 20), /^warm legwear|^gloves/)).toBe(0);
   });
 
+  it('has room for boots for the snow beside shoes for town, and for a layer under another', () => {
+    const walk = occasion('2027-07-02', 'Walk', { needs: ['snow'] });
+    const frosty = tripIn(-3, 3);
+    expect(countOf(tripIn(-3, 3, { occasions: [walk] }), /^shoes/)).toBe(3);
+    expect(countOf(frosty, /^shoes/)).toBe(2);
+    expect(countOf(frosty, /^tops/)).toBe(countOf(tripIn(12, 20), /^tops/) + 1);
+    // thermal leggings under trousers, and two pairs for the feet
+    expect(countOf(frosty, /^warm legwear/)).toBe(3);
+  });
+
   it('asks for fewer clothes where there are wash days', () => {
     const long = { from: '2027-07-01', to: '2027-07-12' };
     expect(countOf(tripIn(15, 26, { ...long, washDays: ['2027-07-04', '2027-07-08'] }), /^tops/)).toBeLessThan(

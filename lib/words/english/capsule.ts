@@ -126,8 +126,8 @@ export const capsule = {
       ? `${f.count(looks)} ${level} looks, the most possible: no bag that fills this list and dresses these occasions makes more`
       : `${f.count(looks)} ${level} looks, at most ${f.percent(Math.ceil(gap * 100) / 100)} from the best possible: no bag that fills this list and dresses these occasions makes more than ${f.count(bound)}`,
 
-  'why tops': ({ days, washes, stretch }: { days: number; washes: number; stretch: number }, f) =>
-    `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash day' : f.plural(washes, { one: '# wash day', other: '# wash days' })}: at most ${f.count(stretch)} days on what is clean.`,
+  'why tops': ({ days, washes, stretch, under }: { days: number; washes: number; stretch: number; under: number }, f) =>
+    `${f.plural(days, { one: '# day', other: '# days' })}, ${washes === 0 ? 'no wash day' : f.plural(washes, { one: '# wash day', other: '# wash days' })}: at most ${f.count(stretch)} days on what is clean.${under > 0 ? ' One of them goes under another in the frost.' : ''}`,
   'why bottoms': ({ tops }: { tops: number }, f) =>
     `Fewer than the ${f.count(tops)} tops: bottoms are worn more often between washes.`,
   'why dresses': ({ formal }: { formal: number }, f) =>
@@ -143,11 +143,13 @@ export const capsule = {
     known === 0
       ? 'The weather is not known yet: one short and one long.'
       : `Down to ${f.celsius(lowC)}, rain ${f.percent(rainPercent / 100)}.`,
-  'why shoes': ({ rough, formal }: { rough: number; formal: number }) =>
-    rough === 1 && formal > 0
-      ? 'One pair for rough ground, one to walk in, one to dress up.'
-      : 'One flat pair to walk in, one dressier.',
-  'why legwear': () => 'Under trousers or in boots; one pair dries while the other is worn.',
+  'why shoes': ({ rough, snow, formal }: { rough: number; snow: number; formal: number }) =>
+    snow === 1
+      ? 'One pair for snow and ice, one to walk in, one dressier.'
+      : rough === 1 && formal > 0
+        ? 'One pair for rough ground, one to walk in, one to dress up.'
+        : 'One flat pair to walk in, one dressier.',
+  'why legwear': () => 'Thermal leggings under trousers, socks in boots; one pair dries while the other is worn.',
   'why warm things': ({ lowC, known, snow }: { lowC: number; known: number; snow: number }, f) =>
     known === 1 ? `Down to ${f.celsius(lowC)}${snow === 1 ? ', and snow' : ''}.` : 'There is snow on this trip.',
   'why bag': () => 'One for the day.',

@@ -124,7 +124,7 @@ export const capsule = {
   },
 
   'why tops': (v, f) =>
-    `${f.plural(v.days, { one: '# Tag', other: '# Tage' })}, ${v.washes === 0 ? 'kein Waschtag' : f.plural(v.washes, { one: '# Waschtag', other: '# Waschtage' })}: höchstens ${f.plural(v.stretch, { one: '# Tag', other: '# Tage' })} mit dem, was sauber ist.`,
+    `${f.plural(v.days, { one: '# Tag', other: '# Tage' })}, ${v.washes === 0 ? 'kein Waschtag' : f.plural(v.washes, { one: '# Waschtag', other: '# Waschtage' })}: höchstens ${f.plural(v.stretch, { one: '# Tag', other: '# Tage' })} mit dem, was sauber ist.${v.under > 0 ? ' Eins davon kommt bei Frost unter ein anderes.' : ''}`,
   'why bottoms': (v, f) =>
     `Weniger als die ${f.count(v.tops)} Oberteile: Unterteile trägt man öfter zwischen zwei Wäschen.`,
   'why dresses': (v, f) =>
@@ -143,10 +143,13 @@ export const capsule = {
       ? 'Das Wetter ist noch nicht bekannt: eine kurze und eine lange.'
       : `Bis hinunter auf ${f.celsius(v.lowC)}, Regen ${f.percent(v.rainPercent / 100)}.`,
   'why shoes': (v) =>
-    v.rough === 1 && v.formal > 0
-      ? 'Ein Paar für unebenen Boden, eins zum Gehen, eins für festliche Anlässe.'
-      : 'Ein flaches Paar zum Gehen, ein festlicheres.',
-  'why legwear': () => 'Unter der Hose oder in den Stiefeln; ein Paar trocknet, während das andere getragen wird.',
+    v.snow === 1
+      ? 'Ein Paar für Schnee und Eis, eins zum Gehen, ein festlicheres.'
+      : v.rough === 1 && v.formal > 0
+        ? 'Ein Paar für unebenen Boden, eins zum Gehen, eins für festliche Anlässe.'
+        : 'Ein flaches Paar zum Gehen, ein festlicheres.',
+  'why legwear': () =>
+    'Thermoleggings unter der Hose, Socken in den Stiefeln; ein Paar trocknet, während das andere getragen wird.',
   'why warm things': (v, f) =>
     v.known === 1 ? `Bis ${f.celsius(v.lowC)}${v.snow === 1 ? ', dazu Schnee' : ''}.` : 'Auf der Reise liegt Schnee.',
   'why bag': () => 'Eine für den Tag.',
