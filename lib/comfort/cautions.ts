@@ -101,7 +101,7 @@ export const cautionsOfDay = (
 ): { readonly day: readonly Phrase[]; readonly occasions: readonly (readonly Phrase[])[] } => {
   const occasions = told.map(ofOccasion);
   const isShared = (caution: Phrase): boolean =>
-    caution.key === 'dark all day' ||
+    caution.key === 'dark mark' ||
     occasions.filter((cautions) => cautions.some((other) => kindOf(other) === kindOf(caution))).length > 1;
   return {
     day: strongestCautions(occasions.flat().filter(isShared)),

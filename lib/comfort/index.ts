@@ -56,4 +56,4 @@ export {
   uvBand,
   uvIndex,
 } from './sun.ts';
-export { cautionsOfTrip, isOfTheSun, ofOccasion } from './trip-cautions.ts';
+export { cautionsOfTrip, isMark, isOfTheSun, isOfTheTrip, ofOccasion } from './trip-cautions.ts';

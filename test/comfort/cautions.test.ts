@@ -33,7 +33,8 @@ describe('the cautions of a day', () => {
       [wet],
     ]);
     expect(day).toEqual([heat(33)]);
-    expect(occasions).toEqual([[], [sun(5, 'moderate'), bare('forearms')], [bare('calves')], [wet]]);
+    const mark = phrase('comfort', 'wet mark', {});
+    expect(occasions).toEqual([[], [sun(5, 'moderate'), bare('forearms')], [bare('calves')], [mark]]);
   });
 });
 
@@ -74,12 +75,36 @@ describe('the sun of a trip', () => {
 
   it('tells the dark of the whole day, though it has one occasion', () => {
     const dark = phrase('comfort', 'dark all day', {});
-    expect(cautionsOfDay([[dark, cold(-2)]])).toEqual({ day: [dark], occasions: [[cold(-2)]] });
+    expect(cautionsOfDay([[dark, cold(-2)]])).toEqual({
+      day: [phrase('comfort', 'dark mark', {})],
+      occasions: [[cold(-2)]],
+    });
   });
 
   it('leaves a day its index and what is bare, and no more', () => {
     const { occasions } = cautionsOfDay([[sun(8, 'very high'), hat, bare('calves')]]);
     expect(occasions).toEqual([[sun(8, 'very high'), bare('calves')]]);
+  });
+
+  it('is told with the dark and the wet ground, each once with its days, though the sun is not worth a word', () => {
+    const dark = phrase('comfort', 'dark all day', {});
+    const wet = phrase('comfort', 'wet ground', {});
+    const winter = [
+      day('2027-01-09', [dark, wet], [dark]),
+      day('2027-01-10', [dark, cold(-9)]),
+      day('2027-01-13', [wet]),
+    ];
+    const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
+    const said = cautionsOfTrip(winter).map((caution) => say(english, formats, caution));
+    expect(said).toHaveLength(2);
+    expect(said[0]).toMatch(/^On 9\s?–\s?10 Jan the sun does not rise: .*carry a light/u);
+    expect(said[1]).toMatch(/^On 9 Jan and 13 Jan the ground may be wet and slippery: /u);
+    const marks = winter.flatMap(({ occasions }) => {
+      const told = cautionsOfDay(occasions.map(({ cautions }) => cautions));
+      return [...told.day, ...told.occasions.flat()].map((caution) => say(english, formats, caution));
+    });
+    expect(marks.filter((mark) => mark.includes('grip') || mark.includes('carry a light'))).toEqual([]);
+    expect(marks).toEqual(expect.arrayContaining(['No sunrise.', 'Wet ground.']));
   });
 
   it('is not told of a trip without', () => {

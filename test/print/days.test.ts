@@ -113,6 +113,19 @@ describe('the day plan', () => {
     expect(text).toContain('Cautions as on 3 Oct.');
   });
 
+  it('says what returns on many days once with its days, and marks them shortly', async () => {
+    const dark = phrase('comfort', 'dark all day', {});
+    const days = guide.plan.days.map((day) => ({
+      ...day,
+      occasions: day.occasions.map((planned, at) => ({ ...planned, cautions: at === 0 ? [dark] : [] })),
+    }));
+    const busy = days.filter(({ occasions }) => occasions.length > 0).length;
+    const text = await textOf(dayPlanPdf({ ...guide, plan: { ...guide.plan, days } }, SOURCES));
+    expect(text.split('the sun does not rise')).toHaveLength(2);
+    expect(text.split('No sunrise.')).toHaveLength(busy);
+    expect(text).not.toContain('Cautions as on');
+  });
+
   it('leaves no page with a stray day: the last is at least half as full as the first', async () => {
     for (const paper of ['A4', 'Letter'] as const) {
       const { pages } = await readPdf(bytesOf(await dayPlanPdf(guide, SOURCES, { paper })));

@@ -1,4 +1,4 @@
-import { cautionsOfTrip, ofOccasion, strongestCautions } from '../../comfort/index.ts';
+import { cautionsOfTrip, isMark, ofOccasion, strongestCautions } from '../../comfort/index.ts';
 import type { Job } from '../job.ts';
 import type { Size } from '../paper.ts';
 import { type Block, drawn, row, type SharedTag, tagged } from '../set/block.ts';
@@ -38,7 +38,7 @@ export const cautionsPart = (job: Job, size: Size): readonly BookPage[] => {
   // what one look leaves bare, and the index of a day, is said beside the day
   const ofTheTrip = guide.plan.days
     .flatMap(({ occasions }) => occasions.flatMap(({ cautions }) => ofOccasion(cautions)))
-    .filter(({ values }) => values.parts === undefined && values.index === undefined);
+    .filter((caution) => !isMark(caution) && caution.values.parts === undefined && caution.values.index === undefined);
   const said = [
     ...guide.brief.cautions,
     ...[...cautionsOfTrip(guide.plan.days), ...strongestCautions(ofTheTrip)].map(job.sayPhrase),

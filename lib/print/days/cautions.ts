@@ -1,4 +1,4 @@
-import { cautionsOfTrip, isOfTheSun, ofOccasion } from '../../comfort/index.ts';
+import { cautionsOfTrip, isMark, isOfTheSun, isOfTheTrip, ofOccasion } from '../../comfort/index.ts';
 import type { PlannedDay, PlannedOccasion } from '../../model/index.ts';
 import type { Phrase } from '../../words/index.ts';
 import type { Job } from '../job.ts';
@@ -13,19 +13,21 @@ export interface Cautions {
   readonly before: readonly string[];
 }
 
-/** What is said under an occasion: its own cautions, and under the first that the sun matters to those of the trip. */
+/** What is said under an occasion: its own cautions, and those of the trip under the first that one of them is about. */
 const saidUnder = ({ guide: { plan } }: Job, planned: PlannedOccasion): readonly Phrase[] => {
   // the index of a day stands beside its weather
   const own = ofOccasion(planned.cautions).filter((caution) => !isOfTheSun(caution));
-  const first = plan.days.flatMap(({ occasions }) => occasions).find(({ cautions }) => cautions.some(isOfTheSun));
-  return first === planned ? [...cautionsOfTrip(plan.days), ...own] : own;
+  const first = plan.days.flatMap(({ occasions }) => occasions).find(({ cautions }) => cautions.some(isOfTheTrip));
+  // its first day has them in full
+  return first === planned ? [...cautionsOfTrip(plan.days), ...own.filter((caution) => !isMark(caution))] : own;
 };
 
 /** Cautions of an occasion; those said in full on an earlier day are pointed to, since the sheet is read as a whole. */
 export const cautionsOf = (job: Job, day: PlannedDay, planned: PlannedOccasion): Cautions => {
   const said = new Map<string, string>();
   for (const { date, occasions } of job.guide.plan.days.filter((earlier) => earlier.date < day.date)) {
-    for (const caution of occasions.flatMap((earlier) => saidUnder(job, earlier)).map(job.sayPhrase)) {
+    const pointedTo = occasions.flatMap((earlier) => saidUnder(job, earlier)).filter((caution) => !isMark(caution));
+    for (const caution of pointedTo.map(job.sayPhrase)) {
       if (!said.has(caution)) said.set(caution, date);
     }
   }

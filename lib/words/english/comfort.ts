@@ -9,13 +9,15 @@ interface Span {
 }
 
 /** Index at its highest, and first and last days of the stretches of sun, side by side. */
-interface SunnyDays {
+interface SunnyDays extends Stretches {
   readonly index: number;
   readonly band: string;
+}
+interface Stretches {
   readonly firstDays: readonly string[];
   readonly lastDays: readonly string[];
 }
-const daysIn = ({ firstDays, lastDays }: SunnyDays, f: Formats): string => f.list(f.dateStretches(firstDays, lastDays));
+const daysIn = ({ firstDays, lastDays }: Stretches, f: Formats): string => f.list(f.dateStretches(firstDays, lastDays));
 
 /** Bands from which the global index asks for extra protection. */
 const asksExtra = ({ band }: { readonly band: string }): boolean => band === 'very high' || band === 'extreme';
@@ -67,10 +69,19 @@ export const comfort = {
     `The air is at ${f.celsius(v.low)}, and open water will be cold: it takes the breath at once and the strength within minutes. Swim only where lifeguards or people who know the water say you may, never alone; go in slowly, stay in briefly, then dry off and dress warmly at once. With a heart or circulation condition, or in doubt, ask a doctor first.`,
   'dark all day': () =>
     'The sun does not rise: it is dusk at best all day, so wear something light or reflective, carry a light, and mind ice you cannot see.',
+  'dark on the trip': (v: Stretches, f: Formats) =>
+    `On ${daysIn(v, f)} the sun does not rise: it is dusk at best all day, so wear something light or reflective, carry a light, and mind ice you cannot see.`,
+  'dark mark': () => 'No sunrise.',
   'heat caution': (v: { high: number }, f: Formats) =>
     `It may reach ${f.celsius(v.high)}. Drink water, keep to the shade, rest in the hottest hours and follow local heat warnings; with a medical condition, ask a doctor first.`,
   'wet ground': () => 'The ground may be wet and slippery: wear soles that grip and take your time.',
+  'wet on the trip': (v: Stretches, f: Formats) =>
+    `On ${daysIn(v, f)} the ground may be wet and slippery: wear soles that grip and take your time.`,
+  'wet mark': () => 'Wet ground.',
   'wet and uneven': () =>
     'Wet, uneven ground: wear shoes that grip, turn back in bad weather and follow local mountain and path warnings.',
+  'wet and uneven on the trip': (v: Stretches, f: Formats) =>
+    `On ${daysIn(v, f)} wet, uneven ground: wear shoes that grip, turn back in bad weather and follow local mountain and path warnings.`,
+  'wet and uneven mark': () => 'Wet, uneven ground.',
   'heels on bad ground': () => 'These heels are not safe on such ground: carry them and change when you are there.',
 } satisfies Record<string, (values: never, formats: Formats) => string>;

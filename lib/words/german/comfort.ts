@@ -60,11 +60,20 @@ export const comfort = {
     `Die Luft hat ${f.celsius(v.low)}, und offenes Wasser ist dann kalt: es nimmt sofort den Atem und binnen Minuten die Kraft. Nur baden, wo Rettungsschwimmer oder Ortskundige es erlauben, nie allein; langsam hineingehen, kurz bleiben, gleich abtrocknen und warm anziehen. Bei Herz- oder Kreislauferkrankungen oder im Zweifel vorher ärztlichen Rat einholen.`,
   'dark all day': () =>
     'Die Sonne geht nicht auf: es dämmert höchstens. Etwas Helles oder Reflektierendes tragen, ein Licht mitnehmen und auf Eis achten, das man nicht sieht.',
+  'dark on the trip': (v, f) =>
+    `Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} geht die Sonne nicht auf: es dämmert höchstens. Etwas Helles oder Reflektierendes tragen, ein Licht mitnehmen und auf Eis achten, das man nicht sieht.`,
+  'dark mark': () => 'Kein Sonnenaufgang.',
   'heat caution': (v, f) =>
     `Es kann bis ${f.celsius(v.high)} heiß werden. Wasser trinken, im Schatten bleiben, in den heißesten Stunden ausruhen und örtliche Hitzewarnungen beachten; bei Erkrankungen vorher ärztlichen Rat einholen.`,
   'wet ground': () => 'Der Boden kann nass und rutschig sein: griffige Sohlen tragen und sich Zeit lassen.',
+  'wet on the trip': (v, f) =>
+    `Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} kann der Boden nass und rutschig sein: griffige Sohlen tragen und sich Zeit lassen.`,
+  'wet mark': () => 'Nasser Boden.',
   'wet and uneven': () =>
     'Nasser, unebener Boden: griffige Schuhe tragen, bei schlechtem Wetter umkehren und örtliche Berg- und Wegewarnungen beachten.',
+  'wet and uneven on the trip': (v, f) =>
+    `Am ${f.list(f.dateStretches(v.firstDays, v.lastDays))} nasser, unebener Boden: griffige Schuhe tragen, bei schlechtem Wetter umkehren und örtliche Berg- und Wegewarnungen beachten.`,
+  'wet and uneven mark': () => 'Nasser, unebener Boden.',
   'heels on bad ground': () =>
     'Diese Absätze sind auf solchem Boden nicht sicher: in der Tasche tragen und erst am Ziel wechseln.',
 } satisfies Translation<typeof english.comfort>;
