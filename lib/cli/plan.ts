@@ -1,6 +1,6 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../comfort/index.ts';
 import { briefFor, wardrobeOn } from '../content/index.ts';
-import { freeDay, planGuide } from '../guide/index.ts';
+import { freeDay, inPlaceOfLook, planGuide } from '../guide/index.ts';
 import type { PlannedDay, PlannedOccasion } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
@@ -29,7 +29,7 @@ const occasionLines = (
   const stays = change === 'goes on' || change === 'layers only';
   const said = [
     ...(look === undefined
-      ? [voice.say(phrase('plan', 'no look', {}))]
+      ? inPlaceOfLook(planned.plan, id, nameIn(planned)).map(voice.say)
       : [look.worn.map(({ piece }) => nameIn(planned)(piece)).join(', ')]),
     ...(stays ? [voice.say(phrase('plan', `change ${change}`, {}))] : []),
     ...[...reasons, ...cautions].map(voice.say),

@@ -9,7 +9,7 @@ export {
   planGuide,
   rulesFor,
 } from './build.ts';
-export { freeDay, placeOfDay } from './day-words.ts';
+export { freeDay, inPlaceOfLook, placeOfDay } from './day-words.ts';
 export {
   areMoods,
   companionsOf,

@@ -1,7 +1,8 @@
-import type { Brief, Capsule, Finding, Piece, Plan, PlanMend } from '../model/index.ts';
+import type { Brief, Capsule, Finding, Look, Piece, Plan, PlanMend } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { finding } from './finding.ts';
 import { type Moment, momentsOf } from './moments.ts';
+import { nearestInWords } from './nearest.ts';
 
 /** What is said where nothing that was tried mends it: of the cold what to do about it, since no other piece would. */
 const unmended = (moment: Moment | undefined, lacks: readonly Phrase[], isUntried: boolean): Phrase => {
@@ -24,6 +25,18 @@ const besides = (
     ? [unmended(moment, lacks, false)].filter(({ key }) => key !== 'no mend found')
     : [];
 
+/** That the real figure of the warmest piece of a look that is not warm enough may help, where it is only estimated. */
+const realFigure = (
+  nearest: Look | undefined,
+  lacks: readonly Phrase[],
+  pieces: readonly Piece[],
+): readonly Phrase[] => {
+  if (!lacks.some(({ key }) => key === 'lacks warmth')) return [];
+  const worn = pieces.filter(({ id }) => nearest?.worn.some(({ piece }) => piece === id) === true);
+  const [warmest] = worn.toSorted((a, b) => b.clo.value - a.clo.value);
+  return warmest?.clo.basis === 'estimated' ? [phrase('plan', 'real clo may help', { piece: warmest.name })] : [];
+};
+
 /** What the plan could not do, one finding an occasion, with the first mend. */
 export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[]): readonly Finding[] => {
   const names = new Map(pieces.map(({ id, name }) => [id, name]));
@@ -33,10 +46,11 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
     const about = moment === undefined ? [] : [moment.occasion];
     const said = { occasion: moment?.occasion.what ?? id, on: moment?.occasion.on ?? brief.from };
     const low = moment?.air?.lowC ?? 0;
-    const [mend = unmended(moment, lacks, untried), ...others] = [
+    const [mend = unmended(moment, lacks, untried), ...more] = [
       ...mends.map(({ what }) => what),
       ...besides(moment, lacks, mends),
     ];
+    const others = [...more, ...realFigure(nearest, lacks, pieces)];
     const unserved: Finding = {
       ...(moment?.beyondClothes === undefined
         ? finding('error', 'unserved-occasion', phrase('plan', 'unserved', said), mend, brief, about)
@@ -50,13 +64,7 @@ export const findingsOfPlan = (plan: Plan, brief: Brief, pieces: readonly Piece[
             brief,
             about,
           )),
-      reason:
-        nearest === undefined
-          ? phrase('plan', 'what is lacking', { lacks })
-          : phrase('plan', 'nearest lacks', {
-              look: nearest.worn.map(({ piece }) => names.get(piece) ?? piece),
-              lacks,
-            }),
+      reason: nearestInWords({ ...(nearest === undefined ? {} : { nearest }), lacks }, (id) => names.get(id) ?? id),
       ...(others.length === 0 ? {} : { orElse: others }),
     };
     return [unserved];

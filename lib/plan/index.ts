@@ -12,6 +12,7 @@ export { findingsOfFinish, withSocks } from './finish.ts';
 export type { LookRestriction, LookSource, RankedLook } from './look-source.ts';
 export type { WardrobeBehind } from './mend-ways.ts';
 export { type Moment, momentsOf } from './moments.ts';
+export { nearestInWords } from './nearest.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';
 export { findingsOfRepeats } from './repeats.ts';

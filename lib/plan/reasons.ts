@@ -69,6 +69,9 @@ const onTheWay = ({ moment, look, carried, pieces }: ReasonsQuestion): readonly 
   return carried.length > 0 ? [phrase('plan', 'take along', { layers: namesOf(carried, pieces) })] : [];
 };
 
+/** How dressy a coat is beside the rest is the stylist's to weigh, and no reason to wear it. */
+const WEIGHED: ReadonlySet<string> = new Set(['plainer on the way', 'dressier on the way']);
+
 /** Why an occasion has the look it has: by whom it was chosen, its warmth, its needs, the bag, a change, and its colours. */
 export const reasonsFor = (question: ReasonsQuestion): readonly Phrase[] => {
   const { moment, candidate, look, pieces } = question;
@@ -84,6 +87,11 @@ export const reasonsFor = (question: ReasonsQuestion): readonly Phrase[] => {
     ...onTheWay(question),
     ...(candidate.fixed
       ? []
-      : [...forTheFrost(question), ...forTheBags(question), ...forAChange(question), ...candidate.reasons()]),
+      : [
+          ...forTheFrost(question),
+          ...forTheBags(question),
+          ...forAChange(question),
+          ...candidate.reasons().filter(({ key }) => !WEIGHED.has(key)),
+        ]),
   ];
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createWardrobeEngine, dressSpanOf } from '../../lib/outfit/index.ts';
+import { createFormats, english, say } from '../../lib/words/index.ts';
 import { pieceOf } from './wardrobe.ts';
 
 /** What is taken off at the door is not judged by the host. Common practice, no source. */
@@ -30,6 +31,14 @@ describe('what is left at the door', () => {
     const softly = (...ids: string[]): readonly string[] =>
       engine.explain(ids).reasons.flatMap(({ rule, severity }) => (severity === 'lowers the score' ? [rule] : []));
     expect(softly(...suit, 'parka')).toContain('on-the-way');
+    // once, however many pieces it is plainer than, and as what it is: no fault
+    expect(softly(...suit, 'parka').filter((rule) => rule === 'on-the-way')).toHaveLength(1);
+    const [told] = engine.explain([...suit, 'parka']).reasons.filter(({ rule }) => rule === 'on-the-way');
+    expect(told?.pieces.toSorted()).toEqual([...suit, 'parka'].toSorted());
+    expect(
+      told &&
+        say(english, createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' }), told.message),
+    ).toBe('Parka is plainer than what is worn with it: fine on the way, since it comes off at the door.');
     expect(softly(...suit, 'coat')).not.toContain('on-the-way');
   });
 });

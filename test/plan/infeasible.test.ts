@@ -58,7 +58,9 @@ describe('trips that cannot be as they are written, from file to message', () =>
     expect(codes).toEqual([1, 1]);
     expect(check).toContain(`error [too-cold-for-clothes] “Ice walk” may be as cold as`);
     expect(check).toContain('no travel look serves');
-    expect(check).toContain('Move it indoors, or hire cold-weather clothing there');
+    expect(check).toContain('make it short, with breaks indoors, in cold-weather clothing hired there');
+    // what is out of doors for its own sake is not moved indoors
+    expect(check).not.toContain('Move it indoors');
     expect(check).toContain(`(${BRIEF}:8)`);
     expect(plan).toContain('0 of 1 occasion has its look. No plan with these pieces serves more.');
     expect(plan).toMatch(/At -3\d°C no clothes in a travel bag are enough\. Stay indoors/);
@@ -85,14 +87,21 @@ describe('trips that cannot be as they are written, from file to message', () =>
       );
     const cold = await lights(-12, {});
     expect(cold).toMatch(/\[too-cold-for-clothes\] “Northern lights” may be as cold as -\d+°C: no travel look serves/);
-    expect(cold).toContain('Keep it short and keep moving, or buy or hire clothing made for such cold.');
+    expect(cold).toContain(
+      'Make it shorter, with breaks indoors, and keep moving; or buy or hire clothing made for such cold.',
+    );
     expect(cold).toMatch(/At -\d+°C no clothes in a travel bag are warm enough for standing\./);
+    // the client is told how near her clothes come, in her plan and not only among the findings
+    expect(cold).toMatch(
+      /Northern lights\n +No look serves this\.\n +The nearest is .*, but it is not warm enough for standing/,
+    );
+    expect(cold).toMatch(/The warmth of \w+ is only estimated: .* writing that as “clo” in its file may help/);
     expect(cold).not.toContain('choose another piece');
     expect(cold).not.toContain('Accept “Northern lights”');
     // where the brief could be lenient, moving about is said beside it
     const mild = await lights(2, {});
     expect(mild).toMatch(/Accept “Northern lights” \d degrees/);
-    expect(mild).toContain('No piece of the wardrobe is warm enough. Keep it short and keep moving');
+    expect(mild).toContain('No piece of the wardrobe is warm enough. Make it shorter, with breaks indoors');
     // what a stylist hires, with its insulation written down, is worn
     const hired = await lights(-12, { suit: ['parka', 'red', 'clo: 2.2'] });
     expect(hired).not.toContain('too-cold-for-clothes');

@@ -92,4 +92,26 @@ describe('why a look', () => {
     const [best] = sourceOf(bag).rank(1, { pieces: ['top'] });
     expect(keys(best?.reasons).filter((key) => key === 'neutral goes')).toHaveLength(1);
   });
+
+  it('never is how dressy a coat is beside the rest, which comes off at the door', async () => {
+    const bag = [
+      piece('shirt', 'dress shirt'),
+      piece('trousers', 'suit trousers'),
+      piece('jacket', 'suit jacket'),
+      piece('oxfords', 'oxford shoes'),
+      piece('parka', 'parka'),
+    ];
+    const engine = sourceOf(bag);
+    const dressed = ['shirt', 'trousers', 'jacket', 'oxfords', 'parka'];
+    expect(keys(engine.rank(1, { pieces: dressed })[0]?.reasons)).toContain('plainer on the way');
+    const told = brief({
+      ...trip(-4),
+      occasions: [occasion('2027-10-03', 'Concert', { dress: 'business', activity: 'sitting', at: '19:00' })],
+    });
+    const fixed = capsule({ favourites: [{ pieces: dressed }] });
+    const plan = await planTrip({ brief: told, traveller: 'Ada', capsule: fixed, pieces: bag, engine, solver });
+    const [concert] = plan.days.flatMap(({ occasions }) => occasions);
+    expect(concert?.look?.worn.map((seat) => seat.piece)).toContain('parka');
+    expect(keys(concert?.reasons)).not.toContain('plainer on the way');
+  });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { weatherSign } from '../../lib/print/days/weather.ts';
 import { dayPlanPdf, wearTablePdf } from '../../lib/print/index.ts';
+import { dayViews } from '../../lib/site/views/days.ts';
+import { siteVoice } from '../../lib/site/voice.ts';
 import { phrase } from '../../lib/words/index.ts';
 import { makeGuide, OCCASIONS, PIECES } from './guide.ts';
 import { bytesOf, elements, paintPage, readPdf } from './reader.ts';
@@ -72,31 +74,34 @@ describe('the day plan', () => {
     expect(plain(await textOf(dayPlanPdf({ ...guide, looks: unclear }, SOURCES)))).toContain(names);
   });
 
-  it('says which occasion has no look, and what is lacking', async () => {
+  it('says which occasion has no look, and how near the pieces come, in the words of the day page', async () => {
     const [day, ...others] = guide.plan.days;
     const [first, ...rest] = day?.occasions ?? [];
     if (day === undefined || first === undefined) throw new Error('no plan');
     const { look: _, ...bare } = first;
-    const text = await textOf(
-      dayPlanPdf(
-        {
-          ...guide,
-          plan: {
-            ...guide.plan,
-            days: [{ ...day, occasions: [bare, ...rest] }, ...others],
-            unserved: [
-              {
-                occasion: first.occasion,
-                lacks: [phrase('guide', 'as written', { text: 'Shoes for rain.' })],
-                mends: [],
-              },
-            ],
+    const lacking = {
+      ...guide,
+      plan: {
+        ...guide.plan,
+        days: [{ ...day, occasions: [bare, ...rest] }, ...others],
+        unserved: [
+          {
+            occasion: first.occasion,
+            ...(first.look === undefined ? {} : { nearest: first.look }),
+            lacks: [phrase('guide', 'as written', { text: 'it has no shoes for rain' })],
+            mends: [],
           },
-        },
-        SOURCES,
-      ),
-    );
-    expect(text).toContain('No look serves this one yet. Shoes for rain.');
+        ],
+      },
+    };
+    const text = (await textOf(dayPlanPdf(lacking, SOURCES))).replaceAll(/\s+/g, ' ');
+    const pictures = { looks: {}, cards: {}, pieces: {}, cloth: {} };
+    const [page] = dayViews(lacking, pictures, siteVoice(guide.studio))[0]?.occasions ?? [];
+    expect(page?.missing[0]).toBe('No look serves this.');
+    expect(page?.missing[1]).toMatch(/^The nearest is .*, but it has no shoes for rain\.$/);
+    expect(text).toContain(page?.missing.join(' '));
+    const german = dayViews(lacking, pictures, siteVoice({ ...guide.studio, language: 'de' }))[0]?.occasions[0];
+    expect(german?.missing[0]).toBe('Dafür gibt es keinen Look.');
     expect(text).toContain('1 occasion has no look yet');
   });
 

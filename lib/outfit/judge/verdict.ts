@@ -68,6 +68,17 @@ const unseatable = (pieces: readonly SeatedPiece[]): readonly Reason[] => {
   ];
 };
 
+const wordsOf = ({ rule, message }: Reason): string => JSON.stringify([rule, message]);
+
+/** What several pieces are told in the same words is told once, of all of them. */
+const toldOnce = (reasons: readonly Reason[]): readonly Reason[] =>
+  reasons
+    .filter((reason, index) => reasons.findIndex((other) => wordsOf(other) === wordsOf(reason)) === index)
+    .map((reason) => {
+      const pieces = reasons.filter((other) => wordsOf(other) === wordsOf(reason)).flatMap((other) => other.pieces);
+      return { ...reason, pieces: [...new Set(pieces)] };
+    });
+
 const hard = (reasons: readonly Reason[]): number => reasons.filter(({ severity }) => severity === 'rules out').length;
 
 /** What judging needs: the pieces, what the rules in force say of them, and what is asked for when something is. */
@@ -114,7 +125,7 @@ export const judge = <P extends SeatedPiece>(bench: Bench<P>, pieceIds: readonly
     goes: hard(best.reasons) === 0,
     complete,
     ...(complete ? { look: lookOf(best.seating.worn) } : {}),
-    reasons: best.reasons,
+    reasons: toldOnce(best.reasons),
     missing: complete ? [] : missingOf(seatings),
   };
 };

@@ -18,6 +18,16 @@ const apart = (a: Worn, b: Worn, threshold: number): Phrase | undefined => {
     : undefined;
 };
 
+/** Of two whose codes do not meet, the one that is left at the door is told of, once for all it is worn with. */
+const apartOnTheWay = (a: Worn, b: Worn, threshold: number): Phrase | undefined => {
+  if (apart(a, b, threshold) === undefined) return undefined;
+  const [plain, dressy] = a.piece.dress.high <= b.piece.dress.high ? [a.piece, b.piece] : [b.piece, a.piece];
+  const outer = isLeftAtDoor(plain) ? plain : dressy;
+  return outer === plain
+    ? phrase('outfit', 'plainer on the way', { piece: outer.name })
+    : phrase('outfit', 'dressier on the way', { piece: outer.name });
+};
+
 /**
  * Dress intervals of all pieces of a look that are worn indoors have a code in common; in one dimension that is so when
  * each two have one (Helly's theorem). `threshold` is by how many steps a piece may be plainer than the rest.
@@ -42,5 +52,6 @@ export const ON_THE_WAY: PairRule = {
   threshold: { default: 0, low: 0, high: 4, unit: phrase('outfit', 'unit steps', {}) },
   points: ORDINARY_POINTS,
   source: COMMON_PRACTICE,
-  between: (a, b, threshold) => (isLeftAtDoor(a.piece) || isLeftAtDoor(b.piece) ? apart(a, b, threshold) : undefined),
+  between: (a, b, threshold) =>
+    isLeftAtDoor(a.piece) || isLeftAtDoor(b.piece) ? apartOnTheWay(a, b, threshold) : undefined,
 };

@@ -1,4 +1,4 @@
-import { freeDay } from '../../guide/day-words.ts';
+import { freeDay, inPlaceOfLook } from '../../guide/day-words.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import { dayHeading, when } from '../days/day-block.ts';
 import type { Job } from '../job.ts';
@@ -75,7 +75,9 @@ const occasionLine = (job: Job, planned: PlannedOccasion, hangers: number): Bloc
   const numeral = inked({ ...resized(types.title, 13), style: 'title italic' }, inks.thread);
   const unnumbered =
     planned.look === undefined
-      ? job.say('no look')
+      ? inPlaceOfLook(guide.plan, planned.occasion, (id) => job.piece(id).name)
+          .map(job.sayPhrase)
+          .join(' ')
       : formats.list(job.names(planned.look.worn.map(({ piece }) => piece)));
   const words = stack(
     [

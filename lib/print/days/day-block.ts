@@ -1,4 +1,4 @@
-import { freeDay, placeOfDay } from '../../guide/day-words.ts';
+import { freeDay, inPlaceOfLook, placeOfDay } from '../../guide/day-words.ts';
 import { piecesToName } from '../../guide/piece-names.ts';
 import { takenAlong } from '../../guide/wearing.ts';
 import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
@@ -88,11 +88,10 @@ const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion, cauti
   const line = (words: string, type = types.text): Block => tagged('P', text(setter, words, type));
   const said: Block[] = [];
   if (planned.look === undefined) {
-    const unserved = guide.plan.unserved.find(({ occasion: id }) => id === occasion.id);
-    said.push(
-      line(job.say('no look'), inked(types.text, inks.thread)),
-      ...(unserved?.lacks ?? []).map((lack) => line(job.sayPhrase(lack))),
+    const [none = '', ...nearest] = inPlaceOfLook(guide.plan, occasion.id, (id) => job.piece(id).name).map(
+      job.sayPhrase,
     );
+    said.push(line(none, inked(types.text, inks.thread)), ...nearest.map((words) => line(words)));
   } else if (planned.change === 'goes on') said.push(line(job.say('goes on')));
   else if (planned.change === 'layers only') said.push(line(job.say('add or drop')));
   else said.push(...namesOf(job, planned.look).map((names) => line(names, types.key)));

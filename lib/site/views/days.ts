@@ -1,5 +1,5 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../../comfort/index.ts';
-import { freeDay, type Guide, placeOfDay, takenAlong } from '../../guide/index.ts';
+import { freeDay, type Guide, inPlaceOfLook, placeOfDay, takenAlong } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -15,7 +15,8 @@ export interface OccasionView {
   readonly change: string;
   readonly carry: string;
   readonly reasons: readonly string[];
-  readonly missing: string;
+  /** Said in the place of a look: that there is none, and how near the packed pieces come; empty where there is one. */
+  readonly missing: readonly string[];
   /** Cautions of this occasion alone. */
   readonly cautions: readonly string[];
 }
@@ -91,7 +92,7 @@ const occasionView = (
     change: change === undefined ? '' : word(change),
     carry: carried.length === 0 ? '' : word('carry', { layers: carried.map(nameOf) }),
     reasons: planned.reasons.map(say),
-    missing: planned.look === undefined ? word('no look') : '',
+    missing: planned.look === undefined ? inPlaceOfLook(guide.plan, planned.occasion, nameOf).map(say) : [],
   };
 };
 

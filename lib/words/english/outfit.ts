@@ -85,6 +85,10 @@ export const outfit = {
   'leather on leather': (v: Two) => `${v.one} and ${v.two} are both leather: one is enough.`,
   'dress apart': (v: { plain: string; dressy: string; ends: string; begins: string }) =>
     `${v.plain} (up to ${v.ends}) and ${v.dressy} (from ${v.begins}) have no dress code in common.`,
+  'plainer on the way': (v: { piece: string }) =>
+    `${v.piece} is plainer than what is worn with it: fine on the way, since it comes off at the door.`,
+  'dressier on the way': (v: { piece: string }) =>
+    `${v.piece} is dressier than what is worn with it: fine on the way, since it comes off at the door.`,
   'dress span': (v: { low: string; high: string }) =>
     v.low === v.high ? `Dress code: ${v.low} only.` : `Dress codes: ${v.low} to ${v.high}.`,
   'dress no plainer': (v: { pieces: readonly string[]; low: string }, f: Formats) =>

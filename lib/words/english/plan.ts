@@ -153,7 +153,7 @@ export const plan = {
     v.of === 0
       ? 'There is no occasion to dress for.'
       : f.plural(v.of, { one: 'The one occasion has its look.', other: 'All # occasions have their look.' }),
-  'no look': () => 'No look serves this; what is lacking and what would mend it stand below.',
+  'no look': () => 'No look serves this.',
   'nothing in reserve': () => 'Where there is nothing in reserve:',
   'plan served': (v: { served: number; of: number }, f: Formats) =>
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
@@ -197,11 +197,13 @@ export const plan = {
   'too cold for clothes': (v: { occasion: string; low: number }, f: Formats) =>
     `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves.`,
   'too cold for clothes mend': () =>
-    'Move it indoors, or hire cold-weather clothing there and go with people who know the place. Follow local warnings.',
+    'Leave it out, or make it short, with breaks indoors, in cold-weather clothing hired there and with people who know the place. Follow local warnings.',
   'too cold to keep still': (v: { occasion: string; low: number; activity: string }, f: Formats) =>
     `“${v.occasion}” may be as cold as ${f.celsius(v.low)}: no travel look serves for ${doing(v.activity)} in such cold.`,
   'too cold to keep still mend': () =>
-    'No piece of the wardrobe is warm enough. Keep it short and keep moving, or buy or hire clothing made for such cold. Follow local warnings.',
+    'No piece of the wardrobe is warm enough. Make it shorter, with breaks indoors, and keep moving; or buy or hire clothing made for such cold. Follow local warnings.',
+  'real clo may help': (v: { piece: string }) =>
+    `The warmth of ${v.piece} is only estimated: where its label or maker gives it in clo, writing that as “clo” in its file may help.`,
   'wash day outside': (v: { on: string }, f: Formats) => `The wash day ${f.date(v.on)} is outside the trip.`,
   'wash day outside mend': () => 'Correct its date.',
   'wash day too late': (v: { on: string }, f: Formats) =>

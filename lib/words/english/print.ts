@@ -127,7 +127,6 @@ export const print = {
   'on the rail': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `In words: ${f.list(pieces.map(lower))}.`,
   'add or drop': () => 'Same clothes, other layers.',
   'cautions as on': ({ date }: { date: string }) => `Cautions as on ${date}.`,
-  'no look': () => 'No look serves this one yet.',
   'wash that night': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Wash tonight: ${f.list(pieces)}.`,
   'look described': ({ pieces }: { pieces: readonly string[] }, f: Formats) =>
     `Drawing of the look: ${f.list(pieces)}.`,

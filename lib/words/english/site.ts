@@ -111,7 +111,6 @@ export const site = {
   carry: (v: { layers: string[] }, f: Formats) => `Take along: ${f.list(v.layers)}`,
   'goes on': () => 'Stay as you are',
   'layers only': () => 'Same clothes, other layers',
-  'no look': () => 'No look serves this',
   wash: () => 'Wash',
   'wash these': (v: { pieces: string[]; date: string; at: string }, f: Formats) =>
     `${f.list(v.pieces)}. Dry by ${f.weekday(v.date)}, ${f.time(v.at)}.`,

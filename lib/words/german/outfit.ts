@@ -85,6 +85,10 @@ export const outfit = {
   'leather on leather': (v) => `${v.one} und ${v.two} sind beide aus Leder: eines genügt.`,
   'dress apart': (v) =>
     `${v.plain} (bis ${dress(v.ends)}) und ${v.dressy} (ab ${dress(v.begins)}) haben keinen Dresscode gemeinsam.`,
+  'plainer on the way': (v) =>
+    `${v.piece} ist schlichter als der Rest: für den Weg in Ordnung, drinnen bleibt es an der Garderobe.`,
+  'dressier on the way': (v) =>
+    `${v.piece} ist eleganter als der Rest: für den Weg in Ordnung, drinnen bleibt es an der Garderobe.`,
   'dress span': (v) =>
     v.low === v.high ? `Dresscode: nur ${dress(v.low)}.` : `Dresscodes: ${dress(v.low)} bis ${dress(v.high)}.`,
   'dress no plainer': (v, f) => `Nicht schlichter als ${dress(v.low)}: ${f.list(v.pieces)}.`,

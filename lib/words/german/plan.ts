@@ -128,7 +128,7 @@ export const plan = {
     v.of === 0
       ? 'Es gibt keinen Anlass, für den etwas anzuziehen ist.'
       : f.plural(v.of, { one: 'Der eine Anlass hat seinen Look.', other: 'Alle # Anlässe haben ihren Look.' }),
-  'no look': () => 'Dafür gibt es keinen Look; was fehlt und was hilft, steht unten.',
+  'no look': () => 'Dafür gibt es keinen Look.',
   'nothing in reserve': () => 'Wo nichts in Reserve ist:',
   'plan served': (v, f) =>
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
@@ -172,11 +172,13 @@ export const plan = {
   'too cold for clothes': (v, f) =>
     `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: dafür reicht kein Reiselook.`,
   'too cold for clothes mend': () =>
-    'Nach drinnen verlegen, oder vor Ort Kälteschutzkleidung leihen und mit Ortskundigen gehen. Örtliche Warnungen beachten.',
+    'Weglassen, oder nur kurz, mit Pausen drinnen, in dort geliehener Kälteschutzkleidung und mit Ortskundigen. Örtliche Warnungen beachten.',
   'too cold to keep still': (v, f) =>
     `Bei ${quoted(v.occasion)} kann es bis ${f.celsius(v.low)} kalt werden: beim ${doing(v.activity)} reicht dafür kein Reiselook.`,
   'too cold to keep still mend': () =>
-    'Kein Teil des Kleiderschranks ist warm genug. Kurz halten und in Bewegung bleiben, oder Kleidung für solche Kälte kaufen oder leihen. Örtliche Warnungen beachten.',
+    'Kein Teil des Kleiderschranks ist warm genug. Kürzer, mit Pausen drinnen, und in Bewegung bleiben; oder Kleidung für solche Kälte kaufen oder leihen. Örtliche Warnungen beachten.',
+  'real clo may help': (v) =>
+    `Die Wärme von ${v.piece} ist nur geschätzt: Steht sie auf dem Etikett oder beim Hersteller in clo, kann es helfen, sie in der Datei unter „clo“ einzutragen.`,
   'wash day outside': (v, f) => `Der Waschtag am ${f.date(v.on)} liegt außerhalb der Reise.`,
   'wash day outside mend': () => 'Das Datum berichtigen.',
   'wash day too late': (v, f) => `Nach dem Waschtag am ${f.date(v.on)} wird nichts mehr getragen: er hilft nicht.`,

@@ -114,7 +114,6 @@ export const print = {
   'on the rail': (v, f) => `In Worten: ${f.list(v.pieces)}.`,
   'add or drop': () => 'Dieselben Sachen, andere Schichten.',
   'cautions as on': (v) => `Hinweise wie am ${v.date.replace(/\.$/u, '')}.`,
-  'no look': () => 'Dafür gibt es noch keinen Look.',
   'wash that night': (v, f) => `Heute Abend waschen: ${f.list(v.pieces)}.`,
   'look described': (v, f) => `Zeichnung des Looks: ${f.list(v.pieces)}.`,
   'indoors at': (v, f) => `drinnen, ${f.celsius(v.airC)}`,

@@ -86,7 +86,6 @@ export const site = {
   carry: (v, f) => `Mitnehmen: ${f.list(v.layers)}`,
   'goes on': () => 'So bleiben',
   'layers only': () => 'Dieselben Sachen, andere Schichten',
-  'no look': () => 'Dafür gibt es keinen Look',
   wash: () => 'Waschen',
   'wash these': (v, f) => `${f.list(v.pieces)}. Trocken bis ${f.weekday(v.date)}, ${f.time(v.at)} Uhr.`,
   'packing title': () => 'Packliste',

@@ -13,7 +13,11 @@ export interface Told {
 }
 
 const saidOf = ({ reasons }: Verdict, severity: 'rules out' | 'lowers the score', say: (said: Phrase) => string) =>
-  reasons.filter((reason) => reason.severity === severity).map(({ message }) => say(message));
+  reasons
+    // how dressy a coat is beside the rest is the stylist's to weigh
+    .filter(({ rule }) => rule !== 'on-the-way')
+    .filter((reason) => reason.severity === severity)
+    .map(({ message }) => say(message));
 
 /** Puts a verdict into sentences; a piece that the client's brief refuses speaks against it as well. */
 export const told = (
