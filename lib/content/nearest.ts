@@ -48,13 +48,25 @@ export const kindInstead = (word: string): string => {
 export const fabricInstead = (word: string): string =>
   writeInstead(word, FABRIC_WORDS, 'name the nearest fibre or cloth; "wayfold words fabrics" lists them all');
 
-/** What to write instead of a word that is not valid: the nearest words, or all of them when they are few. */
+/** As many words as a line can name. */
+const FEW = 20;
+
+/**
+ * What to write instead of a word that is not valid: the nearest words, or all of them when they are few and none is a mere
+ * slip of the pen away.
+ */
 export const writeInstead = (
   word: string,
   valid: readonly string[],
   see = '"wayfold words" lists them all',
 ): string => {
   const near = nearestWords(word, valid);
-  if (near.length > 0) return `write ${quoted(near)}`;
-  return valid.length <= 20 ? `write ${quoted(valid)}` : see;
+  const [best] = near;
+  if (best === undefined) return valid.length <= FEW ? `write ${quoted(valid)}` : see;
+  const typed = word.trim().toLowerCase();
+  const isSlip = joined(best).includes(joined(typed)) || slips(typed, best.toLowerCase()) <= 1;
+  const others = valid.filter((each) => !near.includes(each));
+  return isSlip || valid.length > FEW || others.length === 0
+    ? `write ${quoted(near)}`
+    : `write ${quoted(near)}; there is also ${quoted(others)}`;
 };
