@@ -1,6 +1,6 @@
-import type { Measure, Plan } from '../model/index.ts';
+import type { Measure } from '../model/index.ts';
 import type { WardrobeEngine } from '../outfit/index.ts';
-import { fixedFor, momentsOf } from '../plan/index.ts';
+import { fixedFor, momentsOf, usedIn } from '../plan/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import { roomOf } from './assign.ts';
 import { type Front, type FrontPoint, looksAgainstGrams } from './front.ts';
@@ -104,10 +104,6 @@ export const leavingOut = ({ fits, leaveOut, lighter }: BagReport): { lead: Phra
   return { lead: phrase('bag', 'order planned again', { unserved: planned.length }), steps };
 };
 
-/** Pieces that some occasion of the plan wears. */
-const wornIn = ({ wears }: Plan): ReadonlySet<string> =>
-  new Set(Object.keys(wears).filter((id) => (wears[id] ?? 0) > 0));
-
 /** Whose look is lost in a plan made again without the pieces to leave out, beyond what the first could not dress. */
 const plannedWithout = async (
   { brief, capsule, plan, planAgain }: PackQuestion,
@@ -163,7 +159,7 @@ export const bagReport = async (
     })),
     worth: worthOf(pieces, engine, unserved),
     leaveOut: { ...leaveOut, ...(planned === undefined ? {} : { planned }) },
-    lighter: leaveOutForLightness(inBags, engine, unserved, wornIn(plan), LIGHTER_STEPS),
+    lighter: leaveOutForLightness(inBags, engine, unserved, usedIn(plan), LIGHTER_STEPS),
     front: { ...front, points: front.points.map((point) => ({ ...point, unserved: unserved(point.without) })) },
     transit: transitSavings(brief, plan.traveller, packed.journeys, pieces, engine),
   };

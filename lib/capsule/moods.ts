@@ -2,6 +2,7 @@ import { sumOf } from '../bag/index.ts';
 import { type PaletteReport, paletteReport } from '../colour/index.ts';
 import type { Capsule, HouseRuleSettings, LookCounts, Measure, PackingListPlan, Piece, Plan } from '../model/index.ts';
 import { createWardrobeEngine, type RankedLook } from '../outfit/index.ts';
+import { usedIn } from '../plan/index.ts';
 import { CORE_SLOTS } from '../vocabulary/index.ts';
 import { checkList, type LineCheck } from './list-check.ts';
 
@@ -23,7 +24,7 @@ export interface PlanQuality {
   readonly changes: number;
   /** Different looks worn. */
   readonly looks: number;
-  /** Piece ids that the plan never wears. */
+  /** Piece ids that the plan has no use for. */
   readonly unworn: readonly string[];
 }
 
@@ -52,13 +53,14 @@ export interface MoodComparison {
 
 export const planQuality = ({ plan, pieces }: Pick<Mood, 'plan' | 'pieces'>): PlanQuality => {
   const occasions = plan.days.flatMap((day) => day.occasions);
+  const used = usedIn(plan);
   return {
     served: plan.served,
     of: plan.of,
     proven: plan.proven,
     changes: occasions.filter(({ change }) => change === 'changes clothes').length,
     looks: new Set(occasions.flatMap(({ look }) => look?.id ?? [])).size,
-    unworn: pieces.map(({ id }) => id).filter((id) => (plan.wears[id] ?? 0) === 0),
+    unworn: pieces.map(({ id }) => id).filter((id) => !used.has(id)),
   };
 };
 

@@ -142,6 +142,11 @@ export const plan = {
     `If it rains on ${f.date(v.date)}, ${noLookLeft(v, f)}.`,
   'rain on a dry day mend': () => 'Pack something for rain that goes with it, or know what to do indoors that day.',
 
+  'never worn': (v: { pieces: readonly string[]; of: number }, f: Formats) =>
+    `${f.count(v.pieces.length)} of ${f.plural(v.of, { one: '# packed piece', other: '# packed pieces' })} ${v.pieces.length === 1 ? 'is' : 'are'} never worn in the plan: ${f.list(few(v.pieces))}.`,
+  'never worn mend': () =>
+    'The wear table shows all of them: leave at home what is not meant as a reserve, or fix a look that wears it.',
+
   'no socks': (v: { occasions: readonly string[] }, f: Formats) =>
     `No socks are packed for the laced shoes worn to ${f.list(few(v.occasions))}.`,
   'no socks mend': () => 'Add dress socks to the capsule, or socks to the stock of sundries.',

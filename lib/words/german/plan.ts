@@ -119,6 +119,11 @@ export const plan = {
   'rain on a dry day mend': () =>
     'Etwas für Regen einpacken, das dazu passt, oder für den Tag etwas unter Dach vorsehen.',
 
+  'never worn': (v, f) =>
+    `${f.count(v.pieces.length)} von ${f.plural(v.of, { one: '# gepackten Teil', other: '# gepackten Teilen' })} ${v.pieces.length === 1 ? 'wird' : 'werden'} nach Plan nie getragen: ${f.list(few(v.pieces))}.`,
+  'never worn mend': () =>
+    'Die Tragetabelle zeigt sie alle: Was keine Reserve sein soll, zu Hause lassen, oder einen Look damit festlegen.',
+
   'no socks': (v, f) => `Zu den Schnürschuhen für ${f.list(few(v.occasions))} sind keine Socken eingepackt.`,
   'no socks mend': () => 'Feine Socken in die Capsule nehmen oder Socken in den Vorrat schreiben.',
   'no belt': (v, f) => `Zur Hose mit Schlaufen für ${f.list(few(v.occasions))} ist kein Gürtel eingepackt.`,
