@@ -131,6 +131,9 @@ const spoiltPieces = async (spare: Spare): Promise<readonly WeakPoint[]> => {
   return points;
 };
 
+/** On a day no warmer than this what falls is snow, which asks for no rainwear; °C. Own choice. */
+const SNOW_C = 0;
+
 /** Rain on each day that was planned dry. */
 const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
   const { brief, problem, assignment, source } = spare;
@@ -142,6 +145,7 @@ const wetDays = async (spare: Spare): Promise<readonly WeakPoint[]> => {
       const { occasion, restriction } = moment;
       if (moment.day !== day || occasion.setting.where === 'indoors' || moment.swims) return;
       if (occasion.needs.includes('rain') || assignment[index] === undefined) return;
+      if (moment.weather !== undefined && moment.weather.highC <= SNOW_C) return;
       const needs = [...occasion.needs, 'rain' as const];
       const wet: Moment = { ...moment, occasion: { ...occasion, needs }, restriction: { ...restriction, needs } };
       moments[index] = wet;
