@@ -1,3 +1,4 @@
+import { foldedByPiece } from '../colour/index.ts';
 import { buildGuides, findingsOfLetters } from '../guide/index.ts';
 import type { Finding, Piece } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
@@ -57,7 +58,7 @@ export const checkVerb: Verb = {
     }
     for (const { id, findings } of guides) {
       world.out(`${id}: ${findings.length === 0 ? 'nothing to say' : ''}`.trimEnd());
-      for (const line of findingLines(findings, voice)) world.out(line);
+      for (const line of findingLines(foldedByPiece(findings), voice)) world.out(line);
       world.out('');
     }
     return failed ? 1 : 0;

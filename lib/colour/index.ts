@@ -14,6 +14,7 @@ export {
   SAME_TO_THE_EYE,
 } from './difference.ts';
 export { type ColourWishes, colourFindings, type LookToName, lookVisionFindings } from './findings.ts';
+export { foldedByPiece } from './fold.ts';
 export { harmonyOf, ouLuoHarmony } from './harmony.ts';
 export { type HouseNeutrals, underHouse } from './house-neutrals.ts';
 export { angleBetween, HUE_FAMILIES, type HueFamily, hueAtAngle, hueFamily, wheelAngle } from './hue.ts';

@@ -119,6 +119,18 @@ describe('looks whose pieces some cannot tell apart by colour', () => {
     for (const kind of ['looks', 'days', 'pieces']) expect(seen.get(kind), `pages of ${kind}`).toBeGreaterThan(0);
   });
 
+  it('say once a page what the names in words are for', async () => {
+    const note = english.site['with pieces note']();
+    let pages = 0;
+    for (const address of await pagesOf(site)) {
+      const text = textOf(await page(address));
+      const named = text.includes('In words: ');
+      expect(text.split(note), address).toHaveLength(named ? 2 : 1);
+      pages += named ? 1 : 0;
+    }
+    expect(pages).toBeGreaterThan(2);
+  });
+
   it('are found in the check, with the looks they are in', () => {
     for (const guide of guides) {
       const pairs = new Set(

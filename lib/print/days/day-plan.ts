@@ -1,4 +1,5 @@
 import { feelsInWords } from '../../comfort/index.ts';
+import { piecesToName } from '../../guide/piece-names.ts';
 import type { Guide } from '../../guide/record.ts';
 import { finishJob, type Job, type PaperChoice, type Printed, type PrintSources, startJob } from '../job.ts';
 import { journeyDates } from '../packing/lines.ts';
@@ -70,7 +71,9 @@ export const dayPlanPdf = async (guide: Guide, sources: PrintSources, choice: Pa
   const eyebrow = job.say('day plan title', { traveller: guide.capsule.traveller });
   const header = sheetHead(job, { eyebrow, title: job.say('what to wear'), facts: facts(job) }, body.width);
   const running = runningHead(job, eyebrow);
-  const note = tagged('P', text(job.press.setter, job.say('rail note'), job.types.key));
+  const named = guide.looks.some((look) => look.occasions.length > 0 && piecesToName(look).length > 0);
+  const notes = [job.say('rail note'), ...(named ? [job.say('on the rail note')] : [])];
+  const note = tagged('P', text(job.press.setter, notes.join(' '), job.types.key));
   const above = (page: number): number => (page === 0 ? header : running).height(body.width) + HEAD_GAP;
   const room = (page: number): number => body.height - above(page) - note.height(body.width) - 1;
   const heads = [0, 1].map((page) => body.y + above(page));
@@ -93,7 +96,11 @@ export const dayPlanPdf = async (guide: Guide, sources: PrintSources, choice: Pa
     const y = body.y + above(index);
     page.paint(surface, { ...body, y, height: room(index) });
     if (index === shown.length - 1 && pages.length > 0)
-      note.paint(surface, { ...body, y: body.y + body.height - note.height(body.width), height: 3 });
+      note.paint(surface, {
+        ...body,
+        y: body.y + body.height - note.height(body.width),
+        height: note.height(body.width),
+      });
     sheetFurniture(job, surface, index + 1, shown.length);
   });
   return finishJob(job);

@@ -4,6 +4,7 @@ import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
+import { namedNote } from './pictures.ts';
 import { type LookTile, tileOf } from './tile.ts';
 
 export interface OccasionView {
@@ -49,7 +50,7 @@ export interface DaysView {
   /** Cautions told once of the whole trip. */
   readonly cautions: readonly string[];
   readonly washWord: string;
-  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear', string>>;
+  readonly words: Readonly<Record<'why' | 'today' | 'cautionNote' | 'wear' | 'named', string>>;
   readonly days: readonly DayView[];
 }
 
@@ -136,25 +137,32 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
     };
   });
 
-export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): DaysView => ({
-  frame: frameOf({
-    guide,
-    voice,
-    page: 'days',
-    path: 'days/',
-    title: voice.word('days heading'),
-    description: guide.brief.title,
-  }),
-  kick: voice.word('trip dates', { from: guide.brief.from, to: guide.brief.to }),
-  heading: voice.word('days heading'),
-  felt: feelsInWords(guide.brief, guide.capsule.traveller).map(voice.say).join(''),
-  cautions: cautionsOfTrip(guide.plan.days).map(voice.say),
-  washWord: voice.word('wash'),
-  words: {
-    why: voice.word('why'),
-    today: voice.word('today'),
-    cautionNote: voice.word('caution note'),
-    wear: voice.word('wear heading'),
-  },
-  days: dayViews(guide, pictures, voice),
-});
+export const daysView = (guide: Guide, pictures: PictureIndex, voice: SiteVoice): DaysView => {
+  const days = dayViews(guide, pictures, voice);
+  return {
+    frame: frameOf({
+      guide,
+      voice,
+      page: 'days',
+      path: 'days/',
+      title: voice.word('days heading'),
+      description: guide.brief.title,
+    }),
+    kick: voice.word('trip dates', { from: guide.brief.from, to: guide.brief.to }),
+    heading: voice.word('days heading'),
+    felt: feelsInWords(guide.brief, guide.capsule.traveller).map(voice.say).join(''),
+    cautions: cautionsOfTrip(guide.plan.days).map(voice.say),
+    washWord: voice.word('wash'),
+    words: {
+      why: voice.word('why'),
+      today: voice.word('today'),
+      cautionNote: voice.word('caution note'),
+      wear: voice.word('wear heading'),
+      named: namedNote(
+        days.flatMap(({ occasions }) => occasions.map(({ tile }) => tile?.named ?? '')),
+        voice,
+      ),
+    },
+    days,
+  };
+};

@@ -1,3 +1,4 @@
+import { foldedByPiece } from '../../colour/index.ts';
 import type { Guide } from '../../guide/index.ts';
 import { phrase } from '../../words/index.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -60,7 +61,7 @@ export const findingsView = (guide: Guide, voice: SiteVoice): FindingsView => {
       pieces: word('pieces heading'),
     },
     levels: LEVELS.flatMap((level) => {
-      const findings = guide.findings
+      const findings = foldedByPiece(guide.findings)
         .filter((finding) => finding.level === level)
         .map(({ message, reason, mend, orElse = [], file, line }) => ({
           message: say(message),

@@ -6,7 +6,7 @@ import { CLOTH_TAPE_LABEL_X, CLOTH_TAPE_WIDTH, type ClothTape, clothTape } from 
 import { type DegreeTape, degreeTape } from '../svg/tape.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf, tryHref } from './frame.ts';
-import { type ImageView, lookImage } from './pictures.ts';
+import { type ImageView, lookImage, namedNote } from './pictures.ts';
 import { type LookTile, tileOf } from './tile.ts';
 
 export interface LookView {
@@ -24,7 +24,10 @@ export interface LookView {
   readonly change: { readonly href: string; readonly text: string };
   readonly wearIt: readonly string[];
   readonly words: Readonly<
-    Record<'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'swaps' | 'note', string>
+    Record<
+      'wearIt' | 'comfort' | 'comfortMeans' | 'layers' | 'trip' | 'pieces' | 'near' | 'swaps' | 'note' | 'named',
+      string
+    >
   >;
   /** Undefined for swimwear, of which degrees say nothing. */
   readonly tape: DegreeTape | undefined;
@@ -161,6 +164,10 @@ export const lookView = (guide: Guide, look: GuideLook, pictures: PictureIndex, 
       near: word('one piece away'),
       swaps: word(occasions.length > 0 ? 'one piece swaps planned' : 'one piece swaps'),
       note: word('note heading'),
+      named: namedNote(
+        near.map(({ named }) => named),
+        voice,
+      ),
     },
     tape: isForWater(look.look)
       ? undefined

@@ -3,6 +3,7 @@ import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
+import { namedNote, namedPieces } from './pictures.ts';
 import { type LookTile, tileOf } from './tile.ts';
 
 export interface Choice {
@@ -24,7 +25,7 @@ export interface LooksView {
   readonly filters: readonly { readonly name: string; readonly label: string; readonly choices: readonly Choice[] }[];
   /** The looks of the same traveller's other moods. */
   readonly moods: readonly { readonly text: string; readonly href: string }[];
-  readonly words: Readonly<Record<'label' | 'shown' | 'empty' | 'all', string>>;
+  readonly words: Readonly<Record<'label' | 'shown' | 'empty' | 'all' | 'named', string>>;
 }
 
 /** Air temperatures to choose from, °C: a frost, and about every six degrees to a hot day. */
@@ -110,6 +111,10 @@ export const looksView = (
       shown: voice.word('looks shown'),
       empty: voice.word('none shown'),
       all: voice.word('show all'),
+      named: namedNote(
+        guide.looks.map((look) => namedPieces(guide, look, voice)),
+        voice,
+      ),
     },
   };
 };

@@ -58,6 +58,10 @@ export const namedPieces = (guide: Guide, look: GuideLook, { word }: SiteVoice):
   return pieces.length === 0 ? '' : word('with pieces', { pieces });
 };
 
+/** What such names are for, told once on a page; empty where the page has none. */
+export const namedNote = (named: readonly string[], { word }: SiteVoice): string =>
+  named.some((names) => names !== '') ? word('with pieces note') : '';
+
 /** Leaves every width out but the narrowest. */
 const NARROWEST = 0;
 

@@ -4,7 +4,7 @@ import { DRESS_CODES } from '../../vocabulary/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
-import { type ImageView, pieceImage } from './pictures.ts';
+import { type ImageView, namedNote, pieceImage } from './pictures.ts';
 import { type LookTile, tileOf } from './tile.ts';
 
 export interface Fact {
@@ -25,7 +25,7 @@ export interface PieceView {
   readonly goesWith: readonly { readonly name: string; readonly href: string; readonly cloth: string | undefined }[];
   readonly looks: readonly LookTile[];
   readonly words: Readonly<
-    Record<'facts' | 'earns' | 'earnsMeans' | 'goesWith' | 'looks' | 'note' | 'estimated', string>
+    Record<'facts' | 'earns' | 'earnsMeans' | 'goesWith' | 'looks' | 'note' | 'estimated' | 'named', string>
   >;
 }
 
@@ -113,6 +113,9 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
     .filter(({ goes, top, bottom }) => goes && (top === piece.id || bottom === piece.id))
     .map(({ top, bottom }) => (top === piece.id ? bottom : top));
   const image = pieceImage(piece.id, pictures, piece.name, true);
+  const looks = guide.looks
+    .filter(({ look }) => look.worn.some((seat) => seat.piece === piece.id))
+    .map((look) => tileOf(guide, look, pictures, voice, 480));
   return {
     frame: frameOf({
       guide,
@@ -132,9 +135,7 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
     goesWith: guide.pieces
       .filter(({ id }) => partners.includes(id))
       .map(({ id, name }) => ({ name, href: `pieces/${id}/`, cloth: pictures.cloth[id]?.address })),
-    looks: guide.looks
-      .filter(({ look }) => look.worn.some((seat) => seat.piece === piece.id))
-      .map((look) => tileOf(guide, look, pictures, voice, 480)),
+    looks,
     words: {
       facts: word('facts heading'),
       earns: word('earns heading'),
@@ -143,6 +144,10 @@ export const pieceView = (guide: Guide, piece: Piece, pictures: PictureIndex, vo
       looks: word('looks of piece'),
       note: word('note heading'),
       estimated: word('estimated means'),
+      named: namedNote(
+        looks.map(({ named }) => named),
+        voice,
+      ),
     },
   };
 };

@@ -5,7 +5,7 @@ import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { prefixOf } from './moods.ts';
-import { type ImageView, lookImage, namedPieces } from './pictures.ts';
+import { type ImageView, lookImage, namedNote, namedPieces } from './pictures.ts';
 
 /** One traveller's look in a picture of two. */
 export interface BesideLook {
@@ -23,6 +23,8 @@ export interface TogetherView {
   readonly kick: string;
   readonly heading: string;
   readonly lede: string;
+  /** What names beside a picture are for; empty where there are none. */
+  readonly named: string;
   readonly days: readonly {
     readonly heading: string;
     readonly occasions: readonly {
@@ -153,6 +155,14 @@ export const togetherView = (
     kick: guide.brief.title,
     heading,
     lede,
+    named: namedNote(
+      family.flatMap((member) =>
+        member.guide.looks
+          .filter(({ occasions }) => together.days.some(({ occasion }) => occasions.includes(occasion)))
+          .map((look) => namedPieces(member.guide, look, voice)),
+      ),
+      voice,
+    ),
     days: [...new Set(together.days.map(({ date }) => date))].map((date) => ({
       heading: formats.date(date),
       occasions: together.days.filter((day) => day.date === date).map((day) => occasionView(guide, family, day, voice)),

@@ -192,6 +192,8 @@ export const colour = {
     `Keep to ${f.list(v.mood)}, or add the colour to the mood.`,
   'hard to tell': (v: { one: string; two: string; visions: readonly string[] }, f: Formats) =>
     `${v.one} and ${v.two} look alike to people with ${f.either(v.visions.map((vision) => VISIONS[vision] ?? vision))}.`,
+  'hard to tell from': (v: { piece: string; others: readonly string[]; visions: readonly string[] }, f: Formats) =>
+    `${v.piece} looks like ${f.list(v.others)} to people with ${f.either(v.visions.map((vision) => VISIONS[vision] ?? vision))}.`,
   'hard to tell in': (v: { looks: readonly string[] }, f: Formats) =>
     `They are worn together in ${v.looks.length === 1 ? 'look' : 'looks'} ${f.list(v.looks)}.`,
   'hard to tell mend': () =>

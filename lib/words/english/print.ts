@@ -133,6 +133,7 @@ export const print = {
   'indoors at': ({ airC }: { airC: number }, f: Formats) => `indoors, ${f.celsius(airC)}`,
   'rain chance': ({ percent }: { percent: number }, f: Formats) => `rain ${f.percent(percent / 100)}`,
   'uv index': ({ uv }: { uv: number }, f: Formats) => `UV ${f.number(uv, 0)}`,
+  'on the rail note': () => '“In words” names pieces whose colours not everybody can tell apart.',
   'rail note': () =>
     'Each look hangs on its own rail, drawn as large as the line allows; small things are drawn larger.',
   'plan empty': () => 'There are no occasions in this brief.',

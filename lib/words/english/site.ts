@@ -82,6 +82,8 @@ export const site = {
   'in shown looks': (v: { count: number }, f: Formats) => (v.count === 0 ? 'in no look shown' : looks(v.count, f)),
   'look number': (v: { number: number }) => `Look ${v.number}`,
   'with pieces': (v: { pieces: string[] }, f: Formats) => `In words: ${f.list(v.pieces.map(lower))}`,
+  'with pieces note': () =>
+    '“In words” names pieces whose colours not everybody can tell apart: some people see them as one.',
   'look picture': (v: { number: number; pieces: string[] }, f: Formats) => `Look ${v.number}: ${f.list(v.pieces)}.`,
   'look for': (v: { date: string; time: string }, f: Formats) =>
     `Look for ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,

@@ -178,6 +178,8 @@ export const colour = {
   'outside mood': (v) => `${v.piece} bringt eine Farbe mit, die nicht zur Stimmung gehört: ${colourWord(v.colour)}.`,
   'outside mood mend': (v, f) => `Bei ${f.list(colourWords(v.mood))} bleiben oder die Farbe in die Stimmung aufnehmen.`,
   'hard to tell': (v, f) => `${v.one} und ${v.two} sehen für Menschen ${f.either(v.visions.map(vision))} gleich aus.`,
+  'hard to tell from': (v, f) =>
+    `${v.piece} sieht für Menschen ${f.either(v.visions.map(vision))} aus wie ${f.list(v.others)}.`,
   'hard to tell in': (v, f) =>
     `Zusammen getragen in ${v.looks.length === 1 ? 'Look' : 'den Looks'} ${f.list(v.looks)}.`,
   'hard to tell mend': () =>

@@ -119,6 +119,7 @@ export const print = {
   'indoors at': (v, f) => `drinnen, ${f.celsius(v.airC)}`,
   'rain chance': (v, f) => `Regen ${f.percent(v.percent / 100)}`,
   'uv index': (v, f) => `UV ${f.number(v.uv, 0)}`,
+  'on the rail note': () => '„In Worten“ nennt Teile, deren Farben nicht alle unterscheiden können.',
   'rail note': () =>
     'Jeder Look hängt an seiner eigenen Stange, so groß die Zeile es erlaubt; Kleines ist größer gezeichnet.',
   'plan empty': () => 'In diesem Briefing stehen keine Anlässe.',

@@ -59,6 +59,8 @@ export const site = {
   'in shown looks': (v, f) => (v.count === 0 ? 'in keinem gezeigten Look' : f.plural(v.count, LOOKS)),
   'look number': (v) => `Look ${v.number}`,
   'with pieces': (v, f) => `In Worten: ${f.list(v.pieces)}`,
+  'with pieces note': () =>
+    '„In Worten“ nennt Teile, deren Farben nicht alle unterscheiden können: Manche sehen sie als eine.',
   'look picture': (v, f) => `Look ${v.number}: ${f.list(v.pieces)}.`,
   'look for': (v, f) => `Look für ${f.date(v.date)}${v.time === '' ? '' : `, ${v.time}`}`,
   'look of any day': () => 'Ein Look für jeden Tag, zu dem er passt',
