@@ -1,4 +1,5 @@
 import type { Brief, IsoDate, Occasion, Plan } from '../model/index.ts';
+import { piecesOfWay } from '../plan/index.ts';
 
 /** A journey with the luggage, and what the plan has the traveller wear or carry on the arm. */
 export interface Journey {
@@ -14,7 +15,11 @@ export const journeysOf = (brief: Brief, plan: Plan): readonly Journey[] => {
     .filter(({ transit, travellers }) => transit && (travellers.length === 0 || travellers.includes(plan.traveller)))
     .map((occasion) => {
       const entry = planned.get(occasion.id);
-      const worn = [...(entry?.look?.worn ?? []).map(({ piece }) => piece), ...(entry?.layersCarried ?? [])];
+      const worn = [
+        ...(entry?.look?.worn ?? []).map(({ piece }) => piece),
+        ...(entry?.layersCarried ?? []),
+        ...piecesOfWay(entry?.way),
+      ];
       return { occasion, on: occasion.on, worn: new Set(worn) };
     });
 };

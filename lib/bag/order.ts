@@ -1,4 +1,5 @@
 import type { PackedPiece, Piece, Plan } from '../model/index.ts';
+import { piecesOfWay } from '../plan/index.ts';
 import { KINDS, type KindId } from '../vocabulary/index.ts';
 
 const ROLLED = new Set(['knits', 'swimwear', 'legwear']);
@@ -24,8 +25,8 @@ export const firstNeeded = (plan: Plan): ReadonlyMap<string, number> => {
   const first = new Map<string, number>();
   plan.days
     .flatMap(({ occasions }) => occasions)
-    .forEach(({ look, layersCarried }, index) => {
-      for (const piece of [...(look?.worn ?? []).map((worn) => worn.piece), ...layersCarried]) {
+    .forEach(({ look, layersCarried, way }, index) => {
+      for (const piece of [...(look?.worn ?? []).map((worn) => worn.piece), ...layersCarried, ...piecesOfWay(way)]) {
         if (!first.has(piece)) first.set(piece, index);
       }
     });

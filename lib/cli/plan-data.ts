@@ -1,5 +1,5 @@
 import { cautionsOfTrip, feelsInWords, feelsOf, lookComfort, uvBand } from '../comfort/index.ts';
-import type { Guide } from '../guide/index.ts';
+import { type Guide, wayInWords } from '../guide/index.ts';
 import type { Capsule, Finding, LookComfort, PlannedOccasion } from '../model/index.ts';
 import {
   findingsOfBrief,
@@ -81,6 +81,7 @@ const occasionData = (
       ? {}
       : { look: { ...look, worn: look.worn.map((worn) => ({ ...worn, name: byId.get(worn.piece)?.name })) } }),
     ...rest,
+    there: wayInWords(planned, (id) => byId.get(id)?.name ?? id),
     why: planned.reasons.map(reasonData),
     ...(look === undefined || occasion === undefined || moment?.swims === true
       ? {}

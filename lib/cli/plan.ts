@@ -1,6 +1,6 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../comfort/index.ts';
 import { briefFor, wardrobeOn } from '../content/index.ts';
-import { freeDay, inPlaceOfLook, planGuide } from '../guide/index.ts';
+import { freeDay, inPlaceOfLook, planGuide, wayInWords } from '../guide/index.ts';
 import type { PlannedDay, PlannedOccasion } from '../model/index.ts';
 import { loadSolver } from '../solver/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
@@ -19,11 +19,12 @@ const nameIn =
 
 const occasionLines = (
   planned: Planned,
-  { occasion: id, look, change, reasons }: PlannedOccasion,
+  occasionPlan: PlannedOccasion,
   cautions: readonly Phrase[],
   voice: Voice,
 ): readonly string[] => {
   const { brief } = planned;
+  const { occasion: id, look, change, reasons } = occasionPlan;
   const occasion = brief.occasions.find((other) => other.id === id);
   const time = occasion?.at === undefined ? (occasion?.part ?? '') : voice.formats.time(occasion.at);
   const stays = change === 'goes on' || change === 'layers only';
@@ -32,7 +33,7 @@ const occasionLines = (
       ? inPlaceOfLook(planned.plan, id, nameIn(planned)).map(voice.say)
       : [look.worn.map(({ piece }) => nameIn(planned)(piece)).join(', ')]),
     ...(stays ? [voice.say(phrase('plan', `change ${change}`, {}))] : []),
-    ...[...reasons, ...cautions].map(voice.say),
+    ...[...wayInWords(occasionPlan, nameIn(planned)), ...reasons, ...cautions].map(voice.say),
   ];
   return [`  ${time.padEnd(INDENT - 2)}${occasion?.what ?? id}`, ...said.map((line) => `${' '.repeat(INDENT)}${line}`)];
 };

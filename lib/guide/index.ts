@@ -9,7 +9,7 @@ export {
   planGuide,
   rulesFor,
 } from './build.ts';
-export { freeDay, inPlaceOfLook, placeOfDay } from './day-words.ts';
+export { freeDay, inPlaceOfLook, placeOfDay, wayInWords } from './day-words.ts';
 export {
   areMoods,
   companionsOf,
@@ -27,4 +27,4 @@ export { piecesToName } from './piece-names.ts';
 export type { Guide, GuideLook, GuidePair, GuidePiece } from './record.ts';
 export { piecesNotWorn, refusalFindings } from './refused.ts';
 export { dayOf, isForWater, wearItInShort } from './wear-it.ts';
-export { takenAlong, type Wearing, wearingOf } from './wearing.ts';
+export { type Wearing, wearingOf } from './wearing.ts';

@@ -1,14 +1,8 @@
 import type { Brief, IsoDate, Plan, PlannedOccasion } from '../model/index.ts';
+import { piecesOfWay } from '../plan/index.ts';
 
-/** What a piece does on a day, its most: worn by day, worn in the evening only, taken along and not put on, or none of these. */
+/** What a piece does on a day, its most: worn by day, there or on the way, worn in the evening only, taken along and not put on, or none of these. */
 export type Wearing = 'day' | 'evening' | 'carried' | 'not';
-
-/** Pieces taken along to an occasion: layers not put on there, and a coat for the way. */
-export const takenAlong = ({
-  layersCarried,
-  coatForTheWay,
-}: Pick<PlannedOccasion, 'layersCarried' | 'coatForTheWay'>): readonly string[] =>
-  coatForTheWay === undefined ? layersCarried : [...layersCarried, coatForTheWay];
 
 /** What a piece does on each day of the plan. Every wear table shows it with the same signs. */
 export const wearingOf = (
@@ -19,11 +13,14 @@ export const wearingOf = (
   const parts = new Map(brief.occasions.map((occasion) => [occasion.id, occasion.part]));
   return new Map(
     plan.days.map(({ date, occasions }): [IsoDate, Wearing] => {
-      const carried = occasions.some((planned) => takenAlong(planned).includes(piece));
+      const carried = occasions.some(({ layersCarried }) => layersCarried.includes(piece));
+      const isOnTheWay = (planned: PlannedOccasion): boolean => piecesOfWay(planned.way).includes(piece);
       const worn = occasions
         .filter(
-          ({ look, layersCarried }) =>
-            look?.worn.some((seat) => seat.piece === piece) === true && !layersCarried.includes(piece),
+          (planned) =>
+            isOnTheWay(planned) ||
+            (planned.look?.worn.some((seat) => seat.piece === piece) === true &&
+              !planned.layersCarried.includes(piece)),
         )
         .map(({ occasion }) => parts.get(occasion));
       if (worn.length === 0) return [date, carried ? 'carried' : 'not'];

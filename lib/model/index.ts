@@ -19,6 +19,15 @@ export type { Look, LookCounts, WornPiece } from './look.ts';
 export type { ClockTime, IsoDate, Measure } from './measure.ts';
 export type { PackedBag, PackedPiece, PackedSundry, Packing } from './packing.ts';
 export type { DressInterval, Piece, PieceField, SourceFile } from './piece.ts';
-export type { Plan, PlanEntry, PlanMend, PlannedDay, PlannedOccasion, UnservedOccasion, WeakPoint } from './plan.ts';
+export type {
+  Plan,
+  PlanEntry,
+  PlanMend,
+  PlannedDay,
+  PlannedOccasion,
+  UnservedOccasion,
+  Way,
+  WeakPoint,
+} from './plan.ts';
 export type { Finding, Problem } from './problem.ts';
 export type { Studio } from './studio.ts';

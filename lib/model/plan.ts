@@ -3,6 +3,18 @@ import type { Weather } from './brief.ts';
 import type { Look } from './look.ts';
 import type { ClockTime, IsoDate } from './measure.ts';
 
+/** What is worn out of doors on the way to an occasion and back, and not there. */
+export interface Way {
+  /** Put on over the look, or after a swim; piece ids, from the body outwards. */
+  readonly worn: readonly string[];
+  /** Tights under bare legs. */
+  readonly under?: string;
+  /** Shoes for the ground, changed for those of the look on arriving. */
+  readonly shoes?: string;
+  /** Lowest air of the day, °C. */
+  readonly lowC: number;
+}
+
 export interface PlannedOccasion {
   /** Occasion id. */
   readonly occasion: string;
@@ -11,8 +23,8 @@ export interface PlannedOccasion {
   /** Layers worn, and layers to take along; piece ids. */
   readonly layersOn: readonly string[];
   readonly layersCarried: readonly string[];
-  /** A coat of the bag for a cold way to a look that has none; a piece id. */
-  readonly coatForTheWay?: string;
+  /** Absent where the way asks for nothing. */
+  readonly way?: Way;
   /** Against the look before it on the same day. */
   readonly change: 'first' | 'goes on' | 'layers only' | 'changes clothes';
   /** Air temperature that was planned for, °C, lowest and highest. */

@@ -5,6 +5,7 @@ import { phrase } from '../words/index.ts';
 import type { LookRestriction, LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 import { isColdOutdoors } from './warmth.ts';
+import { BITTER_WAY_C, hasBareLegs, isTights } from './way.ts';
 
 const kinds = (...ids: KindId[]): ReadonlySet<KindId> => new Set(ids);
 
@@ -53,6 +54,13 @@ const canBe = (piece: Piece, finish: Finish): boolean =>
   finish === 'socks' ? isSock(piece) : piece.places.includes('belt');
 
 type Wanted = (piece: Piece) => boolean;
+
+/** Tights under a skirt, a dress or shorts where it is bitter outside, on the way or there. */
+const forBareLegs = ({ occasion, air, weather, swims }: Moment, look: Look, pieces: ReadonlyMap<string, Piece>) => {
+  const outside = occasion.setting.where === 'indoors' ? weather : air;
+  const isBitter = !swims && outside !== undefined && outside.lowC <= BITTER_WAY_C;
+  return isBitter && hasBareLegs(look, pieces) ? [isTights] : [];
+};
 
 /** What shades face and eyes, where the sun is worth a caution and a look leaves them to it. */
 const againstSun = (
@@ -112,14 +120,19 @@ export const withSocks = (source: Pick<LookSource, 'explain'>, look: Look, piece
 };
 
 /**
- * Puts socks into laced shoes, a belt through its loops, a brim and glasses on against the sun, and something warm on
+ * Puts tights under bare legs in the cold, socks into laced shoes, a belt through its loops, a brim and glasses on against the sun, and something warm on
  * head, neck and hands against the cold, where the bag has one that goes with the rest.
  */
 export const finished = (source: LookSource, moment: Moment, look: Look, pieces: readonly Piece[]): Look => {
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const asksBelt = dressIndex(moment.occasion.dress) >= BELT_FROM;
   const finishes = lacking(look, byId).filter((finish) => finish !== 'belt' || asksBelt);
-  const wanted = [...wantedOf(finishes), ...againstSun(moment, look, byId), ...againstCold(moment, look)];
+  const wanted = [
+    ...forBareLegs(moment, look, byId),
+    ...wantedOf(finishes),
+    ...againstSun(moment, look, byId),
+    ...againstCold(moment, look),
+  ];
   return putOn(source, look, pieces, wanted, moment.restriction);
 };
 

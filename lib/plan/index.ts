@@ -20,3 +20,4 @@ export { isInARoom } from './room.ts';
 export { createStandsIn, type StandsIn } from './stand-in.ts';
 export { findingsOfUse, usedIn } from './used.ts';
 export { stillWet } from './washing.ts';
+export { piecesOfWay } from './way-record.ts';

@@ -16,6 +16,7 @@ import { countRepeats } from './repeats.ts';
 import { isDressed, seenAt } from './seen.ts';
 import { serveMost } from './serve.ts';
 import { nearestLook } from './unserved.ts';
+import { waysOf } from './way-record.ts';
 import { weakPointsOf } from './weak-points.ts';
 
 export interface TripQuestion {
@@ -133,6 +134,7 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
       return candidate === undefined || moment === undefined ? undefined : dressUp(source, moment, candidate, pieces);
     }),
   );
+  const ways = waysOf(brief, problem, assignment, looks);
   const shared = { brief, problem, pools, assignment, source };
   const refused = new Set(capsule.choose?.leaveOut ?? []);
   const fixed = new Set(moments.flatMap((moment, index) => (fixedFor(capsule, moment) === undefined ? [] : [index])));
@@ -159,12 +161,12 @@ export const planTrip = async (question: TripQuestion): Promise<Plan> => {
   });
   return {
     traveller,
-    days: daysOf(brief, problem, assignment, looks),
+    days: daysOf(brief, problem, assignment, looks, ways),
     served: countServed(assignment),
     of: moments.length,
     proven,
     unserved,
     weakPoints: await weakPointsOf({ ...shared, solver }),
-    wears: wearsByPiece(problem, looks),
+    wears: wearsByPiece(problem, looks, ways),
   };
 };

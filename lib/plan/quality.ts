@@ -4,6 +4,7 @@ import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/in
 import type { Candidate } from './candidates.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom, lackingInside } from './room.ts';
+import { coatWornTo, followsOn } from './same-coat.ts';
 import { tasteCost, type WornAs } from './taste.ts';
 import { createWarmthCost, isColdOutdoors } from './warmth.ts';
 import { wayWithoutCoat } from './way.ts';
@@ -39,6 +40,8 @@ const COST = {
   coatOnAJourney: 5,
   /** Nothing warm for the way to an indoor occasion when it is cold outside, and when it is colder still. */
   wayWithoutCoat: { mild: 0, cold: 2, bitter: 8 },
+  /** Another coat than to the occasion before, with no time to go back for it: more than any wish of colours. */
+  anotherCoat: 14,
   /** An overshirt or cardigan with nothing under it out of doors in the cold. */
   layerOnTheSkin: 6,
   /** No piece for rain when rain is likely. */
@@ -135,6 +138,8 @@ interface Facts {
   readonly swims: boolean;
   /** Clothes without the layers. */
   readonly base: number;
+  /** The coat it is gone to in; undefined without one. */
+  readonly coat: string | undefined;
 }
 
 /** Numbers for texts, in the order they are first met. */
@@ -155,6 +160,11 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
   const known = problem.moments.map(() => new Map<Candidate, Facts>());
   const warmth = problem.moments.map((moment) => createWarmthCost(moment, [...problem.pieces.values()]));
   const tiring = problem.moments.map(({ occasion }) => ACTIVITIES[occasion.activity].met >= TIRING_MET);
+  const keepsCoat = problem.moments.map((moment, index) => {
+    const before = problem.moments[index - 1];
+    const rains = [before, moment].some((one) => one?.occasion.needs.includes('rain'));
+    return !rains && followsOn(before, moment);
+  });
   const [pieceNumber, coreNumber, seenNumber, clothesNumber] = [numbering(), numbering(), numbering(), numbering()];
   const { dressed } = problem;
   const weights = [...problem.pieces].map(([id, piece]) => {
@@ -165,6 +175,7 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
     const before = known[index]?.get(candidate);
     if (before !== undefined) return before;
     const { look, core } = candidate;
+    const moment = problem.moments[index];
     const clothesSeen = problem.seen(index, candidate);
     const facts: Facts = {
       own: ownCost(problem, index, candidate, warmth[index] ?? (() => 0)),
@@ -174,6 +185,7 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
       garments: look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => pieceNumber(piece)),
       swims: clothesSeen === '',
       base: clothesNumber(clothes(look, (slot) => BASE.has(slot))),
+      coat: moment === undefined ? undefined : coatWornTo(moment, look, problem.pieces)?.id,
     };
     known[index]?.set(candidate, facts);
     return facts;
@@ -213,6 +225,8 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
         changesToday += 1;
         cost += COST.change + (changesToday > 2 ? COST.manyChanges : 0);
       } else if (beforeTiring) cost += COST.notFresh;
+      if (keepsCoat[index] && before?.coat !== undefined && facts.coat !== undefined && before.coat !== facts.coat)
+        cost += COST.anotherCoat;
       const met = coreAt[facts.core] === stamp;
       if (facts.swims) {
         if (met && moment.start - (coreUntil[facts.core] ?? 0) < SWIM_TURN_HOURS) cost += COST.sameSwimwear;

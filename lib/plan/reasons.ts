@@ -1,19 +1,19 @@
 import { comfortInWords, lookComfort } from '../comfort/index.ts';
-import type { Look, Piece } from '../model/index.ts';
+import type { Look, Piece, Way } from '../model/index.ts';
 import { CORE_SLOTS } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
 import { coatsByWarmth, warmestCoat } from './coats.ts';
 import type { Moment } from './moments.ts';
 import { isFrosty } from './warmth.ts';
-import { coatForTheWay } from './way.ts';
+import { piecesOfWay } from './way-record.ts';
 
 export interface ReasonsQuestion {
   readonly moment: Moment;
   readonly candidate: Candidate;
   readonly look: Look;
-  /** Layers taken along. */
-  readonly carried: readonly string[];
+  /** What is worn on the way and not there. */
+  readonly way: Way | undefined;
   /** Every piece worn on the trip so far; empty before its first look. */
   readonly wornBefore: ReadonlySet<string>;
   readonly pieces: ReadonlyMap<string, Piece>;
@@ -26,8 +26,9 @@ const namesOf = (ids: readonly string[], pieces: ReadonlyMap<string, Piece>): re
 const WORTH_SAYING_GRAMS = 1000;
 
 /** What is worn on a journey is not carried. */
-const forTheBags = ({ moment, look, pieces }: ReasonsQuestion): readonly Phrase[] => {
-  const grams = look.worn.reduce((sum, { piece }) => sum + (pieces.get(piece)?.grams.value ?? 0), 0);
+const forTheBags = ({ moment, look, way, pieces }: ReasonsQuestion): readonly Phrase[] => {
+  const worn = new Set([...look.worn.map(({ piece }) => piece), ...piecesOfWay(way)]);
+  const grams = [...worn].reduce((sum, piece) => sum + (pieces.get(piece)?.grams.value ?? 0), 0);
   return moment.occasion.transit && grams >= WORTH_SAYING_GRAMS ? [phrase('plan', 'not in the bag', { grams })] : [];
 };
 
@@ -58,17 +59,6 @@ const forAChange = ({ moment, look, wornBefore, pieces }: ReasonsQuestion): read
       ];
 };
 
-const onTheWay = ({ moment, look, carried, pieces }: ReasonsQuestion): readonly Phrase[] => {
-  const { occasion, weather } = moment;
-  const layers = [
-    ...namesOf(carried, pieces),
-    ...[coatForTheWay(moment, look, pieces)].flatMap((coat) => coat?.name ?? []),
-  ];
-  if (layers.length > 0 && occasion.setting.where === 'indoors' && weather !== undefined)
-    return [phrase('plan', 'for the way', { layers, low: weather.lowC })];
-  return carried.length > 0 ? [phrase('plan', 'take along', { layers: namesOf(carried, pieces) })] : [];
-};
-
 /** How dressy a coat is beside the rest is the stylist's to weigh, and no reason to wear it. */
 const WEIGHED: ReadonlySet<string> = new Set(['plainer on the way', 'dressier on the way']);
 
@@ -84,7 +74,6 @@ export const reasonsFor = (question: ReasonsQuestion): readonly Phrase[] => {
     ...(swims ? [] : [comfortInWords(lookComfort(look, pieces, activity, setting.where, feels))]),
     ...(degreesOff > 0 ? [phrase('plan', 'degrees off', { degrees: degreesOff })] : []),
     ...(needs.length > 0 ? [phrase('plan', 'made for', { needs })] : []),
-    ...onTheWay(question),
     ...(candidate.fixed
       ? []
       : [

@@ -1,5 +1,5 @@
 import { cautionsFor, isLeftAtTheDoor, staysOn, weatherOn } from '../comfort/index.ts';
-import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace } from '../model/index.ts';
+import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace, Way } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
 import { layersFor } from './layers.ts';
@@ -9,7 +9,7 @@ import { changeBetween } from './quality.ts';
 import { reasonsFor } from './reasons.ts';
 import { isInARoom, lackingInside, missedInside } from './room.ts';
 import { dryBy, washesFor, wornUntil } from './washing.ts';
-import { coatForTheWay } from './way.ts';
+import { piecesOfWay } from './way-record.ts';
 
 /** What a fixed look does not meet; its warmth is told in degrees. */
 const missesOf = ({ air, occasion }: Moment, { fixed, reasons }: Candidate): readonly Phrase[] =>
@@ -54,26 +54,26 @@ const plannedOccasion = (
   moment: Moment,
   candidate: Candidate | undefined,
   look: Look | undefined,
+  way: Way | undefined,
   before: Before,
 ): PlannedOccasion => {
   const { pieces } = problem;
   const { occasion, air, weather, uvIndex } = moment;
   const misses = candidate === undefined ? [] : missesOf(moment, candidate);
-  const coat = look === undefined ? undefined : coatForTheWay(moment, look, pieces);
   const layers = look === undefined ? { on: [], carried: [] } : layersFor(moment, look, pieces);
   return {
     occasion: occasion.id,
     ...(look === undefined ? {} : { look }),
     layersOn: layers.on,
     layersCarried: layers.carried,
-    ...(coat === undefined ? {} : { coatForTheWay: coat.id }),
+    ...(way === undefined ? {} : { way }),
     change: look === undefined ? 'first' : changeBetween(before.look, look),
     ...(air === undefined ? {} : { airC: { low: air.lowC, high: air.highC } }),
     ...(uvIndex === undefined ? {} : { uvIndex }),
     reasons:
       look === undefined || candidate === undefined
         ? []
-        : reasonsFor({ moment, candidate, look, carried: layers.carried, wornBefore: before.worn, pieces }),
+        : reasonsFor({ moment, candidate, look, way, wornBefore: before.worn, pieces }),
     cautions: [
       ...coolInside(moment, look, pieces),
       ...cautionsFor({
@@ -130,6 +130,7 @@ export const daysOf = (
   problem: PlanProblem,
   assignment: Assignment,
   looks: readonly (Look | undefined)[],
+  ways: readonly (Way | undefined)[],
 ): readonly PlannedDay[] => {
   const washing = washingOf(brief, problem, assignment);
   const worn = new Set<string>();
@@ -143,7 +144,7 @@ export const daysOf = (
     const occasions = problem.moments.flatMap((moment, index) => {
       if (moment.day !== day) return [];
       const look = looks[index];
-      const planned = plannedOccasion(problem, moment, assignment[index], look, { look: before, worn });
+      const planned = plannedOccasion(problem, moment, assignment[index], look, ways[index], { look: before, worn });
       before = look ?? before;
       for (const { piece } of look?.worn ?? []) worn.add(piece);
       return [planned];
@@ -159,15 +160,17 @@ export const daysOf = (
   });
 };
 
-/** Days on which each piece is worn; pieces that are never worn count 0. */
+/** Days on which each piece is worn, there or on the way; pieces that are never worn count 0. */
 export const wearsByPiece = (
   problem: PlanProblem,
   looks: readonly (Look | undefined)[],
+  ways: readonly (Way | undefined)[],
 ): Readonly<Record<string, number>> => {
   const days = new Map([...problem.pieces.keys()].map((id) => [id, new Set<number>()]));
   looks.forEach((look, index) => {
     const day = problem.moments[index]?.day;
-    for (const { piece } of look?.worn ?? []) if (day !== undefined) days.get(piece)?.add(day);
+    const worn = [...(look?.worn ?? []).map(({ piece }) => piece), ...piecesOfWay(ways[index])];
+    for (const piece of worn) if (day !== undefined) days.get(piece)?.add(day);
   });
   return Object.fromEntries([...days].map(([id, worn]) => [id, worn.size]));
 };

@@ -33,7 +33,7 @@ export interface WornAs {
   readonly slot: Slot;
 }
 
-const isSkirtOrDress = ({ piece, slot }: WornAs): boolean =>
+export const isSkirtOrDress = ({ piece, slot }: WornAs): boolean =>
   (slot === 'one-piece' && !WITH_LEGS.has(piece.kind)) || (slot === 'bottom' && isSkirt(piece));
 
 const isDressyCloth = ({ piece }: WornAs): boolean => FINE_SURFACES.has(FABRICS[piece.fabric].surface);

@@ -1,11 +1,10 @@
 import type { Capsule, Finding, Piece, Plan } from '../model/index.ts';
 import { phrase } from '../words/index.ts';
 
-/** Pieces that the plan has a use for: worn or taken along, worn on a cold way, or the nearest to what nothing serves. */
-export const usedIn = ({ wears, days, unserved }: Pick<Plan, 'wears' | 'days' | 'unserved'>): ReadonlySet<string> =>
+/** Pieces that the plan has a use for: worn, there or on the way, taken along, or the nearest to what nothing serves. */
+export const usedIn = ({ wears, unserved }: Pick<Plan, 'wears' | 'unserved'>): ReadonlySet<string> =>
   new Set([
     ...Object.keys(wears).filter((id) => (wears[id] ?? 0) > 0),
-    ...days.flatMap(({ occasions }) => occasions.flatMap(({ coatForTheWay }) => coatForTheWay ?? [])),
     ...unserved.flatMap(({ nearest }) => nearest?.worn.map(({ piece }) => piece) ?? []),
   ]);
 

@@ -1,6 +1,5 @@
-import { freeDay, inPlaceOfLook, placeOfDay } from '../../guide/day-words.ts';
+import { freeDay, inPlaceOfLook, placeOfDay, wayInWords } from '../../guide/day-words.ts';
 import { piecesToName } from '../../guide/piece-names.ts';
-import { takenAlong } from '../../guide/wearing.ts';
 import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
 import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
@@ -96,8 +95,7 @@ const wordsCell = (job: Job, occasion: Occasion, planned: PlannedOccasion, cauti
   else if (planned.change === 'layers only') said.push(line(job.say('add or drop')));
   else said.push(...namesOf(job, planned.look).map((names) => line(names, types.key)));
   if (planned.layersOn.length > 0) said.push(line(job.say('layers on', { pieces: job.names(planned.layersOn) })));
-  const carried = takenAlong(planned);
-  if (carried.length > 0) said.push(line(job.say('layers carried', { pieces: job.names(carried) })));
+  said.push(...wayInWords(planned, (id) => job.names([id])[0] ?? id).map((words) => line(job.sayPhrase(words))));
   if (cautions.fresh.length === 0 && cautions.before.length > 0) said.push(cautionText(job, cautions.before));
   return stack(
     [

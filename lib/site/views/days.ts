@@ -1,5 +1,5 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../../comfort/index.ts';
-import { freeDay, type Guide, inPlaceOfLook, placeOfDay, takenAlong } from '../../guide/index.ts';
+import { freeDay, type Guide, inPlaceOfLook, placeOfDay, wayInWords } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -14,7 +14,8 @@ export interface OccasionView {
   /** "Look 4", or its number and name where that is not the occasion's own. */
   readonly look: { readonly number: string; readonly name: string };
   readonly change: string;
-  readonly carry: string;
+  /** What is worn on the way and what is taken along, in sentences. */
+  readonly way: readonly string[];
   readonly reasons: readonly string[];
   /** Said in the place of a look: that there is none, and how near the packed pieces come; empty where there is one. */
   readonly missing: readonly string[];
@@ -72,7 +73,6 @@ const occasionView = (
   const occasion = guide.brief.occasions.find(({ id }) => id === planned.occasion);
   const look = guide.looks.find((candidate) => candidate.look.id === planned.look?.id);
   const nameOf = (id: string): string => guide.pieces.find((piece) => piece.id === id)?.name ?? id;
-  const carried = takenAlong(planned);
   const change = CHANGE[planned.change];
   const tile = look === undefined ? undefined : tileOf(guide, look, pictures, voice, atMost);
   return {
@@ -91,7 +91,7 @@ const occasionView = (
           ? { number: '', name: word('look number', { number: tile.number }) }
           : { number: formats.count(tile.number), name: tile.title },
     change: change === undefined ? '' : word(change),
-    carry: carried.length === 0 ? '' : word('carry', { layers: carried.map(nameOf) }),
+    way: wayInWords(planned, nameOf).map(say),
     reasons: planned.reasons.map(say),
     missing: planned.look === undefined ? inPlaceOfLook(guide.plan, planned.occasion, nameOf).map(say) : [],
   };

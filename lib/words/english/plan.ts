@@ -65,8 +65,12 @@ export const plan = {
   'fixed by the stylist': () => 'Fixed by your stylist.',
   'a favourite': () => 'A favourite look.',
   'made for': (v: { needs: readonly string[] }, f: Formats) => `Made for ${f.list(v.needs.map(needWords))}.`,
-  'for the way': (v: { layers: readonly string[]; low: number }, f: Formats) =>
-    `For the way there and back, ${f.list(v.layers)}: down to ${f.celsius(v.low)} outside that day.`,
+  'wear on the way': (v: { layers: readonly string[]; low: number }, f: Formats) =>
+    `Wear on the way: ${f.list(v.layers)}. It may be ${f.celsius(v.low)} outside.`,
+  'tights for the way': (v: { piece: string }) => `Put on ${v.piece} under it before you go out.`,
+  'shoes for the way': (v: { shoes: string }) => `Walk there in ${v.shoes} and change shoes there.`,
+  'after the swim': (v: { layers: readonly string[]; low: number }, f: Formats) =>
+    `For the way to the water, and to put on dry at once afterwards: ${f.list(v.layers)}. It may be ${f.celsius(v.low)} outside.`,
   'cool inside': (v: { coats: readonly string[] }, f: Formats) =>
     `Cool in this room once ${f.list(v.coats)} ${v.coats.length === 1 ? 'is' : 'are'} left at the door: take a wrap or a jumper.`,
   'cool without': (v: { coats: readonly string[]; low: number; activity: string }, f: Formats) =>
@@ -80,7 +84,7 @@ export const plan = {
   'the warmest coat': (v: { coat: string }) => `${v.coat} is the warmest coat packed.`,
   'not in the bag': (v: { grams: number }, f: Formats) => `Worn on the way, ${f.grams(v.grams)} less to carry.`,
   'first worn': (v: { pieces: readonly string[] }, f: Formats) => `Not worn before on this trip: ${f.list(v.pieces)}.`,
-  'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along ${f.list(v.layers)}.`,
+  'take along': (v: { layers: readonly string[] }, f: Formats) => `Take along: ${f.list(v.layers)}.`,
 
   'change goes on': () => 'Stay as you are.',
   'change layers only': () => 'The same clothes, with other layers.',

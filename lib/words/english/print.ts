@@ -123,7 +123,6 @@ export const print = {
   'part night': () => 'night',
   'goes on': () => 'Stay as you are.',
   'layers on': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Layers on: ${f.list(pieces)}.`,
-  'layers carried': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `Take along: ${f.list(pieces)}.`,
   'on the rail': ({ pieces }: { pieces: readonly string[] }, f: Formats) => `In words: ${f.list(pieces.map(lower))}.`,
   'add or drop': () => 'Same clothes, other layers.',
   'cautions as on': ({ date }: { date: string }) => `Cautions as on ${date}.`,

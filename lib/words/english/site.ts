@@ -110,7 +110,6 @@ export const site = {
   'card to keep': () => 'The card to keep',
   'dress from to': (v: { low: string; high: string }) => (v.low === v.high ? v.low : `${v.low} to ${v.high}`),
   'days heading': () => 'Day by day',
-  carry: (v: { layers: string[] }, f: Formats) => `Take along: ${f.list(v.layers)}`,
   'goes on': () => 'Stay as you are',
   'layers only': () => 'Same clothes, other layers',
   wash: () => 'Wash',

@@ -46,8 +46,12 @@ export const plan = {
   'fixed by the stylist': () => 'Im Styling fest vorgesehen.',
   'a favourite': () => 'Ein Lieblingslook.',
   'made for': (v, f) => `Gemacht für ${f.list(v.needs.map(need))}.`,
-  'for the way': (v, f) =>
-    `Für den Hin- und Rückweg: ${f.list(v.layers)}; draußen an dem Tag bis hinunter auf ${f.celsius(v.low)}.`,
+  'wear on the way': (v, f) =>
+    `Unterwegs anziehen: ${f.list(v.layers)}. Draußen kann es ${f.celsius(v.low)} kalt sein.`,
+  'tights for the way': (v) => `Vor dem Hinausgehen darunter anziehen: ${v.piece}.`,
+  'shoes for the way': (v) => `Für den Weg: ${v.shoes}. Dort die Schuhe wechseln.`,
+  'after the swim': (v, f) =>
+    `Für den Weg zum Wasser und gleich danach, trocken anzuziehen: ${f.list(v.layers)}. Draußen kann es ${f.celsius(v.low)} kalt sein.`,
   'cool inside': (v, f) =>
     `Kühl in diesem Raum, sobald ${f.list(v.coats)} an der Garderobe hängt: ein Tuch oder einen Pullover mitnehmen.`,
   'cool without': (v, f) =>

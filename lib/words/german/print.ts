@@ -110,7 +110,6 @@ export const print = {
   'part night': () => 'nachts',
   'goes on': () => 'So bleiben.',
   'layers on': (v, f) => `Schichten an: ${f.list(v.pieces)}.`,
-  'layers carried': (v, f) => `Mitnehmen: ${f.list(v.pieces)}.`,
   'on the rail': (v, f) => `In Worten: ${f.list(v.pieces)}.`,
   'add or drop': () => 'Dieselben Sachen, andere Schichten.',
   'cautions as on': (v) => `Hinweise wie am ${v.date.replace(/\.$/u, '')}.`,

@@ -85,7 +85,6 @@ export const site = {
   'card to keep': () => 'Die Karte zum Behalten',
   'dress from to': (v) => (v.low === v.high ? dress(v.low) : `${dress(v.low)} bis ${dress(v.high)}`),
   'days heading': () => 'Tag für Tag',
-  carry: (v, f) => `Mitnehmen: ${f.list(v.layers)}`,
   'goes on': () => 'So bleiben',
   'layers only': () => 'Dieselben Sachen, andere Schichten',
   wash: () => 'Waschen',

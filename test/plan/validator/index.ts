@@ -5,6 +5,7 @@ import { ungrammatical, unwished } from './look.ts';
 import { missing, type Pieces } from './occasion.ts';
 import { seenTwice, type WornTo } from './seen.ts';
 import { dayOf } from './time.ts';
+import { badWay } from './way.ts';
 
 const NO_WISHES: Pick<Capsule, 'never' | 'always' | 'fixed'> = { never: [], always: [], fixed: [] };
 type Wishes = typeof NO_WISHES;
@@ -66,8 +67,15 @@ const miscalled = (plan: Plan): readonly string[] =>
 /** The table of wears, piece by piece. */
 const misworn = (plan: Plan, pieces: readonly Piece[]): readonly string[] => {
   const days = (id: string): number =>
-    plan.days.filter(({ occasions }) => occasions.some(({ look }) => look?.worn.some(({ piece }) => piece === id)))
-      .length;
+    plan.days.filter(({ occasions }) =>
+      occasions.some(
+        ({ look, way }) =>
+          look?.worn.some(({ piece }) => piece === id) ||
+          way?.worn.includes(id) ||
+          way?.under === id ||
+          way?.shoes === id,
+      ),
+    ).length;
   const right = Object.fromEntries(pieces.map(({ id }) => [id, days(id)]));
   return [...new Set([...Object.keys(right), ...Object.keys(plan.wears)])]
     .filter((id) => right[id] !== plan.wears[id])
@@ -96,7 +104,12 @@ const misdressed = (
       : chosen.toSorted().join() === ids.join()
         ? []
         : ['it is not the look the stylist chose'];
-  const all = [...form, ...own, ...mislayered(brief, occasion, planned, pieces, traveller)];
+  const all = [
+    ...form,
+    ...own,
+    ...mislayered(brief, occasion, planned, pieces, traveller),
+    ...badWay(brief, occasion, planned, pieces),
+  ];
   return all.map((wrong) => `${occasion.id}, ${look.id}: ${wrong}`);
 };
 
