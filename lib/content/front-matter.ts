@@ -3,6 +3,7 @@ import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } fr
 import type { Problem } from '../model/index.ts';
 import type { ContentFile } from './files.ts';
 import type { Read } from './result.ts';
+import { yamlFaults } from './yaml-faults.ts';
 
 /** The front matter of a file as plain data, with the means to find the line of any field. */
 export interface FrontMatter {
@@ -46,9 +47,6 @@ const lineIn = (document: Document, counter: LineCounter, path: readonly (string
   return counter.linePos(offset).line + LINES_BEFORE;
 };
 
-const clean = (message: string): string =>
-  (message.split('\n')[0] ?? message).replace(/ at line \d+, column \d+:?$/, '');
-
 /** Splits a file into front matter and body. YAML 1.2 core schema only: nothing in a file is ever run. */
 export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult => {
   const fail = (wrong: string, mend: string, line?: number): FrontMatterResult => ({
@@ -69,8 +67,10 @@ export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult 
   }
   const counter = new LineCounter();
   let document: Document | undefined;
-  const parse = (source: string): object => {
-    document = parseDocument(source.replace(/^\n/, ''), {
+  let source = '';
+  const parse = (written: string): object => {
+    source = written.replace(/^\n/, '');
+    document = parseDocument(source, {
       schema: 'core',
       uniqueKeys: true,
       lineCounter: counter,
@@ -95,15 +95,10 @@ export const readFrontMatter = ({ path, text }: ContentFile): FrontMatterResult 
   if (found.errors.length > 0) {
     return {
       ok: false,
-      problems: found.errors.map((error) => ({
+      problems: yamlFaults(found.errors, source, counter).map(({ line, ...fault }) => ({
         file: path,
-        line: counter.linePos(error.pos[0]).line + LINES_BEFORE,
-        ...(error.code === 'DUPLICATE_KEY'
-          ? { wrong: 'this field is written twice', mend: 'keep one of the two' }
-          : {
-              wrong: `the front matter is not valid YAML: ${clean(error.message)}`,
-              mend: 'check the indent and the quotes; text with a colon in it needs quotes',
-            }),
+        line: line + LINES_BEFORE,
+        ...fault,
       })),
     };
   }
