@@ -1,6 +1,7 @@
 import type { Piece } from '../model/index.ts';
 import { onlyFinishes } from './grid.ts';
 import { type Dressed, engineWith, hasLook, type ImproveQuestion } from './improve-question.ts';
+import { isInSeason } from './season.ts';
 
 /** One piece more: what it would bring. */
 export interface Addition {
@@ -24,13 +25,16 @@ export const byWorth = (a: Addition, b: Addition): number =>
 /** What a piece would bring, counted with it in the capsule. */
 export const additionOf = (piece: Piece, dressed: readonly Dressed[], question: ImproveQuestion): Addition => {
   const engine = engineWith([...question.pieces, piece], question);
-  const worn = dressed.filter(({ demand }) => hasLook(engine, demand, [piece.id]));
+  const worn = dressed.filter(({ demand }) => isInSeason(piece, demand) && hasLook(engine, demand, [piece.id]));
+  // in cold beyond travel clothes the plan asks for clothing made for it, and so does this
+  const isServed = ({ hasLook: had, demand }: Dressed): boolean =>
+    !had && (demand.beyondClothes !== true || piece.status !== 'to buy');
   const level = onlyFinishes(piece.kind) ? 'complete' : 'layered';
   return {
     piece,
     level,
     adds: engine.count({ pieces: [piece.id] })[level],
-    serves: worn.filter((each) => !each.hasLook).map(({ demand }) => demand.occasion),
-    wornFor: worn.map(({ demand }) => demand.occasion),
+    serves: worn.filter(isServed).map(({ demand }) => demand.occasion),
+    wornFor: worn.filter((each) => each.hasLook || isServed(each)).map(({ demand }) => demand.occasion),
   };
 };

@@ -7,6 +7,7 @@ import { type Addition, additionOf, byWorth } from './gains.ts';
 import { type Dressed, dressedBy, engineWith, hasLook, type ImproveQuestion, MOST_LOOKS } from './improve-question.ts';
 import { createPricer, type Pricing } from './pricing.ts';
 import { bestPurchases, type Purchase } from './purchases.ts';
+import { isForTheTrip } from './season.ts';
 import { demandsOf } from './serving.ts';
 import { isCold } from './traits.ts';
 
@@ -106,8 +107,12 @@ const bestSwaps = (
 const fromWardrobe = (question: ImproveQuestion, dressed: readonly Dressed[], before: bigint) => {
   const { pieces, wardrobe, brief, palette, rules, never = [], always = [], leaveOut = [] } = question;
   const ids = new Set(pieces.map(({ id }) => id));
+  const demands = dressed.map(({ demand }) => demand);
   const others = wardrobe.filter(
-    (piece) => !ids.has(piece.id) && refusalOf(piece, { brief, palette, keep: [], leaveOut }) === undefined,
+    (piece) =>
+      !ids.has(piece.id) &&
+      refusalOf(piece, { brief, palette, keep: [], leaveOut }) === undefined &&
+      isForTheTrip(piece, demands),
   );
   const all = [...pieces, ...others];
   const table = layeredLookTable({ pieces: all, rules, never, always }, MOST_LOOKS);
@@ -128,6 +133,7 @@ export const improve = (question: ImproveQuestion): Improvements => {
     looks,
     swaps,
     additions: additions
+      .filter(({ wornFor }) => dressed.length === 0 || wornFor.length > 0)
       .filter(({ adds, level, serves }) => (adds > 0n && level === 'layered') || serves.length > 0)
       .slice(0, SHOWN),
     ...bestPurchases(question, dressed, additions, SHOWN),

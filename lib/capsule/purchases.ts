@@ -6,6 +6,8 @@ import { type Addition, additionOf, byWorth } from './gains.ts';
 import { onlyFinishes, ownsLike, thingsOffList, thingsToBuy } from './grid.ts';
 import { type Dressed, engineWith, type ImproveQuestion, MOST_LOOKS } from './improve-question.ts';
 import { createPricer } from './pricing.ts';
+import { isForTheTrip, keepsAsWarm } from './season.ts';
+import type { Demand } from './serving.ts';
 
 /** A piece nobody owns yet. */
 export interface Purchase extends Addition {
@@ -163,9 +165,11 @@ const worthShowing = (listed: readonly BestOfKind[], offList: readonly BestOfKin
 const likeIt = ({ piece: other }: Addition, { piece, level }: Addition): boolean =>
   KINDS[other.kind].group === KINDS[piece.kind].group && (level === 'layered' || other.places[0] === piece.places[0]);
 
-/** True when `other` makes as many looks as `one` and can be worn wherever it can. */
-const doesAsMuch = (other: Addition, one: Addition): boolean =>
-  other.adds >= one.adds && one.wornFor.every((occasion) => other.wornFor.includes(occasion));
+/** True when `other` makes as many looks as `one`, keeps as warm and can be worn wherever it can. */
+const doesAsMuch = (other: Addition, one: Addition, demands: readonly Demand[]): boolean =>
+  other.adds >= one.adds &&
+  keepsAsWarm(other.piece, one.piece, demands) &&
+  one.wornFor.every((occasion) => other.wornFor.includes(occasion));
 
 /**
  * The best pieces to buy, one a kind, best first. Every kind the list names is tried in every colour, pattern and cut of
@@ -177,19 +181,22 @@ export const bestPurchases = (
   owned: readonly Addition[],
   shown: number,
 ): { readonly purchases: readonly Purchase[]; readonly tried: number } => {
-  const lacking = dressed.filter((each) => !each.hasLook);
+  const demands = dressed.map(({ demand }) => demand);
+  const lacking = dressed.filter(({ hasLook, demand }) => !hasLook && demand.beyondClothes !== true);
   const mine = [...question.pieces, ...question.wardrobe];
-  const notOwned = (some: readonly (readonly Piece[])[]): readonly (readonly Piece[])[] =>
-    some.map((ofKind) => ofKind.filter((piece) => !ownsLike(piece, mine))).filter((ofKind) => ofKind.length > 0);
-  const things = notOwned(thingsToBuy(question));
-  const offList = lacking.length === 0 ? [] : notOwned(thingsOffList(question));
+  const worthTrying = (some: readonly (readonly Piece[])[]): readonly (readonly Piece[])[] =>
+    some
+      .map((ofKind) => ofKind.filter((piece) => !ownsLike(piece, mine) && isForTheTrip(piece, demands)))
+      .filter((ofKind) => ofKind.length > 0);
+  const things = worthTrying(thingsToBuy(question));
+  const offList = lacking.length === 0 ? [] : worthTrying(thingsOffList(question));
   const [listed, others] = [things, offList].map((some) => some.map((ofKind) => bestOfKind(ofKind, lacking, question)));
   const best = worthShowing(listed ?? [], others ?? [], shown);
   const purchases = colourEach(best)
     .flatMap(([piece, ...others]): Purchase[] => {
       if (piece === undefined) return [];
       const addition = additionOf(piece, dressed, question);
-      const instead = owned.find((other) => likeIt(other, addition) && doesAsMuch(other, addition));
+      const instead = owned.find((other) => likeIt(other, addition) && doesAsMuch(other, addition, demands));
       const alsoIn = others.flatMap(({ colours: [ground] }) => ground ?? []);
       return [{ ...addition, alsoIn, ...(instead === undefined ? {} : { instead }) }];
     })

@@ -2,6 +2,7 @@ import type { Brief, Piece } from '../model/index.ts';
 import type { Restriction, WardrobeEngine } from '../outfit/index.ts';
 import { leftForLater, type Moment, momentsOf } from '../plan/index.ts';
 import { refusedPieces } from './eligible.ts';
+import { outsideOf } from './season.ts';
 
 /** What one occasion asks of a set of pieces. */
 export interface Demand {
@@ -11,6 +12,10 @@ export interface Demand {
   readonly restriction: Restriction;
   /** The same without finishing pieces the occasion has no use for. */
   readonly bare: Restriction;
+  /** How cold it is outside that day, °C; absent where nobody knows, and for a swim. */
+  readonly outC?: number;
+  /** Colder than clothes for travelling keep anyone warm in: what is bought in a shop mends nothing. */
+  readonly beyondClothes?: true;
 }
 
 /** Looks asked of the whole wardrobe for one occasion. */
@@ -19,15 +24,18 @@ const ASKED = 160;
 /** What every occasion asks; pieces of a cloth that the brief refuses serve none. */
 export const demandsOf = (brief: Brief, traveller: string, pieces: readonly Piece[]): readonly Demand[] => {
   const refused = [...refusedPieces(pieces, brief)];
-  return momentsOf(brief, traveller).map(
-    (moment: Moment): Demand => ({
+  return momentsOf(brief, traveller).map((moment: Moment): Demand => {
+    const outC = outsideOf(moment);
+    return {
       occasion: moment.occasion.id,
       what: moment.occasion.what,
       day: moment.day,
       restriction: { ...moment.restriction, without: refused },
       bare: { ...moment.restriction, without: [...refused, ...leftForLater(moment, pieces)] },
-    }),
-  );
+      ...(outC === undefined ? {} : { outC }),
+      ...(moment.beyondClothes === undefined ? {} : { beyondClothes: true }),
+    };
+  });
 };
 
 const within = (restriction: Restriction, pieces: readonly Piece[], inside: ReadonlySet<string>): Restriction => ({

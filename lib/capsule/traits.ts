@@ -24,14 +24,14 @@ export interface ReasonedList {
 const HOT_C = 24;
 const COLD_C = 10;
 /** From here down a morning is near frost: legs, head, hands and neck are covered, and nothing is bare. Own choice, °C. */
-const FROST_C = 3;
+export const FROST_C = 3;
 /** A night below this asks for something to wear over the evening. Own choice, °C. */
 const MILD_NIGHT_C = 18;
 /** From this chance of rain an outer layer goes along whatever the heat. Own choice, percent. */
 const WET_PERCENT = 40;
 /** Warmest garment and warmest coat for a trip that is hot, and lightest garment for one that is cold, in clo. Own choices, from the kinds. */
 const HOT_CLO = 0.34;
-const HOT_COAT_CLO = 0.44;
+export const HOT_COAT_CLO = 0.44;
 const COLD_CLO = 0.12;
 
 /** What of a trip decides its list. */

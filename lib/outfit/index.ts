@@ -20,3 +20,4 @@ export type { HouseRule, Threshold } from './rules/rule.ts';
 export type { WardrobeRules } from './rules/rulebook.ts';
 export { checkPieceSets, checkRuleSettings, checkRuleThresholds } from './rules/settings.ts';
 export { keepsOffSkin, wornOffSkin } from './rules/skin.ts';
+export { SHORTS } from './rules/traits.ts';
