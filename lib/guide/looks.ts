@@ -9,7 +9,7 @@ import { neighboursOf, swapsOf } from './neighbours.ts';
 import type { GuideLook } from './record.ts';
 import { createNamer } from './titles.ts';
 import { tripAirOf } from './trip-air.ts';
-import { wearIt } from './wear-it.ts';
+import { goingOut, goingOutInShort, wearIt } from './wear-it.ts';
 
 /** A look that will be shown, and what is known of it before it is numbered. */
 export interface ShownLook {
@@ -60,6 +60,7 @@ export const describeLooks = (
   const nameOf = createNamer(byId, tripAirOf(plan));
   const feels = feelsOf(brief, capsule.traveller);
   const standsIn = createStandsIn(momentsOf(brief, capsule.traveller), [...byId.values()], engine);
+  const pieceName = (id: string): string => byId.get(id)?.name ?? id;
   const digits = String(shown.length).length;
   return shown.map(({ look, title, note, favourite }, index): GuideLook => {
     const uses = planned.get(look.id) ?? [];
@@ -82,7 +83,8 @@ export const describeLooks = (
       favourite:
         favourite ||
         capsule.favourites.some(({ pieces }) => pieces.every((id) => look.worn.some(({ piece }) => piece === id))),
-      wearIt: wearIt(look, text, names, dress, comforts),
+      wearIt: wearIt(look, text, names, dress, comforts, goingOut(uses, pieceName)),
+      outInShort: goingOutInShort(look, uses, pieceName),
       note: note ?? '',
       hardToTell: hardToTellApart(piecesOf(look, byId)),
       neighbours: (neighbours[index] ?? []).filter(({ number }) =>

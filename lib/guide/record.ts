@@ -36,6 +36,8 @@ export interface GuideLook {
   readonly favourite: boolean;
   /** When to wear it, in words. */
   readonly wearIt: readonly Phrase[];
+  /** For a card: what is worn on the way beside the look, and the caution of a cold swim. */
+  readonly outInShort: readonly Phrase[];
   /** The stylist's note and the notes of its pieces, Markdown. */
   readonly note: string;
   /** Its pieces that a person with two-cone vision can hardly tell apart: its pictures need their names in words. */

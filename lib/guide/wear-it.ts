@@ -1,7 +1,9 @@
 import type { DressInterval, Look, LookComfort, Occasion, PlannedOccasion } from '../model/index.ts';
+import { piecesOfWay } from '../plan/index.ts';
 import { DRESS_CODES } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
-import type { LookComforts } from './look-comforts.ts';
+import { wayInWords } from './day-words.ts';
+import type { LookComforts, PlannedFor } from './look-comforts.ts';
 import type { GuideLook } from './record.ts';
 
 /** What a look is for, without the occasion it is named after. */
@@ -35,24 +37,71 @@ const wornAt = (dress: DressInterval, { outdoors, indoors, also, first, lacks }:
   ];
 };
 
-/** When to wear a look, in sentences: what it is for, how dressy it is, and in which air. */
+/** When to wear a look, in sentences, what is said of going out in it last: what it is for, how dressy it is, and in which air. */
 export const wearIt = (
   look: Look,
   title: string | undefined,
   occasions: readonly string[],
   dress: DressInterval,
   comforts: LookComforts,
+  out: readonly Phrase[] = [],
 ): readonly Phrase[] => [
   ...wornFor(occasions, title),
   ...(isForWater(look) ? [phrase('guide', 'wear it by water', {})] : wornAt(dress, comforts)),
+  ...out,
 ];
 
 const SAYS_WHAT_LACKS: readonly string[] = ['too cool for it', 'too warm for it', 'cool inside', 'cool without'];
 /** Sentences of when to wear a look for which a card has room. */
 const ON_A_CARD = 2;
 
+/** Said of going out, for which a card has words of its own. */
+const SAYS_OF_OUT: ReadonlySet<string> = new Set([
+  'wear on the way',
+  'after the swim',
+  'tights for the way',
+  'shoes for the way',
+  'cold swim',
+]);
+
 /** The little of it that a card says: where the air expected is beyond the look's degrees, these two come first. */
-export const wearItInShort = ({ wearIt: all }: Pick<GuideLook, 'wearIt'>): readonly Phrase[] => {
+export const wearItInShort = ({ wearIt: told }: Pick<GuideLook, 'wearIt'>): readonly Phrase[] => {
+  const all = told.filter(({ key }) => !SAYS_OF_OUT.has(key));
   const lack = all.findIndex(({ key }) => SAYS_WHAT_LACKS.includes(key));
   return lack > 0 ? all.slice(lack - 1, lack + 1) : all.slice(0, ON_A_CARD);
+};
+
+const lowOf = ({ values: { low } }: Phrase): number => (typeof low === 'number' ? low : 0);
+
+/** What is worn on the way to the occasions of a look, each sentence for the coldest of them, and the caution of a cold swim. */
+export const goingOut = (
+  uses: readonly Pick<PlannedFor, 'planned'>[],
+  nameOf: (piece: string) => string,
+): readonly Phrase[] => {
+  const said = uses
+    .flatMap(({ planned }) => [
+      ...wayInWords({ ...planned, layersCarried: [] }, nameOf),
+      ...planned.cautions.filter(({ key }) => key === 'cold swim'),
+    ])
+    .toSorted((a, b) => lowOf(a) - lowOf(b));
+  return said.filter(({ key }, index) => said.findIndex((other) => other.key === key) === index);
+};
+
+/** The same for a card, which shows the look: the pieces for the way that are not in it, and the caution in short. */
+export const goingOutInShort = (
+  { worn }: Look,
+  uses: readonly Pick<PlannedFor, 'planned'>[],
+  nameOf: (piece: string) => string,
+): readonly Phrase[] => {
+  const swims = worn.some(({ slot }) => slot === 'swim');
+  const beside = [...new Set(uses.flatMap(({ planned }) => piecesOfWay(planned.way)))].filter((id) =>
+    worn.every(({ piece }) => piece !== id),
+  );
+  const isCold = uses.some(({ planned }) => planned.cautions.some(({ key }) => key === 'cold swim'));
+  return [
+    ...(beside.length === 0
+      ? []
+      : [phrase('guide', swims ? 'dry afterwards' : 'also on the way', { pieces: beside.map(nameOf) })]),
+    ...(isCold ? [phrase('comfort', 'cold swim in short', {})] : []),
+  ];
 };

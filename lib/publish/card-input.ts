@@ -31,7 +31,7 @@ export const cardInput = (
     number: formats.count(look.number),
     title: say(look.title),
     eyebrow: say(occasion === undefined ? phrase('guide', 'any day', {}) : dayOf(occasion, planned)),
-    wear: wearItInShort(look).map(say).join(' '),
+    wear: [...wearItInShort(look), ...look.outInShort].map(say).join(' '),
     studio: studio.name,
     footer: brief.title,
     note: larger.length === 0 ? '' : say(phrase('draw', 'drawn larger', { pieces: larger })),

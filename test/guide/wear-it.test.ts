@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { lookComfort } from '../../lib/comfort/index.ts';
 import { dayOf } from '../../lib/guide/index.ts';
 import { comfortsOf, type LookComforts, type PlannedFor } from '../../lib/guide/look-comforts.ts';
-import { wearIt, wearItInShort } from '../../lib/guide/wear-it.ts';
+import { goingOut, goingOutInShort, wearIt, wearItInShort } from '../../lib/guide/wear-it.ts';
 import type { Look, LookComfort, Occasion } from '../../lib/model/index.ts';
 import type { ActivityId } from '../../lib/vocabulary/index.ts';
-import { createFormats, english, type Phrase, say } from '../../lib/words/index.ts';
+import { createFormats, english, type Phrase, phrase, say } from '../../lib/words/index.ts';
 import { occasion, piece } from '../plan/trip.ts';
 
 const formats = createFormats({ language: 'en-GB', temperature: 'C', length: 'cm', weight: 'kg' });
@@ -146,5 +146,44 @@ describe('the day of a look', () => {
   it('names the day alone without weather or a plan', () => {
     expect(said(dayOf(walk, PLANNED))).toBe('Monday 4 October');
     expect(said(dayOf(walk, undefined))).toBe('Monday 4 October');
+  });
+});
+
+describe('going out in a look', () => {
+  const nameOf = (id: string): string => id;
+  const dress = lookIn('one-piece');
+  const to = (lowC: number, worn: readonly string[], cautions: readonly Phrase[] = []) => ({
+    planned: { ...PLANNED, look: dress, way: { worn, shoes: 'snow boots', lowC }, cautions },
+  });
+
+  it('is told for the coldest way, and on a card by what is not in the look', () => {
+    const uses = [to(-2, ['coat']), to(-9, ['coat', 'hat'])];
+    expect(goingOut(uses, nameOf).map(said)).toEqual([
+      'Wear on the way: coat and hat. It may be -9°C outside.',
+      'Walk there in snow boots and change shoes there.',
+    ]);
+    const coated: Look = { ...dress, worn: [...dress.worn, { piece: 'coat', slot: 'outer layer' }] };
+    expect(goingOutInShort(coated, uses, nameOf).map(said)).toEqual(['On the way also: snow boots and hat.']);
+    expect(goingOut([{ planned: PLANNED }], nameOf)).toEqual([]);
+    expect(goingOutInShort(dress, [{ planned: PLANNED }], nameOf)).toEqual([]);
+  });
+
+  it('warns of cold water on page and card, and says what to put on', () => {
+    const swim = lookIn('swim');
+    const cold = phrase('comfort', 'cold swim', { low: -4 });
+    const [use] = [
+      { planned: { ...PLANNED, look: swim, way: { worn: ['jumper', 'coat'], lowC: -4 }, cautions: [cold] } },
+    ];
+    expect(goingOut([use], nameOf).map(said)).toEqual([
+      expect.stringMatching(/^For the way to the water, and to put on dry at once afterwards: jumper and coat\./),
+      said(cold),
+    ]);
+    const all = wearIt(swim, undefined, [], { low: 0, high: 1 }, COMFORTS, goingOut([use], nameOf));
+    expect(all).toHaveLength(3);
+    expect(wearItInShort({ wearIt: all }).map(said)).toEqual(['For swimming and by the water.']);
+    expect(goingOutInShort(swim, [use], nameOf).map(said)).toEqual([
+      'To put on dry at once afterwards: jumper and coat.',
+      expect.stringContaining('never alone'),
+    ]);
   });
 });

@@ -449,6 +449,7 @@ const guideLooks = (pieces: readonly Piece[], count: number): readonly GuideLook
       hardToTell: [],
       neighbours: [],
       swaps: [],
+      outInShort: [],
     };
   });
 };

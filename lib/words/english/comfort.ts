@@ -67,6 +67,8 @@ export const comfort = {
     `At ${f.celsius(v.low)} no clothes in a travel bag are warm enough for ${doing(v.activity)}. Keep it short, keep moving, warm up indoors in between, or hire clothing made for such cold; follow local cold warnings, and with a heart, lung or circulation condition ask a doctor first.`,
   'cold swim': (v: { low: number }, f: Formats) =>
     `The air is at ${f.celsius(v.low)}, and open water will be cold: it takes the breath at once and the strength within minutes. Swim only where lifeguards or people who know the water say you may, never alone; go in slowly, stay in briefly, then dry off and dress warmly at once. With a heart or circulation condition, or in doubt, ask a doctor first.`,
+  'cold swim in short': () =>
+    'Cold water takes the breath at once: go in slowly, stay briefly, never alone; ask a doctor first if in doubt.',
   'dark all day': () =>
     'The sun does not rise: it is dusk at best all day, so wear something light or reflective, carry a light, and mind ice you cannot see.',
   'dark on the trip': (v: Stretches, f: Formats) =>

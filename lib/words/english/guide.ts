@@ -13,6 +13,9 @@ export const guide = {
     `Outdoors while ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}, layers on or off.`,
   'wear it indoors': (v: { low: number; high: number; activity: string }, f: Formats) =>
     `Indoors while ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
+  'also on the way': (v: { pieces: readonly string[] }, f: Formats) => `On the way also: ${f.list(v.pieces)}.`,
+  'dry afterwards': (v: { pieces: readonly string[] }, f: Formats) =>
+    `To put on dry at once afterwards: ${f.list(v.pieces)}.`,
   'wear it by water': () => 'For swimming and by the water.',
   'letters lacking': (v: { text: string; shown: string; characters: string[]; more: number }, f: Formats) =>
     `Our fonts for cards and paper do not have ${f.list([...v.characters, ...(v.more > 0 ? [`${v.more} more`] : [])])} of “${v.text}”: they show “${v.shown}”.`,

@@ -58,6 +58,8 @@ export const comfort = {
     `Bei ${f.celsius(v.low)} reicht beim ${doing(v.activity)} keine Kleidung aus einem Reisegepäck. Kurz bleiben, in Bewegung bleiben, sich zwischendurch drinnen aufwärmen oder Kleidung für solche Kälte leihen; örtliche Kältewarnungen beachten, bei Herz-, Lungen- oder Kreislauferkrankungen vorher ärztlichen Rat einholen.`,
   'cold swim': (v, f) =>
     `Die Luft hat ${f.celsius(v.low)}, und offenes Wasser ist dann kalt: es nimmt sofort den Atem und binnen Minuten die Kraft. Nur baden, wo Rettungsschwimmer oder Ortskundige es erlauben, nie allein; langsam hineingehen, kurz bleiben, gleich abtrocknen und warm anziehen. Bei Herz- oder Kreislauferkrankungen oder im Zweifel vorher ärztlichen Rat einholen.`,
+  'cold swim in short': () =>
+    'Kaltes Wasser nimmt sofort den Atem: langsam hinein, kurz bleiben, nie allein; im Zweifel vorher ärztlichen Rat einholen.',
   'dark all day': () =>
     'Die Sonne geht nicht auf: es dämmert höchstens. Etwas Helles oder Reflektierendes tragen, ein Licht mitnehmen und auf Eis achten, das man nicht sieht.',
   'dark on the trip': (v, f) =>

@@ -12,6 +12,8 @@ export const guide = {
     v.low === v.high ? `Dresscode ${dress(v.low)}.` : `Dresscode ${dress(v.low)} bis ${dress(v.high)}.`,
   'wear it outdoors': (v, f) => `Draußen beim ${doing(v.activity)} ${f.celsiusRange(v.low, v.high)}, je nach Lagen.`,
   'wear it indoors': (v, f) => `Drinnen beim ${doingThere(v.activity)} ${f.celsiusRange(v.low, v.high)}.`,
+  'also on the way': (v, f) => `Unterwegs dazu: ${f.list(v.pieces)}.`,
+  'dry afterwards': (v, f) => `Gleich danach trocken anziehen: ${f.list(v.pieces)}.`,
   'wear it by water': () => 'Zum Schwimmen und am Wasser.',
   'letters lacking': (v, f) =>
     `Unsere Schriften für Karten und Papier enthalten ${f.list([...v.characters, ...(v.more > 0 ? [`${v.more} weitere`] : [])])} aus ${quoted(v.text)} nicht: dort steht ${quoted(v.shown)}.`,
