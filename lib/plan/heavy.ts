@@ -3,12 +3,13 @@ import { CORE_SLOTS } from '../vocabulary/index.ts';
 import { type Candidate, candidatesFor, isFinishing, leftForLater, type Scale, withoutPieces } from './candidates.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
+import { THERMAL } from './warmth.ts';
 
-/** Pieces that suit a journey together, the heaviest first as long as a look holds them all. */
+/** Pieces that suit a journey together, the heaviest first as long as a look holds them all; nobody sits in thermal underwear to save weight. */
 const heavyTogether = (source: LookSource, { restriction }: Moment, pieces: readonly Piece[]): readonly string[] => {
   const chosen: string[] = [];
   const heaviestFirst = pieces.toSorted((a, b) => b.grams.value - a.grams.value || (a.id < b.id ? -1 : 1));
-  for (const { id } of heaviestFirst.filter((piece) => !isFinishing(piece))) {
+  for (const { id } of heaviestFirst.filter((piece) => !isFinishing(piece) && !THERMAL.has(piece.kind))) {
     if (source.rank(1, { ...restriction, pieces: [...chosen, id] }).length > 0) chosen.push(id);
   }
   return chosen;

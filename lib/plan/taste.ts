@@ -19,6 +19,8 @@ const COST = {
   dressyClothOutdoors: 4,
   /** At a dressy occasion: each garment of a dressy cloth, up to two. */
   dressyClothInTheEvening: -5,
+  /** Thermal underwear for the only top that is seen. */
+  thermalForTop: 30,
   /** Each step on the scale of dress codes by which the middle of a garment's interval is off the occasion. */
   step: 2.5,
 } as const;
@@ -57,8 +59,8 @@ const stepsOff = ({ piece: { dress } }: WornAs, asked: number): number =>
 
 /**
  * What taste says against a look at an occasion; lower is better, and nothing is forbidden. Trousers or shorts for
- * walks, dressy cloth for the evening rather than for trains and paths, and garments that are neither too plain nor
- * too dressy. common practice, no source
+ * walks, dressy cloth for the evening rather than for trains and paths, garments that are neither too plain nor
+ * too dressy, and no thermal top for a shirt. common practice, no source
  */
 export const tasteCost = (occasion: Occasion, worn: readonly WornAs[]): number => {
   if (occasion.needs.includes('swim')) return 0;
@@ -69,6 +71,7 @@ export const tasteCost = (occasion: Occasion, worn: readonly WornAs[]): number =
   return (
     (core.some(isSkirtOrDress) ? skirtCost(occasion) : 0) +
     dressyClothCost(occasion) * dressyCloths +
+    (core.some(({ piece, slot }) => slot === 'top' && piece.kind === 'thermal top') ? COST.thermalForTop : 0) +
     (COST.step * steps) / Math.max(1, core.length)
   );
 };

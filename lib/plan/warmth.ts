@@ -1,3 +1,4 @@
+import { isLeftAtTheDoor } from '../comfort/index.ts';
 import type { Piece } from '../model/index.ts';
 import type { KindId } from '../vocabulary/index.ts';
 import { isCoat, warmestCoat } from './coats.ts';
@@ -19,10 +20,14 @@ const MARGIN_C = 2;
 const SHORT_HOURS = 1;
 /** Cost of each clo by which a coat is less warm than another of the bag, in frost: what the warmest gives outweighs the ranking. Own choice. */
 const COLDER_COAT_CLO = 60;
-const THERMAL: ReadonlySet<KindId> = new Set<KindId>(['thermal leggings', 'thermal top']);
-/** Costs of thermal underwear in an ordinary room, and of each layer to carry in the heat. Own choice. */
+/** Thermal underwear. */
+export const THERMAL: ReadonlySet<KindId> = new Set<KindId>(['thermal leggings', 'thermal top']);
+/** Costs of thermal underwear in an ordinary room, of each piece of it out of doors in mild air or where the look is warm enough without, and of each layer to carry in the heat. Own choice. */
 const THERMAL_INDOORS = 6;
+const THERMAL_NEEDLESS = 24;
 const LAYER_IN_THE_HEAT = 6;
+
+const sumOfClo = (pieces: readonly Piece[]): number => pieces.reduce((sum, { clo }) => sum + clo.value, 0);
 
 const lowOfDay = ({ air, weather }: Moment): number =>
   Math.min(air?.lowC ?? Number.POSITIVE_INFINITY, weather?.lowC ?? Number.POSITIVE_INFINITY);
@@ -63,9 +68,19 @@ export const createWarmthCost = (
   const coatClo = isFrosty(moment) ? (warmestCoat(pieces, occasion.dress)?.clo.value ?? 0) : 0;
   const coatOf = (worn: readonly Piece[]): number =>
     worn.reduce((warmest, piece) => (isCoat(piece) ? Math.max(warmest, piece.clo.value) : warmest), 0);
+  const asked = indoors ? (moment.required?.min ?? 0) : wanted || (moment.required?.min ?? 0);
+  const thermalCost = (cloOn: number, worn: readonly Piece[]): number => {
+    const thermals = worn.filter(({ kind }) => THERMAL.has(kind));
+    if (thermals.length === 0) return 0;
+    // in a room the coat is off
+    const atTheDoor = indoors ? sumOfClo(worn.filter(isLeftAtTheDoor)) : 0;
+    const without = cloOn - atTheDoor - sumOfClo(thermals);
+    const isNeedless = without >= asked || (!indoors && !isColdOutdoors(moment));
+    return thermals.length * ((indoors ? THERMAL_INDOORS : 0) + (isNeedless ? THERMAL_NEEDLESS : 0));
+  };
   return (cloOn, worn, carriedLayers) =>
     COLDER_COAT_CLO * Math.max(0, coatClo - coatOf(worn)) +
     MISSING_CLO * Math.min(MISSING_AT_MOST_CLO, Math.max(0, wanted - cloOn)) +
-    (indoors ? THERMAL_INDOORS * worn.filter(({ kind }) => THERMAL.has(kind)).length : 0) +
+    thermalCost(cloOn, worn) +
     (isHotOutdoors(moment) ? LAYER_IN_THE_HEAT * carriedLayers : 0);
 };

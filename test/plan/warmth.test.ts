@@ -179,3 +179,26 @@ describe('clothes for the weather', () => {
     expect(unserved[0]?.nearest?.worn.map((one) => one.piece)).toContain('thin');
   });
 });
+
+describe('thermal underwear', () => {
+  const THERMALS = [piece('thermal-top', 'thermal top'), piece('thermal-leggings', 'thermal leggings')];
+  const bag = [...BAG, piece('jumper', 'crew-neck jumper'), ...THERMALS];
+  const isThermal = (id: string): boolean => THERMALS.some((one) => one.id === id);
+
+  it('is worn in frost and in no room that is warm enough without, however much it takes out of the bags', async () => {
+    const room = { setting: { where: 'indoors', airC: 22 }, activity: 'travelling', transit: true } as const;
+    expect(worn(await plannedAt(bag, [-9, -3], room)).filter(isThermal)).toEqual([]);
+    expect(worn(await plannedAt(bag, [8, 14])).filter(isThermal)).toEqual([]);
+    const frost = await plannedAt(bag, [-12, -8], { degreesOff: 6 });
+    expect(worn(frost).some(isThermal)).toBe(true);
+  });
+
+  it('is the only top that is seen where there is no other, and nowhere else', async () => {
+    const topOf = ({ look }: PlannedOccasion): string | undefined =>
+      look?.worn.find(({ slot }) => slot === 'top')?.piece;
+    const cool = { setting: { where: 'indoors', airC: 17 }, activity: 'sitting' } as const;
+    expect(topOf(await plannedAt(bag, [-9, -3], cool))).not.toBe('thermal-top');
+    const noOther = bag.filter(({ id }) => !['top', 'jumper', 'cardigan'].includes(id));
+    expect(topOf(await plannedAt(noOther, [-9, -3], { ...cool, degreesOff: 6 }))).toBe('thermal-top');
+  });
+});
