@@ -35,7 +35,10 @@ const occasionLines = (
     ...(stays ? [voice.say(phrase('plan', `change ${change}`, {}))] : []),
     ...[...wayInWords(occasionPlan, nameIn(planned)), ...reasons, ...cautions].map(voice.say),
   ];
-  return [`  ${time.padEnd(INDENT - 2)}${occasion?.what ?? id}`, ...said.map((line) => `${' '.repeat(INDENT)}${line}`)];
+  return [
+    `  ${time.padEnd(INDENT - 3)} ${occasion?.what ?? id}`,
+    ...said.map((line) => `${' '.repeat(INDENT)}${line}`),
+  ];
 };
 
 const headingOf = ({ date, place, weather, homeward }: PlannedDay, { say, formats }: Voice): string => {

@@ -104,7 +104,11 @@ const summaryOf = (report: Omit<PaletteReport, 'summary'>, pieces: readonly Piec
     colours.length === 0 ? [] : [phrase('colour', key, { colours })],
   );
   if (report.pairs.length > 0) {
-    said.push(phrase('colour', 'palette pairs', { going: report.pairsGoing, of: report.pairs.length }));
+    // near misses go at a pinch, and are criticised: they are not counted among what goes
+    const near = report.pairs.filter(({ relation }) => relation.goes && relation.relation === 'near miss').length;
+    said.push(
+      phrase('colour', 'palette pairs', { going: report.pairsGoing - near, of: report.pairs.length, nearly: near }),
+    );
   }
   if (report.colours.length > 1) said.push(phrase('colour', cohesionWord(report.cohesion), {}));
   said.push(sayTemplate(report.template));

@@ -30,6 +30,7 @@ import {
   type Solver,
   withSocks,
 } from '../plan/index.ts';
+import { dampInWords } from './damp.ts';
 import { describeLooks, type ShownLook } from './looks.ts';
 import { noLookFindings } from './no-looks.ts';
 import { inGroupOrder } from './order.ts';
@@ -231,7 +232,13 @@ export const buildGuide = async (question: GuideQuestion): Promise<Guide> => {
     earnings: earningsOf(engine, shown, plan, worn),
     palette,
     plan,
-    packing: packed.packing,
+    packing: {
+      ...packed.packing,
+      notes: [
+        ...packed.packing.notes,
+        ...dampInWords(plan, brief, (piece) => byId.get(piece)?.name ?? piece).map(({ said }) => said),
+      ],
+    },
     bagReport: report,
     ...(question.list === undefined ? {} : { listCheck: checkList(pieces, question.list) }),
     findings: [

@@ -9,6 +9,7 @@ export {
   planGuide,
   rulesFor,
 } from './build.ts';
+export { dampInWords } from './damp.ts';
 export { freeDay, inPlaceOfLook, placeOfDay, wayInWords } from './day-words.ts';
 export {
   areMoods,

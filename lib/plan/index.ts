@@ -1,4 +1,5 @@
 export { fixedFor, leftForLater } from './candidates.ts';
+export { type PackedDamp, packedDamp } from './damp.ts';
 export { findingsOfBrief } from './findings.ts';
 export {
   findingsOfFixed,

@@ -68,6 +68,8 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
     numbers({ style: 'unit', unit: name, maximumFractionDigits: digits }).format(value);
   const dates = (options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
     new Intl.DateTimeFormat(language, { timeZone: 'UTC', ...options });
+  // English of no country: the clock stays as a brief writes it
+  const asWritten: Intl.DateTimeFormatOptions = language === 'en' ? { hourCycle: 'h23' } : {};
   const plurals = new Intl.PluralRules(language);
   /** Whole degrees in the studio's unit; the sum with 0 turns a rounded "-0" into "0". */
   const degrees = (c: number): number => Math.round(studio.temperature === 'F' ? (c * 9) / 5 + 32 : c) + 0;
@@ -121,7 +123,8 @@ export const createFormats = (studio: Pick<Studio, 'language' | 'temperature' | 
       from.map((first, index) =>
         dates({ day: 'numeric', month: 'short' }).formatRange(noon(first), noon(to[index] ?? first)),
       ),
-    time: (clock) => dates({ hour: 'numeric', minute: '2-digit' }).format(new Date(`2000-01-01T${clock}:00Z`)),
+    time: (clock) =>
+      dates({ hour: 'numeric', minute: '2-digit', ...asWritten }).format(new Date(`2000-01-01T${clock}:00Z`)),
     dayAndTime: (iso, clock) => `${formats.dateShort(iso)}, ${formats.time(clock)}`,
     money: (amount, currency, digits = 0) =>
       numbers({

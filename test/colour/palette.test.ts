@@ -88,6 +88,20 @@ describe('the palette of a capsule', () => {
     }
   });
 
+  test('counts no pair as going that the check criticises as nearly matching', () => {
+    const dark = [piece('black-knit', 'top', ['black']), piece('white-shirt', 'top', ['white'])];
+    const found = paletteReport([...dark, piece('navy-trousers', 'bottom', ['navy'])]);
+    const criticised = colourFindings(dark.concat(piece('navy-trousers', 'bottom', ['navy']))).filter(
+      ({ rule }) => rule === 'colour-near-miss',
+    );
+    expect(criticised).toHaveLength(1);
+    const said = found.summary.map((sentence) => say(english, formats, sentence)).join(' ');
+    expect(said).toContain(
+      '1 of 2 pairs of top and bottom go together by colour. 1 more nearly matches, which shows by daylight.',
+    );
+    expect(said).not.toContain('Every top');
+  });
+
   test('every swatch is named once in the summary, metal as metal and cloth as cloth', () => {
     const pieces = [
       ...CAPSULE,

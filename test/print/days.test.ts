@@ -30,6 +30,10 @@ describe('the day plan', () => {
     expect(weatherSign({ ...air, rainPercent: 10 }, false)).toBe('sun');
     expect(weatherSign({ ...air, rainPercent: 10 }, true)).toBe('moon');
     expect(weatherSign({ ...air, rainPercent: 70 }, true)).toBe('rain');
+    // flakes are for what falls, and a dry frost is a dry day
+    const frost = { ...air, lowC: -9, highC: -3 };
+    expect(weatherSign({ ...frost, rainPercent: 20 }, true)).toBe('moon');
+    expect(weatherSign({ ...frost, rainPercent: 70 }, true)).toBe('cold');
   });
 
   it('draws a look where clothes change, and says so where they do not', async () => {

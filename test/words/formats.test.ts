@@ -52,6 +52,12 @@ describe('German', () => {
     expect(spaced(f.kilograms(5.82))).toBe('5,8 kg');
     expect(spaced(f.sides([55, 40, 23]))).toBe('55 × 40 × 23 cm');
   });
+  it('keeps the clock of a brief in English of no country, and follows the country where one is named', () => {
+    expect(formats('en').time('10:15')).toBe('10:15');
+    expect(formats('en').time('00:30')).toBe('00:30');
+    expect(formats('en-GB').time('19:30')).toBe('19:30');
+    expect(spaced(formats('en-US').time('19:30'))).toBe('7:30 PM');
+  });
   it('chooses the plural', () => {
     const forms = { one: '# Teil', other: '# Teile' };
     expect([0, 1, 2].map((n) => f.plural(n, forms))).toEqual(['0 Teile', '1 Teil', '2 Teile']);

@@ -1,6 +1,9 @@
+import { skyOf } from '../../comfort/index.ts';
+import { dampInWords } from '../../guide/damp.ts';
 import { freeDay, inPlaceOfLook, placeOfDay, wayInWords } from '../../guide/day-words.ts';
 import { piecesToName } from '../../guide/piece-names.ts';
 import type { Look, Occasion, PlannedDay, PlannedOccasion } from '../../model/index.ts';
+import { phrase } from '../../words/index.ts';
 import { keyOf } from '../days-strip.ts';
 import type { Job } from '../job.ts';
 import { journeyWord } from '../packing/lines.ts';
@@ -34,6 +37,14 @@ export interface DayAir {
 export const dayHeading = (job: Job, day: PlannedDay): string =>
   [job.formats.date(day.date), placeOfDay(day, job.sayPhrase)].filter((words) => words !== '').join(', ');
 
+/** The weather of the whole day, in the words of its page. */
+const weatherOfDay = ({ press, types, sayPhrase }: Job, { weather, homeward }: PlannedDay): readonly Block[] => {
+  if (weather === undefined || homeward === true) return [];
+  const told = { low: weather.lowC, high: weather.highC, sky: skyOf(weather.rainPercent) };
+  const words = sayPhrase(phrase('site', 'weather of a day', told));
+  return [space(0.8), tagged('P', text(press.setter, words, types.key))];
+};
+
 const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolean): Block => {
   const { setter } = job.press;
   const { types, inks, formats } = job;
@@ -57,6 +68,7 @@ const dateCell = (job: Job, day: PlannedDay, showPlace: boolean, transit: boolea
   const place = showPlace && where !== '' ? [text(setter, where, inked(resized(types.kind, 10), inks.ink))] : [];
   return stack([
     tagged('H2', stack([number, ...place], 0.6), { actualText: dayHeading(job, day) }),
+    ...weatherOfDay(job, day),
     ...(transit ? [space(2), journeyMark(job)] : []),
   ]);
 };
@@ -145,6 +157,15 @@ const occasionRow = (job: Job, day: PlannedDay, planned: PlannedOccasion, railHe
   };
 };
 
+/** Washing that travels damp that day. */
+const dampRows = (job: Job, { date }: PlannedDay): readonly Block[] => {
+  const { plan, brief } = job.guide;
+  const type = inked(job.types.text, job.inks.water);
+  return dampInWords(plan, brief, (piece) => job.names([piece]).join())
+    .filter(({ on }) => on === date)
+    .map(({ said }) => padded(tagged('P', text(job.press.setter, job.sayPhrase(said), type)), { left: WEATHER + GAP }));
+};
+
 const washRow = (job: Job, day: PlannedDay): readonly Block[] => {
   if (day.wash.length === 0) return [];
   const { types, inks } = job;
@@ -182,6 +203,7 @@ export const dayBlock = (job: Job, { day, arrives, transit, railHeight, air }: D
   const empty =
     day.occasions.length === 0 ? [tagged('P', text(job.press.setter, job.sayPhrase(freeDay(day)), types.text))] : [];
   const lines = [
+    ...dampRows(job, day),
     ...day.occasions.map((planned) => occasionRow(job, day, planned, railHeight)),
     ...empty,
     ...washRow(job, day),

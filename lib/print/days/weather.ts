@@ -5,8 +5,6 @@ import { type Block, drawn, space, stack, tagged, unread } from '../set/block.ts
 import { type Sign, sign } from '../set/signs.ts';
 import { text } from '../set/text.ts';
 
-const WET_FROM = 50;
-const CLOUDY_FROM = 25;
 /** Metres a second; Beaufort 5, a fresh breeze, begins at 8. */
 const WINDY_FROM = 8;
 const FREEZING = 0;
@@ -15,10 +13,12 @@ const PROTECT_FROM_UV = 3;
 
 /** The sign of a day's weather; a clear sky shows the sun only while it is up. */
 export const weatherSign = ({ rainPercent, windMs, highC }: Weather, isDark: boolean): Sign => {
-  if (highC <= FREEZING) return 'cold';
-  if (rainPercent >= WET_FROM) return 'rain';
+  const sky = skyOf(rainPercent);
+  // what falls in frost is snow; a dry frost has the sign of its sky
+  if (highC <= FREEZING && sky !== 'dry') return 'cold';
+  if (sky === 'rain') return 'rain';
   if (windMs >= WINDY_FROM) return 'wind';
-  if (rainPercent >= CLOUDY_FROM) return 'cloud';
+  if (sky === 'showers') return 'cloud';
   return isDark ? 'moon' : 'sun';
 };
 
@@ -40,7 +40,7 @@ export const weatherCell = (
   const high = planned.airC?.high ?? weather?.highC;
   const degrees = low === undefined || high === undefined ? [] : [line(formats.celsiusRange(low, high))];
   const rain =
-    weather !== undefined && weather.rainPercent >= CLOUDY_FROM
+    weather !== undefined && skyOf(weather.rainPercent) !== 'dry'
       ? [line(job.say('rain chance', { percent: weather.rainPercent }))]
       : [];
   // under a sky that hardly clears it is left to the caution of the trip, which names the day

@@ -1,5 +1,5 @@
 import { cautionsOfDay, cautionsOfTrip, feelsInWords, skyOf } from '../../comfort/index.ts';
-import { freeDay, type Guide, inPlaceOfLook, placeOfDay, wayInWords } from '../../guide/index.ts';
+import { dampInWords, freeDay, type Guide, inPlaceOfLook, placeOfDay, wayInWords } from '../../guide/index.ts';
 import type { PlannedOccasion } from '../../model/index.ts';
 import type { PictureIndex } from '../pictures.ts';
 import type { SiteVoice } from '../voice.ts';
@@ -11,11 +11,14 @@ export interface OccasionView {
   readonly time: string;
   readonly what: string;
   readonly tile: LookTile | undefined;
-  /** "Look 4", or its number and name where that is not the occasion's own. */
-  readonly look: { readonly number: string; readonly name: string };
+  /** "Look 4". */
+  readonly look: string;
+  /** The air it is dressed for at that hour out of doors; empty indoors and without weather. */
+  readonly air: string;
   readonly change: string;
   /** What is worn on the way and what is taken along, in sentences. */
   readonly way: readonly string[];
+  readonly layersOn: string;
   readonly reasons: readonly string[];
   /** Said in the place of a look: that there is none, and how near the packed pieces come; empty where there is one. */
   readonly missing: readonly string[];
@@ -38,6 +41,8 @@ export interface DayView {
   /** Said when nothing is planned; empty when something is. */
   readonly free: string;
   readonly wash: string;
+  /** Washing that travels damp that day; empty when all is dry. */
+  readonly damp: readonly string[];
   /** Cautions that more than one occasion of the day shares, each kind once, the strongest. */
   readonly cautions: readonly string[];
 }
@@ -84,14 +89,14 @@ const occasionView = (
           : formats.time(occasion.at),
     what: occasion?.what ?? '',
     tile,
-    look:
-      tile === undefined
-        ? { number: '', name: '' }
-        : tile.title === occasion?.what
-          ? { number: '', name: word('look number', { number: tile.number }) }
-          : { number: formats.count(tile.number), name: tile.title },
+    look: tile === undefined ? '' : word('look number', { number: tile.number }),
     change: change === undefined ? '' : word(change),
     way: wayInWords(planned, nameOf).map(say),
+    air:
+      planned.airC === undefined || occasion?.setting.where !== 'outdoors' || occasion.needs.includes('swim')
+        ? ''
+        : word('air at the hour', planned.airC),
+    layersOn: planned.layersOn.length === 0 ? '' : word('layers on', { layers: planned.layersOn.map(nameOf) }),
     reasons: planned.reasons.map(say),
     missing: planned.look === undefined ? inPlaceOfLook(guide.plan, planned.occasion, nameOf).map(say) : [],
   };
@@ -125,6 +130,9 @@ export const dayViews = (guide: Guide, pictures: PictureIndex, voice: SiteVoice,
         cautions: (cautions.occasions[index] ?? []).map(voice.say),
       })),
       cautions: cautions.day.map(voice.say),
+      damp: dampInWords(guide.plan, guide.brief, nameOf)
+        .filter(({ on }) => on === day.date)
+        .map(({ said }) => voice.say(said)),
       free: day.occasions.length > 0 ? '' : voice.say(freeDay(day)),
       wash:
         last === undefined

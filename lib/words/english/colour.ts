@@ -141,10 +141,10 @@ export const colour = {
     ),
   'palette accent': (v: { colours: readonly string[] }, f: Formats) =>
     capital(`${f.list(v.colours)} ${v.colours.length === 1 ? 'is the accent' : 'are the accents'}.`),
-  'palette pairs': (v: { going: number; of: number }, f: Formats) =>
+  'palette pairs': (v: { going: number; of: number; nearly: number }, f: Formats) =>
     v.going === v.of
       ? `Every top goes with every bottom by colour: ${f.plural(v.of, { one: '# pair', other: '# pairs' })}.`
-      : `${f.count(v.going)} of ${f.plural(v.of, { one: '# pair', other: '# pairs' })} of top and bottom go together by colour.`,
+      : `${f.count(v.going)} of ${f.plural(v.of, { one: '# pair', other: '# pairs' })} of top and bottom go together by colour.${v.nearly === 0 ? '' : ` ${f.plural(v.nearly, { one: '# more nearly matches', other: '# more nearly match' })}, which shows by daylight.`}`,
   'palette lonely': (v: { pieces: readonly string[] }, f: Formats) =>
     `${f.list(v.pieces)} ${v.pieces.length === 1 ? 'goes' : 'go'} with nothing else here by colour.`,
   'cohesion close': () => 'The colours belong together.',

@@ -168,6 +168,8 @@ export const plan = {
     `${f.count(v.served)} of ${f.plural(v.of, { one: '# occasion has its look', other: '# occasions have their look' })}`,
   'plan proven': () => 'No plan with these pieces serves more.',
   'plan not proven': () => 'Best found; it is not proven that no plan serves more.',
+  'pack damp': (v: { pieces: readonly string[]; journey: string; dryBy: string; at: string }, f: Formats) =>
+    `Still damp for “${v.journey}”: ${f.list(v.pieces)}. Pack ${v.pieces.length === 1 ? 'it' : 'them'} in a bag of ${v.pieces.length === 1 ? 'its' : 'their'} own and hang ${v.pieces.length === 1 ? 'it' : 'them'} up on arrival: dry by ${f.weekday(v.dryBy)}, ${f.time(v.at)}.`,
   'wash and dry': (v: { piece: string; dryBy: string; at: string }, f: Formats) =>
     `${v.piece}, dry by ${f.dayAndTime(v.dryBy, v.at)}.`,
 

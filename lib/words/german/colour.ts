@@ -133,7 +133,7 @@ export const colour = {
   'palette pairs': (v, f) =>
     v.going === v.of
       ? `Farblich passt jedes Oberteil zu jedem Unterteil: ${f.plural(v.of, PAIRS)}.`
-      : `${f.count(v.going)} von ${f.plural(v.of, PAIRS)} aus Oberteil und Unterteil passen farblich.`,
+      : `${f.count(v.going)} von ${f.plural(v.of, PAIRS)} aus Oberteil und Unterteil passen farblich.${v.nearly === 0 ? '' : ` ${f.plural(v.nearly, { one: '# weiteres ist fast gleich', other: '# weitere sind fast gleich' })}, was man bei Tageslicht sieht.`}`,
   'palette lonely': (v, f) =>
     sentence(`${f.list(v.pieces)} ${v.pieces.length === 1 ? 'passt' : 'passen'} hier farblich zu nichts anderem`),
   'cohesion close': () => 'Die Farben sind wie aus einem Guss.',

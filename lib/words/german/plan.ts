@@ -143,6 +143,8 @@ export const plan = {
     `${f.count(v.served)} von ${f.plural(v.of, { one: OCCASIONS.one, other: '# Anlässen' })} ${v.served === 1 ? 'hat' : 'haben'} einen Look`,
   'plan proven': () => 'Kein Plan mit diesen Teilen bedient mehr Anlässe.',
   'plan not proven': () => 'Der beste gefundene Plan; ob ein anderer mehr Anlässe bedient, ist nicht bewiesen.',
+  'pack damp': (v, f) =>
+    `Bei ${quoted(v.journey)} noch feucht: ${f.list(v.pieces)}. In einen eigenen Beutel packen und nach der Ankunft aufhängen; trocken bis ${f.weekday(v.dryBy)}, ${f.time(v.at)}.`,
   'wash and dry': (v, f) => sentence(`${v.piece}, trocken bis ${f.dayAndTime(v.dryBy, v.at)} Uhr`),
 
   'missing weather': (v) =>

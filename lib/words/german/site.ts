@@ -85,6 +85,8 @@ export const site = {
   'card to keep': () => 'Die Karte zum Behalten',
   'dress from to': (v) => (v.low === v.high ? dress(v.low) : `${dress(v.low)} bis ${dress(v.high)}`),
   'days heading': () => 'Tag für Tag',
+  'layers on': (v, f) => `Schichten an: ${f.list(v.layers)}`,
+  'air at the hour': (v, f) => `${f.celsiusRange(v.low, v.high)} um diese Zeit`,
   'goes on': () => 'So bleiben',
   'layers only': () => 'Dieselben Sachen, andere Schichten',
   wash: () => 'Waschen',
