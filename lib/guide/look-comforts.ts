@@ -1,6 +1,6 @@
 import { isLeftAtTheDoor, lookComfort } from '../comfort/index.ts';
 import type { Look, LookComfort, Occasion, Piece, PlannedOccasion } from '../model/index.ts';
-import { isInARoom } from '../plan/index.ts';
+import { coatsAtHand, isInARoom } from '../plan/index.ts';
 import type { ActivityId, Feels } from '../vocabulary/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 
@@ -25,8 +25,10 @@ export interface LookComforts {
 type Comfort = (activity: ActivityId, where: LookComfort['where']) => LookComfort;
 
 /** The degrees shown of a look indoors are those without its coat, which is hung up in a room and at hand on a journey. */
-const tooCool = (occasion: Occasion, low: number, coats: readonly string[]): Phrase => {
+const tooCool = (occasion: Occasion, low: number, look: Look, pieces: ReadonlyMap<string, Piece>): Phrase => {
   const { activity, setting } = occasion;
+  const hung = look.worn.flatMap(({ piece }) => pieces.get(piece) ?? []).filter(isLeftAtTheDoor);
+  const coats = (isInARoom(occasion) ? hung : coatsAtHand(look, pieces)).map(({ name }) => name);
   if (setting.where === 'outdoors' || coats.length === 0) return phrase('plan', 'too cool for it', { low, activity });
   return isInARoom(occasion)
     ? phrase('plan', 'cool inside', { coats })
@@ -37,7 +39,8 @@ const tooCool = (occasion: Occasion, low: number, coats: readonly string[]): Phr
 const lackingAt = (
   { occasion, planned: { airC } }: PlannedFor,
   comfort: Comfort,
-  coats: readonly string[],
+  look: Look,
+  pieces: ReadonlyMap<string, Piece>,
 ): readonly Phrase[] => {
   const { activity, setting } = occasion;
   if (airC === undefined) return [];
@@ -45,7 +48,7 @@ const lackingAt = (
   // in the sun it is warmer than the degrees shown, which are those of the shade
   const cool = !(setting.where === 'outdoors' && setting.sun === 'sun') && Math.round(airC.low) < lowC;
   return [
-    ...(cool ? [tooCool(occasion, airC.low, coats)] : []),
+    ...(cool ? [tooCool(occasion, airC.low, look, pieces)] : []),
     ...(Math.round(airC.high) > highC ? [phrase('plan', 'too warm for it', { high: airC.high, activity })] : []),
   ];
 };
@@ -61,10 +64,6 @@ export const comfortsOf = (
   feels: Feels | undefined,
 ): LookComforts => {
   const comfort: Comfort = (activity, where) => lookComfort(look, pieces, activity, where, feels);
-  const coats = look.worn.flatMap(({ piece: id }) => {
-    const piece = pieces.get(id);
-    return piece !== undefined && isLeftAtTheDoor(piece) ? [piece.name] : [];
-  });
   const dry = uses.filter(({ occasion }) => !occasion.needs.includes('swim'));
   const activitiesAt = (where: LookComfort['where']): readonly ActivityId[] => [
     ...new Set(dry.flatMap(({ occasion }) => (occasion.setting.where === where ? [occasion.activity] : []))),
@@ -72,7 +71,7 @@ export const comfortsOf = (
   const lacksAt = (where: LookComfort['where']): readonly Phrase[] => {
     const said = dry
       .filter(({ occasion }) => occasion.setting.where === where)
-      .flatMap((use) => lackingAt(use, comfort, coats));
+      .flatMap((use) => lackingAt(use, comfort, look, pieces));
     return [...new Map(said.map((lack) => [JSON.stringify(lack), lack])).values()];
   };
   const [outside = 'strolling', ...moreOutside] = activitiesAt('outdoors');

@@ -17,7 +17,7 @@ export { nearestInWords } from './nearest.ts';
 export { planTrip, type TripQuestion } from './plan.ts';
 export type { Programme, Solved, Solver, Term } from './programme.ts';
 export { findingsOfRepeats } from './repeats.ts';
-export { isInARoom } from './room.ts';
+export { coatsAtHand, isInARoom } from './room.ts';
 export { createStandsIn, type StandsIn } from './stand-in.ts';
 export { findingsOfUse, usedIn } from './used.ts';
 export { stillWet } from './washing.ts';

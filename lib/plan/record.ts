@@ -1,4 +1,4 @@
-import { cautionsFor, isLeftAtTheDoor, staysOn, weatherOn } from '../comfort/index.ts';
+import { cautionsFor, staysOn, weatherOn } from '../comfort/index.ts';
 import type { Brief, IsoDate, Look, Piece, PlannedDay, PlannedOccasion, TripPlace, Way } from '../model/index.ts';
 import { type Phrase, phrase } from '../words/index.ts';
 import type { Candidate } from './candidates.ts';
@@ -7,7 +7,7 @@ import { addDays, type Moment } from './moments.ts';
 import { type Assignment, type PlanProblem, wearingsOf } from './problem.ts';
 import { changeBetween } from './quality.ts';
 import { reasonsFor } from './reasons.ts';
-import { isInARoom, lackingInside, missedInside } from './room.ts';
+import { coatsAtHand, isInARoom, lackingInside, missedInside } from './room.ts';
 import { dryBy, washesFor, wornUntil } from './washing.ts';
 import { piecesOfWay } from './way-record.ts';
 
@@ -29,7 +29,7 @@ const coolInside = (moment: Moment, look: Look | undefined, pieces: ReadonlyMap<
   if (look === undefined) return [];
   const { occasion, air } = moment;
   if (!isInARoom(occasion) && air !== undefined && lackingInside(moment, look, pieces) > 0) {
-    const coats = look.worn.flatMap(({ piece }) => pieces.get(piece) ?? []).filter(isLeftAtTheDoor);
+    const coats = coatsAtHand(look, pieces);
     const told = { low: air.lowC, activity: occasion.activity };
     return [
       coats.length === 0

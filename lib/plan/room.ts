@@ -1,6 +1,7 @@
 import { cloOfLook, inARoom, isLeftAtTheDoor } from '../comfort/index.ts';
 import type { Look, Occasion, Piece } from '../model/index.ts';
 import { type Candidate, candidateOf, candidatesFor, leftForLater, type Scale, withoutPieces } from './candidates.ts';
+import { isCoat } from './coats.ts';
 import type { LookSource } from './look-source.ts';
 import type { Moment } from './moments.ts';
 
@@ -23,6 +24,13 @@ export const lackingInside = (
   if (swims || required === undefined || occasion.setting.where === 'outdoors') return 0;
   const lacking = required.min - cloOfLook(inARoom(look, pieces), pieces).on;
   return lacking > HARDLY_CLO ? lacking : 0;
+};
+
+/** The coats of a look, which are at hand on a train or plane; hats, scarves and gloves without one. */
+export const coatsAtHand = (look: Look, pieces: ReadonlyMap<string, Piece>): readonly Piece[] => {
+  const outer = look.worn.flatMap(({ piece }) => pieces.get(piece) ?? []).filter(isLeftAtTheDoor);
+  const coats = outer.filter(isCoat);
+  return coats.length > 0 ? coats : outer;
 };
 
 /** What of a look is left at the door of a room that it is too cool for without; empty where it is warm enough. */

@@ -1,10 +1,12 @@
 import { cloOfLook, warmLayers } from '../comfort/index.ts';
 import type { Look, Piece } from '../model/index.ts';
+import { coatsByWarmth } from './coats.ts';
 import type { LookRestriction } from './look-source.ts';
 import type { Moment } from './moments.ts';
 import { lackingInside } from './room.ts';
 import { tasteCost } from './taste.ts';
 import { createWarmthCost } from './warmth.ts';
+import { BITTER_WAY_C, wayWithoutCoat } from './way.ts';
 
 /** What is asked of the outfit room: whether pieces make a look that meets a restriction. */
 export interface Explaining {
@@ -14,11 +16,20 @@ export interface Explaining {
 /** Whether pieces would do in the place of a look at all the occasions it is planned for, by their ids. */
 export type StandsIn = (look: Look, occasions: readonly string[], instead: readonly string[]) => boolean;
 
-/** What the plan has against a look at an occasion, each for itself: too little in a room, in the cold, and in taste. */
+/** What is against a look on the way to a room: that it has no coat, and in bitter cold each clo by which its coat is thinner. */
+const onTheWay = (moment: Moment, look: Look, pieces: ReadonlyMap<string, Piece>): number => {
+  const { occasion, weather, swims } = moment;
+  if (wayWithoutCoat(moment, look, pieces) !== 'mild') return 1;
+  if (swims || occasion.setting.where === 'outdoors' || weather === undefined || weather.lowC > BITTER_WAY_C) return 0;
+  const [coat] = coatsByWarmth(look.worn.flatMap(({ piece }) => pieces.get(piece) ?? []));
+  return -(coat?.clo.value ?? 0);
+};
+
+/** What the plan has against a look at an occasion, each for itself: too little in a room, in the cold, on the way, and in taste. */
 const createObjections = (
   moment: Moment,
   pieces: ReadonlyMap<string, Piece>,
-): ((look: Look) => readonly [room: number, cold: number, taste: number]) => {
+): ((look: Look) => readonly [room: number, cold: number, way: number, taste: number]) => {
   const warmthCost = createWarmthCost(moment, [...pieces.values()]);
   return (look) => {
     const worn = look.worn.flatMap(({ piece: id, slot }) => {
@@ -29,6 +40,7 @@ const createObjections = (
     return [
       lackingInside(moment, look, pieces),
       warmthCost(cloOfLook(look, pieces).on, garments, warmLayers(look, pieces).length),
+      onTheWay(moment, look, pieces),
       tasteCost(moment.occasion, worn),
     ];
   };

@@ -39,9 +39,10 @@ describe('what may stand in for a planned look', () => {
     setting: { where: 'indoors', airC: 26 },
     at: '19:30',
   });
+  const tea = occasion('2027-10-04', 'Tea', { activity: 'strolling indoors', at: '16:00' });
   const cold = brief({
     places: brief().places.map((place) => ({ ...place, weather: weather(-2, 2) })),
-    occasions: [sky, dinner],
+    occasions: [sky, dinner, tea],
   });
   const standsIn = createStandsIn(momentsOf(cold, 'Ada'), PIECES, engine);
   const judge = (worn: readonly string[], out: string, into: string, ...occasions: readonly string[]): boolean => {
@@ -64,6 +65,13 @@ describe('what may stand in for a planned look', () => {
     expect(judge(WARM, 'cable-jumper', 'oxford-shirt', sky.id)).toBe(false);
     expect(judge(WARM, 'parka', 'rain-jacket', sky.id)).toBe(false);
     expect(judge(WARM, 'parka', 'other-parka', sky.id)).toBe(true);
+  });
+
+  it('keeps as warm a coat for the way to a room on a day of frost', () => {
+    const inside = ['oxford-shirt', 'jeans', 'parka', 'lace-up-boots'];
+    expect(judge(inside, 'parka', 'rain-jacket', tea.id)).toBe(false);
+    expect(judge(inside, 'parka', 'other-parka', tea.id)).toBe(true);
+    expect(judge(inside, 'lace-up-boots', 'chelsea-boots', tea.id)).toBe(true);
   });
 
   it('meets the dress code, and every occasion where there are more', () => {
