@@ -187,3 +187,11 @@ it('counts another coat against looks that follow each other closely, and not wh
     ),
   ).toBeCloseTo(later);
 });
+
+it('is held to by the validator, which knows what a cold way asks for', async () => {
+  const asked = trip(-9, museum());
+  const { plan } = await planned(asked);
+  const days = plan.days.map((day) => ({ ...day, occasions: day.occasions.map(({ way: _, ...one }) => one) }));
+  const wrong = brokenPlan({ ...plan, days }, asked, BAG).join();
+  for (const lack of ['no headwear', 'no scarf', 'no gloves', 'no shoes']) expect(wrong).toContain(lack);
+});
