@@ -81,7 +81,7 @@ export const sequin: Weave = (t) => {
     width: 7.2,
     height: 6.24,
     marks: [
-      stroke(discs, t.ink, 0.09, 0.26),
+      stroke(discs, t.ink, 0.09, 0.2),
       fill(darks, t.deep, 0.36),
       fill(lights, tone(t.ground, 0.22, 0.8), 0.6),
       fill(lights, '#ffffff', 0.1),
