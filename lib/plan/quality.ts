@@ -1,7 +1,7 @@
 import { cloOfLook, warmLayers } from '../comfort/index.ts';
-import type { Look } from '../model/index.ts';
-import { ACTIVITIES, CORE_SLOTS, LAYER_SLOTS, type Slot } from '../vocabulary/index.ts';
+import { ACTIVITIES, CORE_SLOTS } from '../vocabulary/index.ts';
 import type { Candidate } from './candidates.ts';
+import { BASE_SLOTS, clothesOf } from './change.ts';
 import type { Assignment, PlanProblem } from './problem.ts';
 import { isInARoom, lackingInside } from './room.ts';
 import { coatWornTo, followsOn } from './same-coat.ts';
@@ -53,34 +53,6 @@ const LIKELY_RAIN_PERCENT = 50;
 /** Activity from which clothes are not fresh any more. Own choice, met. */
 const TIRING_MET = 2.6;
 const SWIM_TURN_HOURS = 36;
-
-export type Change = 'first' | 'goes on' | 'layers only' | 'changes clothes';
-
-const clothes = (look: Look, belongs: (slot: Slot) => boolean): string =>
-  look.worn
-    .filter(({ slot }) => belongs(slot))
-    .map(({ piece }) => piece)
-    .join('+');
-
-const BASE: ReadonlySet<Slot> = new Set([
-  'one-piece',
-  'top',
-  'bottom',
-  'swim',
-  'base layer',
-  'leg layer',
-  'legwear',
-  'shoes',
-]);
-
-/** What changes from one look to the next on the same day. Bags, jewellery and the like do not count as changing. */
-export const changeBetween = (before: Look | undefined, after: Look): Change => {
-  if (before === undefined) return 'first';
-  const base = (slot: Slot): boolean => BASE.has(slot);
-  if (clothes(before, base) !== clothes(after, base)) return 'changes clothes';
-  const layers = (slot: Slot): boolean => LAYER_SLOTS.has(slot);
-  return clothes(before, layers) === clothes(after, layers) ? 'goes on' : 'layers only';
-};
 
 /** True where the only top is made to go over another. */
 const isLayerOnTheSkin = (worn: readonly WornAs[]): boolean =>
@@ -184,7 +156,7 @@ const createJudge = (problem: PlanProblem): ((assignment: Assignment) => number)
       clothes: seenNumber(clothesSeen),
       garments: look.worn.filter(({ slot }) => CORE_SLOTS.has(slot)).map(({ piece }) => pieceNumber(piece)),
       swims: clothesSeen === '',
-      base: clothesNumber(clothes(look, (slot) => BASE.has(slot))),
+      base: clothesNumber(clothesOf(look, (slot) => BASE_SLOTS.has(slot))),
       coat: moment === undefined ? undefined : coatWornTo(moment, look, problem.pieces)?.id,
     };
     known[index]?.set(candidate, facts);
