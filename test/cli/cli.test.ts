@@ -218,7 +218,9 @@ describe('the command line', () => {
     expect(out).toMatch(
       /^All 17 occasions have their look\.\n(?:\S.*\.\n)*\nSaturday 2 October, Vienna: 7–14°C, showers possible\n/,
     );
-    expect(out).toMatch(/\n {2}19:30 {3}Chamber concert\n {10}Copper slip dress, .*\n {10}Fixed by your stylist\.\n/);
+    expect(out).toMatch(
+      /\n {2}19:30 {3}Chamber concert\n {10}Copper slip dress, .*\n {10}Wear on the way: Herringbone wool coat\. .*\n {10}Fixed by your stylist\.\n/,
+    );
     expect(out).toMatch(/\nSunday 10 October, homeward\n/);
     const json = JSON.parse((await run(['plan', RAIL, '--json'])).out) as {
       days: { occasions: { reasons: string[]; cautions: string[] }[] }[];
