@@ -110,10 +110,10 @@ export const site = {
   'card to keep': () => 'The card to keep',
   'dress from to': (v: { low: string; high: string }) => (v.low === v.high ? v.low : `${v.low} to ${v.high}`),
   'days heading': () => 'Day by day',
-  'layers on': (v: { layers: string[] }, f: Formats) => `Layers on: ${f.list(v.layers)}`,
+  'layers on': (v: { layers: string[] }, f: Formats) => `Layers on: ${f.list(v.layers)}.`,
   'air at the hour': (v: { low: number; high: number }, f: Formats) => `${f.celsiusRange(v.low, v.high)} at that hour`,
-  'goes on': () => 'Stay as you are',
-  'layers only': () => 'Same clothes, other layers',
+  'goes on': () => 'Stay as you are.',
+  'layers only': () => 'Same clothes, other layers.',
   wash: () => 'Wash',
   'wash these': (v: { pieces: string[]; date: string; at: string }, f: Formats) =>
     `${f.list(v.pieces)}. Dry by ${f.weekday(v.date)}, ${f.time(v.at)}.`,
