@@ -73,10 +73,11 @@ const wayFromTheWater = ({ look, choice, lasts }: Wanting, lowC: number): Way =>
     [choice.filter((piece) => lasts(piece) && is(piece)).toSorted((a, b) => b.clo.value - a.clo.value)[0]].flatMap(
       (piece) => piece ?? [],
     );
+  const layer = warmest((piece) => piece.places.includes('mid layer') && !isCoat(piece));
   const isIcy = lowC <= ICY_WAY_C;
   const snow = isIcy ? shoesForSnow(choice) : undefined;
   const clothes = [
-    ...warmest((piece) => piece.places.includes('mid layer') && !isCoat(piece)),
+    ...(layer.length > 0 ? layer : warmest(({ places }) => places.includes('top'))),
     ...warmest(({ places, covers }) => places.includes('bottom') && covers.includes('calves')),
     ...warmest((piece) => piece.places.includes('legwear') && !isTights(piece)),
     ...(snow === undefined ? warmest(({ places }) => places.includes('shoes')) : [snow]),

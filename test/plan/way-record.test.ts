@@ -141,6 +141,11 @@ describe('the way there and back', () => {
       /^For the way to the water, and to put on dry at once afterwards: jumper, trousers/,
     );
     expect((await planned(trip(22, swim))).occasions[0]?.way).toBeUndefined();
+    // a shirt is worth having where there is no jumper
+    const without = BAG.filter(({ id }) => id !== 'jumper');
+    expect((await planned(trip(-6, swim), without)).occasions[0]?.way?.worn).toEqual(
+      expect.arrayContaining(['shirt', 'trousers', 'down-coat']),
+    );
   });
 });
 
