@@ -6,7 +6,8 @@ import { loadSolver } from '../../lib/solver/index.ts';
 import { DRESS_CODES } from '../../lib/vocabulary/index.ts';
 import { canServe, type Trip } from './exhaustive.ts';
 import { allLooks, bruteForce } from './look-source.ts';
-import { brief, capsule, occasion, piece, weather } from './trip.ts';
+import { THREE_DAYS, threeDays } from './three-days.ts';
+import { capsule, piece } from './trip.ts';
 
 const ANY = { low: 0, high: 2 };
 const PLAIN = { low: 0, high: 0 };
@@ -24,7 +25,6 @@ const OWNED = [
   piece('swimsuit', 'swimsuit', { dries: 12, dress: ANY }),
   piece('bikini', 'bikini', { dries: 12, dress: ANY }),
 ];
-const ON = ['2027-10-02', '2027-10-03', '2027-10-04'];
 const indoors = (airC: number) => ({ where: 'indoors', airC }) as const;
 
 const trips = fc.record({
@@ -80,7 +80,7 @@ const changesFor = (trip: Trip, { id, dress, needs, setting }: Occasion): readon
         },
       }),
     ),
-    ...ON.slice(0, 2)
+    ...THREE_DAYS.slice(0, 2)
       .filter((date) => !trip.brief.washDays.includes(date))
       .map((date) => ({
         says: `add wash days ${date}`,
@@ -123,22 +123,7 @@ it('tells the cheapest mends in their order, as trying every one and two changes
   await fc.assert(
     fc.asyncProperty(trips, async ({ packed, whens, washes }) => {
       const pieces = OWNED.filter(({ id }) => packed.includes(id));
-      const trip: Trip = {
-        pieces,
-        looks: allLooks(pieces),
-        capsule: capsule(),
-        brief: brief({
-          to: '2027-10-04',
-          washDays: washes ? ['2027-10-02'] : [],
-          places: [{ name: 'Graz', from: '2027-10-02', to: '2027-10-04', weather: weather(13, 17), days: {} }],
-          occasions: whens.map(({ day, part, kind }, index) => ({
-            ...occasion(ON[day] ?? '', kind),
-            ...KINDS[kind],
-            id: `o${index}`,
-            part,
-          })),
-        }),
-      };
+      const trip = threeDays(pieces, { whens, washes }, KINDS, [13, 17]);
       const plan = await planTrip({
         brief: trip.brief,
         traveller: 'Ada',

@@ -6,7 +6,8 @@ import { loadSolver } from '../../lib/solver/index.ts';
 import { createFormats, english, say } from '../../lib/words/index.ts';
 import { canServe, mostServed, type Trip } from './exhaustive.ts';
 import { allLooks, bruteForce } from './look-source.ts';
-import { brief, capsule, occasion, piece, weather } from './trip.ts';
+import { THREE_DAYS, threeDays } from './three-days.ts';
+import { capsule, piece } from './trip.ts';
 
 const ANY = { low: 0, high: 2 };
 const OWNED = [
@@ -22,7 +23,6 @@ const OWNED = [
   piece('swimsuit', 'swimsuit', { dries: 12, dress: ANY }),
   piece('bikini', 'bikini', { dries: 12, dress: ANY }),
 ];
-const ON = ['2027-10-02', '2027-10-03', '2027-10-04'];
 const indoors = (airC: number) => ({ where: 'indoors', airC }) as const;
 const KINDS: Readonly<Record<string, Partial<Occasion>>> = {
   museum: { setting: indoors(23) },
@@ -50,22 +50,7 @@ it('loses with each piece and each wet day as many as trying everything says, an
   await fc.assert(
     fc.asyncProperty(trips, async ({ left, whens, washes }) => {
       const pieces = OWNED.filter(({ id }) => !left.includes(id));
-      const trip: Trip = {
-        pieces,
-        looks: allLooks(pieces),
-        capsule: capsule(),
-        brief: brief({
-          to: '2027-10-04',
-          washDays: washes ? ['2027-10-02'] : [],
-          places: [{ name: 'Graz', from: '2027-10-02', to: '2027-10-04', weather: weather(14, 18), days: {} }],
-          occasions: whens.map(({ day, part, kind }, index) => ({
-            ...occasion(ON[day] ?? '', kind),
-            ...KINDS[kind],
-            id: `o${index}`,
-            part,
-          })),
-        }),
-      };
+      const trip = threeDays(pieces, { whens, washes }, KINDS, [14, 18]);
       const plan = await planTrip({
         brief: trip.brief,
         traveller: 'Ada',
@@ -92,7 +77,7 @@ it('loses with each piece and each wet day as many as trying everything says, an
         const point = plan.weakPoints.find((one) => one.piece === id);
         compare(after, point);
       }
-      for (const date of ON) {
+      for (const date of THREE_DAYS) {
         const wet = occasions.map((one) =>
           one.on === date && one.setting.where === 'outdoors'
             ? { ...one, needs: [...one.needs, 'rain' as const] }
